@@ -1,0 +1,20 @@
+declare const kind: unique symbol;
+
+/** A readable id of one sort of thing; the brand keeps a step's id from being used as a place's. */
+export type Id<Sort extends string> = string & { readonly [kind]: Sort };
+
+export type StepId = Id<"step">;
+export type PieceId = Id<"piece">;
+export type PlaceId = Id<"place">;
+export type CalendarId = Id<"calendar">;
+export type PersonId = Id<"person">;
+export type StockId = Id<"stock">;
+export type EquipmentId = Id<"equipment">;
+export type DeliveryId = Id<"delivery">;
+export type BookingId = Id<"booking">;
+export type WaitId = Id<"wait">;
+export type ChoiceId = Id<"choice">;
+export type GroupId = Id<"group">;
+
+/** Letters, digits and dashes, lower case, starting with a letter; "#2" marks the second copy of a group's member. */
+export const idPattern = /^[a-z][a-z0-9-]*(#[1-9][0-9]*)?$/;

@@ -1,0 +1,3 @@
+export * from "./clock";
+export * from "./finding";
+export * from "./ids";

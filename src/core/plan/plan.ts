@@ -1,0 +1,149 @@
+import type { ElapsedMinute, Finding } from "../base";
+import type { Access, Closing } from "../access";
+
+/**
+ * Dates for every step and delivery, and why. Pure data: the same build gives the same bytes. Positions are those of `build.steps`,
+ * `build.deliveries`, `build.places`, `build.pieces`; times are minutes since the build's epoch.
+ */
+export interface Plan {
+  readonly engine: string;
+  readonly rung: number;
+  /** planned: dates for all. no-order: no order exists. no-dates: an order exists, dates do not. not-found: only people, stock or room stood in the way. */
+  readonly status: "planned" | "no-order" | "no-dates" | "not-found";
+  readonly findings: readonly Finding[];
+  readonly access: Access;
+  readonly steps: readonly StepDates[];
+  readonly deliveries: readonly DeliveryDates[];
+  readonly bookings: readonly BookingDates[];
+  readonly finish: ElapsedMinute;
+  /** Steps from first to last that set the finish, with what holds each to the one before. */
+  readonly chain: readonly ChainLink[];
+  readonly closings: readonly ClosingDate[];
+  readonly stands: Stands;
+  readonly days: readonly SiteDay[];
+  readonly visits: readonly Visit[];
+  /** Minutes of work times people, over all steps. */
+  readonly handMinutes: number;
+  /** Assumptions the plan rests on, as codes ("plan.strength-at-20"). */
+  readonly assumes: readonly string[];
+}
+
+export interface StepDates {
+  readonly start: ElapsedMinute;
+  readonly finish: ElapsedMinute;
+  readonly earliestStart: ElapsedMinute;
+  readonly latestStart: ElapsedMinute;
+  readonly latestFinish: ElapsedMinute;
+  /** Minutes on its own clock by which its finish can be later with nothing that matters moved. */
+  readonly slack: number;
+  readonly holder: Holder;
+  readonly onChain: boolean;
+  /** Running stretches of work between start and finish. */
+  readonly pieces: readonly (readonly [ElapsedMinute, ElapsedMinute])[];
+  readonly people: readonly string[];
+}
+
+/** The one thing that keeps a step from being earlier. `job` counts steps first, then deliveries. */
+export type Holder =
+  | { readonly kind: "start-of-build" }
+  | { readonly kind: "wait"; readonly job: number; readonly row: number }
+  | { readonly kind: "delivery"; readonly delivery: number }
+  | { readonly kind: "people" | "equipment" | "room" | "alone"; readonly job: number; readonly of: string }
+  | { readonly kind: "stock"; readonly job: number; readonly of: string }
+  | { readonly kind: "window"; readonly calendar: string }
+  | { readonly kind: "not-before" | "fixed" | "booking"; readonly date: ElapsedMinute }
+  | { readonly kind: "on-purpose"; readonly job: number };
+
+export interface ChainLink {
+  readonly job: number;
+  readonly holder: Holder;
+  /** When what holds it let go, and when it then started (a wait may end between site days). */
+  readonly ready: ElapsedMinute;
+}
+
+export interface DeliveryDates {
+  /** When it is on site; for one not yet promised, the latest that costs nothing. */
+  readonly arrives: ElapsedMinute;
+  readonly neededBy: ElapsedMinute;
+  readonly firstStep: number;
+  readonly orderBy: ElapsedMinute | null;
+  readonly slack: number;
+}
+
+export interface BookingDates {
+  readonly at: ElapsedMinute;
+  readonly bookBy: ElapsedMinute | null;
+}
+
+export interface ClosingDate extends Closing {
+  readonly at: ElapsedMinute;
+  readonly opensAgain: ElapsedMinute | null;
+}
+
+/** What stands, is usable and holds, as intervals; `never` where it does not end. */
+export interface Stands {
+  readonly pieces: readonly PieceSpan[];
+  /** One list a place: in time order, covering the whole plan. open: some way in for a person, an arm or sight is usable. */
+  readonly places: readonly (readonly PlaceState[])[];
+  readonly stock: readonly { readonly of: string; readonly times: readonly ElapsedMinute[]; readonly left: readonly number[] }[];
+}
+
+export interface PieceSpan {
+  readonly up: ElapsedMinute;
+  readonly stands: ElapsedMinute;
+  readonly gone: ElapsedMinute;
+}
+
+export interface PlaceState {
+  readonly from: ElapsedMinute;
+  readonly state: "open" | "closed" | "filled";
+  /** The piece that brought this state about, -1 at the start. */
+  readonly by: number;
+  readonly usableWays: readonly string[];
+}
+
+export interface SiteDay {
+  /** Local date. */
+  readonly date: string;
+  readonly from: ElapsedMinute;
+  readonly to: ElapsedMinute;
+  readonly steps: readonly number[];
+  readonly deliveries: readonly number[];
+  readonly closings: readonly number[];
+  readonly peopleWanted: number;
+  readonly peopleThere: number;
+  readonly sunrise: ElapsedMinute | null;
+  readonly sunset: ElapsedMinute | null;
+  /** False for a weekday with only an inspection, a delivery or a visit. */
+  readonly site: boolean;
+}
+
+export interface Visit {
+  readonly wait: number;
+  readonly from: number;
+  readonly at: ElapsedMinute;
+  readonly lasts: number;
+  readonly who: string;
+  readonly for: string;
+}
+
+/** What moved between two plans of one build. */
+export interface Comparison {
+  readonly finishBefore: ElapsedMinute;
+  readonly finishAfter: ElapsedMinute;
+  /** Site days on which the usual calendar works between the two finishes; negative when gained. */
+  readonly siteDaysLost: number;
+  readonly moved: readonly Moved[];
+  readonly stayed: number;
+  /** Steps from the cause to the finish, as positions in the new build. */
+  readonly through: readonly ChainLink[];
+  readonly findings: readonly Finding[];
+}
+
+export interface Moved {
+  readonly step: string;
+  readonly startBefore: ElapsedMinute;
+  readonly startAfter: ElapsedMinute;
+  readonly siteDays: number;
+  readonly holder: Holder;
+}
