@@ -8,22 +8,34 @@ export type Selection = { readonly list: "steps" | "pieces" | "places" | "delive
 export interface Desk {
   /** The document as written, never changed in place. */
   readonly document: unknown;
+  /** The document as read; null when it cannot be read (then `findings` say why). */
   readonly build: Build | null;
   /** The last good plan; stays while a new one is being made (`redoing`). */
   readonly plan: Plan | null;
+  /** The build that `plan` was made from: positions in `plan` are positions in this one, which lags behind `build` while `redoing`. */
+  readonly planOf: Build | null;
   readonly findings: readonly Finding[];
   readonly redoing: boolean;
   /** What the last change moved, in sentences, until dismissed. */
   readonly moved: { readonly comparison: Comparison; readonly sentences: readonly string[] } | null;
   readonly selected: Selection | null;
-  /** A plan that would follow from edits not yet made (while dragging); null when none is shown. */
-  readonly trial: { readonly plan: Plan; readonly comparison: Comparison; readonly sentences: readonly string[] } | null;
+  /** A plan that would follow from edits not yet made (while dragging); null when none is shown. Positions are those of its own build. */
+  readonly trial: { readonly build: Build; readonly plan: Plan; readonly comparison: Comparison; readonly sentences: readonly string[] } | null;
   readonly saved: "saved" | "saving" | "not-saved";
+  /** Lengths, weights and temperatures are shown in these; no switch of it changes the document. */
+  readonly units: "us" | "metric";
+  /** Today's date at the site, "2027-06-26". */
+  readonly today: string;
+  /** The document is newer than this program, or another tab holds it: it can be looked at, not changed. */
+  readonly readOnly: boolean;
   select(selection: Selection | null): void;
   /** One undoable change; `words` says it in the undo list ("move pump to Sat 26 Jun"). */
   edit(edits: readonly DocumentEdit[], words: string): void;
   /** Plan the edits without making them; the latest call wins. `null` ends the trial. */
   tryOut(edits: readonly DocumentEdit[] | null): void;
+  dismissMoved(): void;
   undo(): void;
   redo(): void;
+  /** Says a sentence to screen readers, politely, without moving the focus. */
+  say(sentence: string): void;
 }

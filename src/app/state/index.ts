@@ -1,0 +1,2 @@
+export { getDesk, setDesk } from "./context";
+export type { Desk, Selection } from "./desk";
