@@ -60,7 +60,7 @@ function roomOf(path: string): string {
 
 const importLine = /(?:^|\n)\s*(import|export)\s+(type\s+)?(?:[^"';]*?\sfrom\s+)?["']([^"']+)["']|import\(\s*["']([^"']+)["']\s*\)/g;
 
-export function importsOf(text: string): { type: boolean; from: string }[] {
+function importsOf(text: string): { type: boolean; from: string }[] {
   return [...text.matchAll(importLine)].map((found) => ({ type: Boolean(found[2]), from: (found[3] ?? found[4]) as string }));
 }
 

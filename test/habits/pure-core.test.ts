@@ -24,7 +24,7 @@ const forbidden: readonly (readonly [RegExp, string])[] = [
   [/\bconsole\./, "the console"],
 ];
 
-export function faults(text: string): string[] {
+function faults(text: string): string[] {
   const code = withoutComments(text);
   return forbidden.filter(([pattern]) => pattern.test(code)).map(([, what]) => what);
 }
