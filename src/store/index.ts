@@ -1,0 +1,6 @@
+export { openDatabase } from "./database";
+export { Lease, type LeasePort, type LeaseState } from "./lease";
+export { type KeptName, type Port, StoreError, type StoreTrouble } from "./port";
+export { replay } from "./restore";
+export { Saver, type SaveState } from "./saver";
+export { browserTabs } from "./tabs";

@@ -1,0 +1,94 @@
+/** What passes between tabs; a tab that speaks another version is not answered. */
+export const tabsVersion = 1;
+
+export type TabMessage = { readonly version: number; readonly say: "hand-over"; readonly build: string; readonly from: string };
+
+export interface LeasePort {
+  /** Waits at most `wait_ms` for the lock; then null, or takes it by force. `lost` is called once if it is taken away later. */
+  hold(name: string, wait_ms: number, force: boolean, lost: () => void): Promise<(() => void) | null>;
+  post(message: TabMessage): void;
+  listen(hear: (message: TabMessage) => void): () => void;
+}
+
+export type LeaseState = "none" | "mine" | "theirs";
+
+export interface LeaseOptions {
+  readonly port: LeasePort;
+  readonly tab: string;
+  /** Before the build is handed to another tab: finish writing. */
+  beforeRelease(): Promise<void>;
+  report(state: LeaseState): void;
+  readonly patience_ms?: number;
+}
+
+/** Which of several tabs may change a build: one at a time, handed over when another asks, taken by force when the holder does not answer. */
+export class Lease {
+  readonly #options: LeaseOptions;
+  readonly #stopListening: () => void;
+  #build: string | null = null;
+  #release: (() => void) | null = null;
+
+  constructor(options: LeaseOptions) {
+    this.#options = options;
+    this.#stopListening = options.port.listen((message) => this.#hear(message));
+  }
+
+  /** Lets go of the build held so far and takes this one if nobody has it. */
+  async take(build: string): Promise<boolean> {
+    this.#letGo();
+    this.#build = build;
+    return this.#got(await this.#options.port.hold(nameOf(build), 0, false, () => this.#lost()), build);
+  }
+
+  /** Asks the tab that has the build for it; without an answer in time it is taken by force. */
+  async takeOver(build: string): Promise<boolean> {
+    const { port, tab, patience_ms = 2000 } = this.#options;
+    this.#letGo();
+    this.#build = build;
+    port.post({ version: tabsVersion, say: "hand-over", build, from: tab });
+    const asked = await port.hold(nameOf(build), patience_ms, false, () => this.#lost());
+    return this.#got(asked ?? (await port.hold(nameOf(build), 0, true, () => this.#lost())), build);
+  }
+
+  close(): void {
+    this.#stopListening();
+    this.#letGo();
+  }
+
+  #got(release: (() => void) | null, build: string): boolean {
+    // Another build was asked for while this one was awaited.
+    if (this.#build !== build) {
+      release?.();
+      return false;
+    }
+    this.#release = release;
+    this.#options.report(release === null ? "theirs" : "mine");
+    return release !== null;
+  }
+
+  #letGo(): void {
+    this.#release?.();
+    this.#release = null;
+    this.#build = null;
+    this.#options.report("none");
+  }
+
+  #lost(): void {
+    this.#release = null;
+    this.#options.report("theirs");
+  }
+
+  async #hear(message: TabMessage): Promise<void> {
+    if (message.version !== tabsVersion || message.from === this.#options.tab) return;
+    if (message.build !== this.#build || this.#release === null) return;
+    const release = this.#release;
+    this.#release = null;
+    this.#options.report("theirs");
+    await this.#options.beforeRelease();
+    release();
+  }
+}
+
+function nameOf(build: string): string {
+  return `batterboard:${build}`;
+}
