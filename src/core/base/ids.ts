@@ -18,3 +18,18 @@ export type GroupId = Id<"group">;
 
 /** Letters, digits and dashes, lower case, starting with a letter; "#2" marks the second copy of a group's member. */
 export const idPattern = /^[a-z][a-z0-9-]*(#[1-9][0-9]*)?$/;
+
+/** As a builder writes an id himself: without a copy's number. */
+export const writtenIdPattern = /^[a-z][a-z0-9-]*$/;
+
+/** The id as it stands in the document: without the number of a group's copy or of a trial's round. */
+export function writtenId(id: string): string {
+  const mark = id.indexOf("#");
+  return mark < 0 ? id : id.slice(0, mark);
+}
+
+/** 2 for "post#2"; 0 for an id without a number. */
+export function copyOf(id: string): number {
+  const mark = id.indexOf("#");
+  return mark < 0 ? 0 : Number(id.slice(mark + 1));
+}

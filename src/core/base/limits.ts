@@ -1,0 +1,49 @@
+/** A range in which a figure is taken as meant; `unit` is the model's. Both ends belong to it. */
+export interface Range {
+  readonly least: number;
+  readonly most: number;
+  readonly unit: string;
+  /** Only whole numbers. */
+  readonly whole?: boolean;
+}
+
+/**
+ * Ranges as data: the reader's checks, a form field's least and most, and the generators of the tests all read them here.
+ * They catch slips of the pen (a missing point, a wrong unit), nothing more; common practice, no source.
+ */
+export const limits = {
+  fileCharacters: { least: 2, most: 5_000_000, unit: "characters", whole: true },
+  nesting: { least: 1, most: 64, unit: "levels", whole: true },
+  membersInAList: { least: 0, most: 20_000, unit: "members", whole: true },
+  steps: { least: 0, most: 20_000, unit: "steps", whole: true },
+  references: { least: 0, most: 500_000, unit: "references", whole: true },
+  year: { least: 1990, most: 2199, unit: "year", whole: true },
+  latitude: { least: -90, most: 90, unit: "degrees" },
+  longitude: { least: -180, most: 180, unit: "degrees" },
+  work: { least: 0, most: 2000 * 60, unit: "min" },
+  elapsed: { least: 0, most: 10 * 366 * 1440, unit: "min" },
+  officeDays: { least: 1, most: 1000, unit: "days", whole: true },
+  strengthShare: { least: 1, most: 150, unit: "%" },
+  strength: { least: 5, most: 120, unit: "MPa" },
+  people: { least: 0, most: 100, unit: "people", whole: true },
+  number: { least: 0, most: 1_000_000, unit: "" },
+  equipment: { least: 0, most: 10_000, unit: "", whole: true },
+  copies: { least: 1, most: 200, unit: "copies", whole: true },
+  rounds: { least: 1, most: 20, unit: "rounds", whole: true },
+  daysOff: { least: 0, most: 366, unit: "days", whole: true },
+  level: { least: -1000, most: 1000, unit: "" },
+  depth: { least: 0, most: 30_000, unit: "mm" },
+  opening: { least: 1, most: 100_000, unit: "mm" },
+  size: { least: 0.01, most: 100_000, unit: "mm" },
+  coordinate: { least: -1_000_000, most: 1_000_000, unit: "mm" },
+  mass: { least: 0, most: 1_000_000, unit: "kg" },
+  temperature: { least: -60, most: 60, unit: "C" },
+  wind: { least: 0, most: 200, unit: "km/h" },
+} as const satisfies Readonly<Record<string, Range>>;
+
+export type LimitName = keyof typeof limits;
+
+/** Whether a figure lies in its range (and is whole where it has to be). */
+export function isWithin(range: Range, value: number): boolean {
+  return value >= range.least && value <= range.most && (!range.whole || Number.isInteger(value));
+}

@@ -1,0 +1,86 @@
+import { type Kind, offsets_C, spellings, unitsOf } from "./kinds";
+
+const whole = "(?:\\d{1,3}(?:,\\d{3})+|\\d+)";
+const figure = `(?:${whole}(?:\\.\\d+)?(?:[ -]\\d+/\\d+)?|\\d+/\\d+)`;
+const signed: readonly Kind[] = ["temperature"];
+const escape = (text: string): string => text.replace(/[.*+?^${}()|[\]\\/]/g, "\\$&");
+
+/** Longest names first, so that "min" is not read as "m". */
+const names = (kind: Kind): string =>
+  [...Object.keys(unitsOf[kind]), ...Object.keys(spellings[kind])]
+    .sort((a, b) => b.length - a.length || (a < b ? -1 : 1))
+    .map(escape)
+    .join("|");
+
+const one = (kind: Kind): string => `${figure} ?(?:${names(kind)})`;
+
+/** One figure with its unit, or several from large to small (`3 ft 6 1/2 in`, `1 h 30 min`); temperatures may be below zero. */
+const patternOf = (kind: Kind): RegExp =>
+  new RegExp(signed.includes(kind) ? `^-?${one(kind)}$` : `^${one(kind)}(?:[ -]*${one(kind)}){0,3}$`);
+
+/** What a quantity of each kind looks like; the published schema states the very same. */
+export const quantityPattern: Readonly<Record<Kind, RegExp>> = {
+  length: patternOf("length"),
+  mass: patternOf("mass"),
+  temperature: patternOf("temperature"),
+  speed: patternOf("speed"),
+  pressure: patternOf("pressure"),
+  time: patternOf("time"),
+};
+
+const partsOf = (kind: Kind): RegExp => new RegExp(`(${figure}) ?(${names(kind)})`, "g");
+const parts: Readonly<Record<Kind, RegExp>> = {
+  length: partsOf("length"),
+  mass: partsOf("mass"),
+  temperature: partsOf("temperature"),
+  speed: partsOf("speed"),
+  pressure: partsOf("pressure"),
+  time: partsOf("time"),
+};
+
+const longest = 60;
+
+function figureOf(text: string): number {
+  const fraction = /^(?:(.*?)[ -])?(\d+)\/(\d+)$/.exec(text);
+  if (!fraction) return Number(text.replaceAll(",", ""));
+  const [, before, above, below] = fraction;
+  return (before ? Number(before.replaceAll(",", "")) : 0) + Number(above) / Number(below);
+}
+
+/** Figure and unit (its one canonical name) of each part of a quantity, or null if the text is none of this kind. */
+export function partsOfQuantity(kind: Kind, text: string): readonly { readonly figure: number; readonly unit: string }[] | null {
+  const trimmed = text.trim();
+  if (trimmed.length > longest || !quantityPattern[kind].test(trimmed)) return null;
+  const sign = trimmed.startsWith("-") ? -1 : 1;
+  const table: Readonly<Record<string, number>> = unitsOf[kind];
+  const found = [...trimmed.matchAll(parts[kind])].map(([, number = "", name = ""]) => ({
+    figure: sign * figureOf(number),
+    unit: spellings[kind][name] ?? name,
+  }));
+  const sizes = found.map((part) => table[part.unit] ?? 0);
+  if (sizes.some((size, i) => i > 0 && size >= (sizes[i - 1] ?? 0))) return null;
+  return found.every((part) => Number.isFinite(part.figure)) ? found : null;
+}
+
+/**
+ * A quantity as a builder writes it, in the model's unit of its kind (mm, kg, °C, km/h, MPa, min); null if it is none.
+ * A bare number is none: the unit is never guessed. A leading minus is understood for temperatures only; see `parseSigned`.
+ */
+export function parseQuantity(kind: Kind, text: string): number | null {
+  const found = partsOfQuantity(kind, text);
+  if (!found) return null;
+  const table: Readonly<Record<string, number>> = unitsOf[kind];
+  if (kind === "temperature") {
+    const part = found[0];
+    return part ? part.figure * (table[part.unit] ?? 0) + (part.unit === "F" ? offsets_C.F : offsets_C.C) : null;
+  }
+  return found.reduce((sum, part) => sum + part.figure * (table[part.unit] ?? 0), 0);
+}
+
+/** As `parseQuantity`, with a minus in front allowed: coordinates, and to tell a negative amount from no amount. */
+export function parseSigned(kind: Kind, text: string): number | null {
+  const trimmed = text.trim();
+  if (kind === "temperature" || !trimmed.startsWith("-")) return parseQuantity(kind, trimmed);
+  const value = parseQuantity(kind, trimmed.slice(1).trim());
+  return value === null ? null : -value;
+}
