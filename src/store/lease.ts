@@ -10,7 +10,8 @@ export interface LeasePort {
   listen(hear: (message: TabMessage) => void): () => void;
 }
 
-export type LeaseState = "none" | "mine" | "theirs";
+/** handing: another tab has asked; what is in line is still written, nothing new may be added. */
+export type LeaseState = "none" | "mine" | "handing" | "theirs";
 
 export interface LeaseOptions {
   readonly port: LeasePort;
@@ -83,8 +84,9 @@ export class Lease {
     if (message.build !== this.#build || this.#release === null) return;
     const release = this.#release;
     this.#release = null;
-    this.#options.report("theirs");
+    this.#options.report("handing");
     await this.#options.beforeRelease();
+    this.#options.report("theirs");
     release();
   }
 }

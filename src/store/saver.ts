@@ -29,6 +29,8 @@ export class Saver {
   #pending: unknown[] = [];
   #seq: number;
   #sinceSnapshot = 0;
+  /** The database does not have this build yet: the next write is the whole of it. */
+  #fresh = false;
   #running: Promise<void> | null = null;
   /** Set once another program or tab owns the build: from then on nothing is written. */
   #stopped: StoreTrouble | null = null;
@@ -45,9 +47,15 @@ export class Saver {
     this.#run();
   }
 
+  /** For a build that the database does not have yet: writes the whole of it. */
+  begin(): void {
+    this.#fresh = true;
+    this.#run();
+  }
+
   /** Tries again what is in line and settles when that attempt is over. */
   async flush(): Promise<void> {
-    if (this.#pending.length > 0) this.#run();
+    if (!this.allSaved) this.#run();
     await this.#running;
   }
 
@@ -57,7 +65,7 @@ export class Saver {
   }
 
   get allSaved(): boolean {
-    return this.#pending.length === 0;
+    return this.#pending.length === 0 && !this.#fresh;
   }
 
   #run(): void {
@@ -73,9 +81,9 @@ export class Saver {
   async #drain(): Promise<void> {
     await null;
     try {
-      while (this.#pending.length > 0) {
+      while (!this.allSaved) {
         if (this.#stopped !== null) throw new StoreError(this.#stopped);
-        if (this.#sinceSnapshot + this.#pending.length >= this.#every) await this.#snapshot();
+        if (this.#fresh || this.#sinceSnapshot + this.#pending.length >= this.#every) await this.#snapshot();
         else await this.#append();
       }
       this.#running = null;
@@ -105,6 +113,7 @@ export class Saver {
     const { state, name, format } = this.#options.whole();
     await port.snapshot(writer, { key, name, format, seq: this.#seq + count, state, touched_ms: this.#options.now_ms() });
     this.#confirm(count);
+    this.#fresh = false;
     this.#sinceSnapshot = 0;
   }
 
