@@ -22,6 +22,8 @@ export interface Plan {
   readonly stands: Stands;
   readonly days: readonly SiteDay[];
   readonly visits: readonly Visit[];
+  /** Every least amount of `access.arcs` that runs in this plan, with when it lets go; drawn at that length. */
+  readonly waits?: readonly WaitDates[];
   /** Minutes of work times people, over all steps. */
   readonly handMinutes: number;
   /** Assumptions the plan rests on, as codes ("plan.strength-at-20"). */
@@ -125,6 +127,13 @@ export interface Visit {
   readonly lasts: number;
   readonly who: string;
   readonly for: string;
+}
+
+/** Row of `access.arcs`; from the end it counts from until the instant its least amount is there. */
+export interface WaitDates {
+  readonly row: number;
+  readonly from: ElapsedMinute;
+  readonly ready: ElapsedMinute;
 }
 
 /** What moved between two plans of one build. */
