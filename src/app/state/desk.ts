@@ -31,6 +31,11 @@ export interface Desk {
   select(selection: Selection | null): void;
   /** One undoable change; `words` says it in the undo list ("move pump to Sat 26 Jun"). */
   edit(edits: readonly DocumentEdit[], words: string): void;
+  /**
+   * As `edit`, but nothing is changed where the document could no longer be read: then the sentences say why. `typing` names the field:
+   * what is typed there in one go is one change.
+   */
+  attempt(edits: readonly DocumentEdit[], words: string, typing?: string): readonly string[];
   /** Plan the edits without making them; the latest call wins. `null` ends the trial. */
   tryOut(edits: readonly DocumentEdit[] | null): void;
   dismissMoved(): void;

@@ -1,0 +1,65 @@
+import { remember, remembered } from "./stored";
+
+export const views = [
+  { id: "order", name: "Order" },
+  { id: "dates", name: "Dates" },
+] as const;
+
+export type ViewName = (typeof views)[number]["id"];
+export type Theme = "system" | "light" | "dark";
+
+/** How the program is set on this machine; nothing of it is in the document. */
+export class Settings {
+  #view = $state<ViewName>(oneOf(views.map((view) => view.id), remembered("view"), "order"));
+  #theme = $state<Theme>(oneOf(["system", "light", "dark"], remembered("theme"), "system"));
+  #units = $state<"us" | "metric" | "build">(oneOf(["us", "metric", "build"], remembered("units"), "build"));
+  #viewKeys = $state(remembered("viewKeys") !== false);
+
+  constructor() {
+    this.#applyTheme();
+  }
+
+  get view(): ViewName {
+    return this.#view;
+  }
+  set view(view: ViewName) {
+    this.#view = view;
+    remember("view", view);
+  }
+
+  get theme(): Theme {
+    return this.#theme;
+  }
+  set theme(theme: Theme) {
+    this.#theme = theme;
+    remember("theme", theme);
+    this.#applyTheme();
+  }
+
+  /** "build": as the build says. */
+  get units(): "us" | "metric" | "build" {
+    return this.#units;
+  }
+  set units(units: "us" | "metric" | "build") {
+    this.#units = units;
+    remember("units", units);
+  }
+
+  /** Single keys (1, 2, ?) do something while no field has the focus. */
+  get viewKeys(): boolean {
+    return this.#viewKeys;
+  }
+  set viewKeys(on: boolean) {
+    this.#viewKeys = on;
+    remember("viewKeys", on);
+  }
+
+  #applyTheme(): void {
+    if (this.#theme === "system") delete document.documentElement.dataset.theme;
+    else document.documentElement.dataset.theme = this.#theme;
+  }
+}
+
+function oneOf<T extends string>(all: readonly T[], value: unknown, otherwise: T): T {
+  return all.find((known) => known === value) ?? otherwise;
+}

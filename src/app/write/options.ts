@@ -1,0 +1,25 @@
+import type { Option } from "../parts/option";
+import { type ListName, listOf, objectsOf, textOf, type Written } from "./written";
+
+const nameOf = (member: Written): string => textOf(member.name) || textOf(member.id);
+
+/** The members of a list to pick from, as written (a group's member once). */
+export function optionsOf(document: unknown, list: ListName): readonly Option[] {
+  return listOf(document, list).map((member) => ({ id: textOf(member.id), name: nameOf(member) }));
+}
+
+/** Every way, and every place for all of its ways. */
+export function wayOptions(document: unknown): readonly Option[] {
+  return listOf(document, "places").flatMap((place) => {
+    const ways = objectsOf(place.ways);
+    const whole = { id: textOf(place.id), name: ways.length > 1 ? `${nameOf(place)}: all ways in` : nameOf(place) };
+    if (ways.length < 2) return [whole];
+    return [whole, ...ways.map((way) => ({ id: `${textOf(place.id)}.${textOf(way.id)}`, name: `${nameOf(place)}: ${nameOf(way)}` }))];
+  });
+}
+
+/** Ids kept in a value that no option stands for (a copy "panel#2", a way named in full) with a name to show for them. */
+export function withStrays(options: readonly Option[], ids: readonly string[], nameOfId: (id: string) => string): readonly Option[] {
+  const known = new Set(options.map((option) => option.id));
+  return [...options, ...ids.filter((id) => !known.has(id)).map((id) => ({ id, name: nameOfId(id) }))];
+}
