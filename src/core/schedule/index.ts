@@ -1,1 +1,5 @@
+export { type Earliest, earliest, latest, type Net, netOf } from "./network";
 export * from "./problem";
+export { solve } from "./solve";
+export { type Broken, verify } from "./verify";
+export { cannotHold, witness } from "./witness";

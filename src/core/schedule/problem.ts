@@ -39,7 +39,10 @@ export interface Links {
   readonly most: Int32Array;
 }
 
-/** A renewable number that varies over time: `levels[i]` from `times[i]` until `times[i + 1]`. */
+/**
+ * A renewable number that varies over time: `levels[i]` from `times[i]` until `times[i + 1]`. Of kind "alone", a demand for the whole level (a place
+ * taken for oneself) is held from start to finish whatever `holds` says.
+ */
 export interface Capacity {
   readonly id: string;
   readonly kind: "people" | "equipment" | "room" | "alone";
@@ -80,6 +83,13 @@ export interface Result {
   readonly work: number;
   /** When infeasible without people and stock: links, releases, dues and fixed dates that cannot hold together; remove any one and the rest can. */
   readonly witness: readonly WitnessPart[];
+  /** When not found: the job for which the last pass had no time, and what it lacked. */
+  readonly stuck: Stuck | null;
+}
+
+export interface Stuck {
+  readonly job: number;
+  readonly of: { readonly kind: "calendar" | "due" } | { readonly kind: "capacity" | "stock" | "link"; readonly index: number };
 }
 
 export type WitnessPart =

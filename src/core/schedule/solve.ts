@@ -1,0 +1,74 @@
+import { type ElapsedMinute, never } from "../base";
+import { needsOf } from "./needs";
+import { earliest, latest, type Net, netOf } from "./network";
+import type { Problem, Result, Solution, Stuck } from "./problem";
+import { type Ground, SerialPass } from "./serial";
+import { witness } from "./witness";
+
+/**
+ * Dates for a problem, by a few passes of serial generation with different priorities; the earliest finish is kept, the first of equals. Infeasible is
+ * said only of links, releases, dues and fixed dates without people, equipment, room and stock.
+ */
+export function solve(p: Problem): Result {
+  const net = netOf(p);
+  const first = earliest(p, net);
+  if (first.broken >= 0) {
+    return { status: "infeasible", solution: null, bound: 0 as ElapsedMinute, work: 0, witness: witness(p, net, first), stuck: null };
+  }
+  const bound = last(first.finish) as ElapsedMinute;
+  const limit = dated(p) ? latest(p, net, p.horizon).start : new Int32Array(p.jobs).fill(never);
+  const byTurn = Int32Array.from(p.rank.keys()).sort((a, b) => p.rank[a]! - p.rank[b]! || a - b);
+  const turn = new Int32Array(p.jobs);
+  for (let k = 0; k < byTurn.length; k++) turn[byTurn[k]!] = k;
+  const ground: Ground = { problem: p, net, needs: needsOf(p), earliest: first.start, limit, byTurn, turn };
+  const late = latest(p, net, bound);
+  let best: Solution | null = null;
+  let stuck: Stuck | null = null;
+  let work = 0;
+  const attempt = (key: Int32Array): void => {
+    const found = new SerialPass(ground, key).run();
+    work++;
+    if (found.solution === null) stuck ??= found.stuck;
+    else if (best === null || last(found.solution.finish) < last(best.finish)) best = found.solution;
+  };
+  for (const key of keys(p, late)) {
+    attempt(key);
+    if (best !== null && last((best as Solution).finish) <= bound) break;
+  }
+  if (best === null) hurry(p, net, late.start, stuck!, attempt, () => best !== null);
+  if (best === null) return { status: "not-found", solution: null, bound, work, witness: [], stuck };
+  return { status: last((best as Solution).finish) <= bound ? "proved" : "planned", solution: best, bound, work, witness: [], stuck: null };
+}
+
+/** Latest start, latest finish, and latest start with the longer job first. */
+function* keys(p: Problem, late: { readonly start: Int32Array; readonly finish: Int32Array }): Generator<Int32Array> {
+  yield late.start;
+  yield late.finish;
+  yield late.start.map((s, j) => s - (p.amount[j]! >> 1));
+}
+
+/** When no pass met the windows: what leads to the job that came too late is given precedence over everything else, a few times over. */
+function hurry(p: Problem, net: Net, base: Int32Array, stuck: Stuck, attempt: (key: Int32Array) => void, done: () => boolean): void {
+  const key = base.slice();
+  const ahead = 1 << 26;
+  const urgent = new Uint8Array(p.jobs);
+  const todo = [stuck.job];
+  for (let j = todo.pop(); j !== undefined; j = todo.pop()) {
+    if (urgent[j] === 1) continue;
+    urgent[j] = 1;
+    key[j]! -= ahead;
+    for (let k = net.adj.inAt[j]!; k < net.adj.inAt[j + 1]!; k++) todo.push(p.links.from[net.adj.in[k]!]!);
+  }
+  attempt(key);
+  if (!done()) attempt(p.rank.slice());
+}
+
+function dated(p: Problem): boolean {
+  return p.due.some((d) => d < never) || p.fixed.some((f) => f >= 0);
+}
+
+function last(finish: Int32Array): number {
+  let t = 0;
+  for (const f of finish) if (f > t) t = f;
+  return t;
+}
