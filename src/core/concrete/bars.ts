@@ -1,0 +1,89 @@
+/** Reinforcing bars, US units as published. ASTM A615 table (from memory, standard). */
+export interface Bar {
+  readonly size: number;
+  readonly diameter_in: number;
+  readonly area_in2: number;
+  readonly weight_lb_ft: number;
+}
+
+export const bars: readonly Bar[] = (
+  [
+    [3, 0.375, 0.11, 0.376],
+    [4, 0.5, 0.2, 0.668],
+    [5, 0.625, 0.31, 1.043],
+    [6, 0.75, 0.44, 1.502],
+    [7, 0.875, 0.6, 2.044],
+    [8, 1, 0.79, 2.67],
+    [9, 1.128, 1, 3.4],
+    [10, 1.27, 1.27, 4.303],
+    [11, 1.41, 1.56, 5.313],
+    [14, 1.693, 2.25, 7.65],
+    [18, 2.257, 4, 13.6],
+  ] as const
+).map(([size, diameter_in, area_in2, weight_lb_ft]) => ({ size, diameter_in, area_in2, weight_lb_ft }));
+
+/** The bar of a size number; null where there is none ("#12" is not made). */
+export function bar(size: number): Bar | null {
+  return bars.find((b) => b.size === size) ?? null;
+}
+
+export type Exposure = "against ground" | "weather or ground" | "inside slab or wall" | "inside beam or column";
+
+/** Least cover, in (ACI 318-14 20.6.1.3.1, 318-19 20.5.1.3.1; read in an ACI summary). */
+export function cover_in(exposure: Exposure, size: number): number {
+  if (exposure === "against ground") return 3;
+  if (exposure === "weather or ground") return size >= 6 ? 2 : 1.5;
+  if (exposure === "inside slab or wall") return size >= 14 ? 1.5 : 0.75;
+  return 1.5;
+}
+
+/**
+ * Development length of a bar in tension, in (ACI 318-14 25.4.2.2, spacing and cover met, normal weight, uncoated; from memory): fy/(25 √f'c) db to #6,
+ * /20 from #7, top bars 1.3, not under 12.
+ */
+export function development_in(b: Bar, concrete_psi: number, yield_psi: number, top: boolean): number {
+  const length = ((top ? 1.3 : 1) * yield_psi * b.diameter_in) / ((b.size <= 6 ? 25 : 20) * Math.sqrt(concrete_psi));
+  return Math.max(12, length);
+}
+
+/** Class B lap splice, in: 1.3 times the development length. */
+export function lap_in(b: Bar, concrete_psi: number, yield_psi: number, top: boolean): number {
+  return Math.max(12, 1.3 * development_in(b, concrete_psi, yield_psi, top));
+}
+
+/** Lap in compression, in: 0.0005 fy db (30 db for grade 60), not under 12 (ACI 318, from memory). */
+export function compressionLap_in(b: Bar, yield_psi: number): number {
+  return Math.max(12, 0.0005 * yield_psi * b.diameter_in);
+}
+
+/** Tie spacing of a column, in (ACI 318 25.7.2.1, read): 16 bars, 48 ties, the least side. */
+export function tieSpacing_in(b: Bar, tie: Bar, leastSide_in: number): number {
+  return Math.min(16 * b.diameter_in, 48 * tie.diameter_in, leastSide_in);
+}
+
+const steelElasticity_psi = 29e6;
+
+export interface Foot {
+  readonly sag_in: number;
+  readonly stress_psi: number;
+}
+
+/** One bar spanning free with a load at its middle, simple or held ends (PL³/48EI and /192, PL/4 and /8). */
+export function barUnderFoot(b: Bar, span_in: number, load_lb: number, ends: "simple" | "held"): Foot {
+  const d = b.diameter_in;
+  const inertia = (Math.PI * d ** 4) / 64;
+  const sag_in = (load_lb * span_in ** 3) / ((ends === "simple" ? 48 : 192) * steelElasticity_psi * inertia);
+  const moment = (load_lb * span_in) / (ends === "simple" ? 4 : 8);
+  return { sag_in, stress_psi: (moment * d) / 2 / inertia };
+}
+
+/** Sag of a bar under its own weight, in (5wl⁴/384EI simple, wl⁴/384EI held). */
+export function barOwnSag_in(b: Bar, span_in: number, ends: "simple" | "held"): number {
+  const inertia = (Math.PI * b.diameter_in ** 4) / 64;
+  return (((ends === "simple" ? 5 : 1) * b.weight_lb_ft) / 12) * (span_in ** 4 / (384 * steelElasticity_psi * inertia));
+}
+
+/** The span at which a bar sags so much under its own weight, in. */
+export function barSpanForSag_in(b: Bar, sag_in: number, ends: "simple" | "held"): number {
+  return (sag_in / barOwnSag_in(b, 1, ends)) ** 0.25;
+}

@@ -1,0 +1,141 @@
+import {
+  aciGain,
+  ageAci,
+  ageFactor,
+  ageFactorEn,
+  characteristicEn_MPa,
+  coldRow,
+  countedDays,
+  enGain,
+  evaporation_si,
+  evaporation_us,
+  gainAci,
+  gainEn,
+  mixed_F,
+  protection_days,
+  soffit_days,
+  sum_h,
+  temperatureTime_C_h,
+  wet_days,
+} from "../../../src/core/concrete";
+import { type Published, table, value } from "../published";
+
+const ages = [1, 2, 3, 7, 14, 28, 90];
+const curve = (name: string, mark: Published["mark"], source: string, figures: readonly number[], gain: (age: number) => number) =>
+  table(
+    `gain/${name}`,
+    source,
+    mark,
+    0.0006,
+    figures.map((f, i) => [`${ages[i]}d`, f, () => gain(ages[i] as number)] as [string, number, () => number]),
+  );
+
+const temperatures = [0, 5, 10, 15, 20, 25, 30, 40];
+const factors = (name: string, figures: readonly number[], factor: (c: number) => number) =>
+  table(
+    `age-factor/${name}`,
+    "ASTM C1074 and EN 1992-1-1 B.10, from their formulas",
+    "computed",
+    0.002,
+    figures.map((f, i) => [`${temperatures[i]}C`, f, () => factor(temperatures[i] as number)] as [string, number, () => number]),
+  );
+const day = [15, 20, 25, 25, 20, 15, 12, 10, 10, 12, 15, 15];
+const evaporated = (c: number, a: number, r: number, v: number) => () => value(evaporation_us(c, a, r, v));
+
+export const rows = [
+  ...curve("aci-I", "from memory", "ACI 209R-92", [0.206, 0.351, 0.458, 0.704, 0.881, 1.007, 1.118], (t) => gainAci("I", t)),
+  ...curve("aci-III", "from memory", "ACI 209R-92", [0.311, 0.483, 0.593, 0.801, 0.922, 0.998, 1.058], (t) => gainAci("III", t)),
+  ...curve("en-R", "read", "EN 1992-1-1 3.1.2", [0.424, 0.578, 0.663, 0.819, 0.92, 1, 1.092], (t) => gainEn(enGain.R, t)),
+  ...curve("en-N", "read", "EN 1992-1-1 3.1.2", [0.342, 0.504, 0.598, 0.779, 0.902, 1, 1.117], (t) => gainEn(enGain.N, t)),
+  ...curve("en-S", "read", "EN 1992-1-1 3.1.2", [0.196, 0.353, 0.458, 0.684, 0.854, 1, 1.183], (t) => gainEn(enGain.S, t)),
+  ...table("gain/en-tests", "open-source EN 1992-1-1 test suites", "read", 5e-9, [
+    ["9d", 0.82616683, () => gainEn(0.25, 9)],
+    ["27d", 0.99542297, () => gainEn(0.25, 27)],
+    ["56d", 1.07597078, () => gainEn(0.25, 56)],
+    ["365d", 1.19812463, () => gainEn(0.25, 365)],
+    ["fck-7d-C40", 29.3824, () => characteristicEn_MPa(40, 0.25, 7), 0.00005],
+  ]),
+  ...table("gain/times", "ACI 209R-92 at 20 °C", "computed", 0.06, [
+    ["500-of-3000-psi-d", 0.78, () => ageAci("I", 500 / 3000) as number, 0.02],
+    ["70-percent-d", 6.9, () => ageAci("I", 0.7) as number],
+    ["75-percent-d", 8.3, () => ageAci("I", 0.75) as number],
+    ["500-psi-at-10C-d", 1.42, () => (ageAci("I", 500 / 3000) as number) / ageFactor(10, 20), 0.04],
+    ["70-percent-at-10C-d", 12.6, () => (ageAci("I", 0.7) as number) / ageFactor(10, 20)],
+    ["constants-a", 4, () => aciGain.I.a, 0],
+  ]),
+  ...factors("Q5000-20", [0.287, 0.399, 0.548, 0.744, 1, 1.331, 1.755, 2.972], (c) => ageFactor(c, 20)),
+  ...factors("Q5000-23", [0.241, 0.335, 0.461, 0.626, 0.841, 1.12, 1.477, 2.501], (c) => ageFactor(c, 23)),
+  ...factors("en", [0.367, 0.478, 0.616, 0.788, 0.998, 1.255, 1.566, 2.388], ageFactorEn),
+  ...table("maturity", "a maturity guide page: 12 h at 20 °C, then 12 h at 25 °C", "read", 0.001, [
+    ["datum-0", 540, () => temperatureTime_C_h(20, 12, 0) + temperatureTime_C_h(25, 12, 0)],
+    ["datum-10", 780, () => temperatureTime_C_h(20, 12, -10) + temperatureTime_C_h(25, 12, -10)],
+  ]),
+  ...table("maturity", "twelve steps of 6 h, from the formulas", "computed", 0.005, [
+    ["NS-0", 1164, () => sum_h(day, 6, (c) => Math.max(0, c)), 0.5],
+    ["NS-10", 1884, () => sum_h(day, 6, (c) => c + 10), 0.5],
+    ["te20-d", 2.493, () => sum_h(day, 6, (c) => ageFactor(c, 20)) / 24],
+    ["te23-d", 2.097, () => sum_h(day, 6, (c) => ageFactor(c, 23)) / 24],
+    ["en-d", 2.562, () => sum_h(day, 6, ageFactorEn) / 24],
+    ["7d-at-10C", 3.83, () => 7 * ageFactor(10, 20), 0.01],
+    ["7d-at-5C", 2.79, () => 7 * ageFactor(5, 20), 0.01],
+  ]),
+  ...table("removal", "ACI 347 table, a trade article on when to strip forms", "read", 0, [
+    ["arch-more-dead", 14, () => soffit_days("arch", 12, false).days],
+    ["arch-more-live", 7, () => soffit_days("arch", 12, true).days],
+    ["beam-9ft", 7, () => soffit_days("beam", 9, false).days],
+    ["beam-9ft-live", 4, () => soffit_days("beam", 9, true).days],
+    ["beam-15ft", 14, () => soffit_days("beam", 15, false).days],
+    ["beam-15ft-live", 7, () => soffit_days("beam", 15, true).days],
+    ["beam-21ft", 21, () => soffit_days("beam", 21, false).days],
+    ["beam-21ft-live", 14, () => soffit_days("beam", 21, true).days],
+    ["slab-9ft", 4, () => soffit_days("slab", 9, false).days],
+    ["slab-9ft-live", 3, () => soffit_days("slab", 9, true).days],
+    ["slab-18ft", 7, () => soffit_days("slab", 18, false).days],
+    ["slab-18ft-live", 4, () => soffit_days("slab", 18, true).days],
+    ["slab-21ft", 10, () => soffit_days("slab", 21, false).days],
+    ["slab-21ft-live", 7, () => soffit_days("slab", 21, true).days],
+    ["pan-joist-30in", 3, () => soffit_days("pan joist", 0, false, 30).days],
+    ["pan-joist-36in", 4, () => soffit_days("pan joist", 0, false, 36).days],
+    ["days-under-50F-do-not-count", 5, () => countedDays([48, 52, 55, 49.9, 50, 61, 58])],
+  ]),
+  ...table("curing", "ACI 308R", "from memory", 0, [
+    ["I", 7, () => wet_days.I],
+    ["II", 10, () => wet_days.II],
+    ["III", 3, () => wet_days.III],
+  ]),
+  ...table("cold", "ACI 306R Table 5.1", "from memory", 0, [
+    ["8in-held-F", 55, () => coldRow(8).held_F],
+    ["24in-held-F", 50, () => coldRow(24).held_F],
+    ["8in-mixed-35F", 60, () => mixed_F(8, 35)],
+    ["8in-mixed-10F", 65, () => mixed_F(8, 10)],
+    ["8in-mixed-below-0F", 70, () => mixed_F(8, -5)],
+    ["drop-8in", 50, () => coldRow(8).drop_F],
+    ["pier-exposed-no-load-d", 3, () => protection_days("no load, exposed", false) as number],
+    ["partial-load-d", 6, () => protection_days("partial load, exposed", false) as number],
+  ]),
+  ...table("evaporation", "ACI 305 / Uno 1998, from the formula", "computed", 0.0005, [
+    ["87-80-50-12", 0.2435, evaporated(87, 80, 50, 12)],
+    ["70-70-70-0", 0.0123, evaporated(70, 70, 70, 0)],
+    ["70-70-70-5", 0.0369, evaporated(70, 70, 70, 5)],
+    ["70-70-70-10", 0.0615, evaporated(70, 70, 70, 10)],
+    ["70-70-70-15", 0.0861, evaporated(70, 70, 70, 15)],
+    ["70-70-70-20", 0.1107, evaporated(70, 70, 70, 20)],
+    ["70-70-70-25", 0.1353, evaporated(70, 70, 70, 25)],
+    ["70-70-90-10", 0.0205, evaporated(70, 70, 90, 10)],
+    ["70-70-50-10", 0.1025, evaporated(70, 70, 50, 10)],
+    ["70-70-30-10", 0.1435, evaporated(70, 70, 30, 10)],
+    ["70-70-10-10", 0.1845, evaporated(70, 70, 10, 10)],
+    ["100-100-70-10", 0.15, evaporated(100, 100, 70, 10), 0.001],
+    ["80-40-100-10", 0.2356, evaporated(80, 40, 100, 10)],
+    ["si-25-25-50-20", 0.727, () => value(evaporation_si(25, 25, 50, 20)), 0.001],
+  ]),
+  ...table("evaporation-menzel", "Menzel's table as printed by the Portland Cement Association", "from memory", 0.003, [
+    ["0mph", 0.015, evaporated(70, 70, 70, 0)],
+    ["5mph", 0.038, evaporated(70, 70, 70, 5)],
+    ["10mph", 0.062, evaporated(70, 70, 70, 10)],
+    ["15mph", 0.085, evaporated(70, 70, 70, 15)],
+    ["20mph", 0.11, evaporated(70, 70, 70, 20)],
+    ["25mph", 0.135, evaporated(70, 70, 70, 25)],
+    ["nomograph-87-80-50-12", 0.25, evaporated(87, 80, 50, 12), 0.01],
+  ]),
+];
