@@ -43,7 +43,7 @@ export function climb(p: Problem, j: number, start: Int32Array, parent: Int32Arr
       const steady = (least ? clock.advance(next, amount) : clock.unlimit(next, amount)) === y + 1;
       room = steady ? Math.min(room, even(p, p.links.clock[l]!, x), evenEnd(p, p.links.clock[l]!, y, amount)) : 0;
     }
-    const s = toEnd === 0 ? it(p, to, y) : fitFinish(p, to, y);
+    const s = toEnd === 0 ? fitStart(p, to, y) : fitFinish(p, to, y);
     if (s >= never) return never;
     const reached = toEnd === 0 ? s : finishOf(p, to, s);
     if (reached !== y) room = 0;

@@ -2,7 +2,7 @@ import { type Clock, type ElapsedMinute, never, notEver } from "../base";
 import type { Problem } from "./problem";
 
 /** The first start at or after `t` that job `j` may have on its clock (unbroken: with room for all of it in one run); `never` if there is none. */
-export function fit(p: Problem, j: number, t: ElapsedMinute): ElapsedMinute {
+export function fitStart(p: Problem, j: number, t: ElapsedMinute): ElapsedMinute {
   const clock = p.clocks[p.clock[j]!]!;
   let s = clock.begin(t);
   if (p.unbroken[j] === 0) return s;
@@ -25,10 +25,10 @@ export function fitFinish(p: Problem, j: number, x: ElapsedMinute): ElapsedMinut
   if (x >= never) return never;
   const clock = p.clocks[p.clock[j]!]!;
   const amount = p.amount[j]!;
-  if (amount === 0) return it(p, j, x);
-  let s = it(p, j, back(clock, x, amount));
+  if (amount === 0) return fitStart(p, j, x);
+  let s = fitStart(p, j, back(clock, x, amount));
   // A finish in a gap is told as the end of the run before it: then one more minute of the clock is needed.
-  while (s < never && finishOf(p, j, s) < x) s = it(p, j, clock.advance(s, 1));
+  while (s < never && finishOf(p, j, s) < x) s = fitStart(p, j, clock.advance(s, 1));
   return s;
 }
 

@@ -72,7 +72,7 @@ export function earliest(p: Problem, net: Net, atLeast?: Int32Array): Earliest {
   const failed = (broken: number, by: Earliest["by"]): Earliest => ({ start, finish, broken, by, moved, parent });
 
   for (let j = queue.pop(); j >= 0; j = queue.pop()) {
-    let s = it(p, j, Math.max(0, needStart[j]!) as ElapsedMinute);
+    let s = fitStart(p, j, Math.max(0, needStart[j]!) as ElapsedMinute);
     parent[j] = startBy[j]!;
     if (needFinish[j]! >= 0 && finishOf(p, j, s) < needFinish[j]!) {
       const later = fitFinish(p, j, needFinish[j] as ElapsedMinute);
@@ -82,7 +82,7 @@ export function earliest(p: Problem, net: Net, atLeast?: Int32Array): Earliest {
       }
     }
     if (p.fixed[j]! >= 0) {
-      if (s > p.fixed[j]! || it(p, j, p.fixed[j] as ElapsedMinute) !== p.fixed[j]!) return failed(j, "fixed");
+      if (s > p.fixed[j]! || fitStart(p, j, p.fixed[j] as ElapsedMinute) !== p.fixed[j]!) return failed(j, "fixed");
       s = p.fixed[j] as ElapsedMinute;
     }
     const f = finishOf(p, j, s);

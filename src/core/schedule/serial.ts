@@ -155,7 +155,7 @@ export class SerialPass {
     const clock = p.clocks[p.clock[j]!]!;
     let from = t;
     for (;;) {
-      const s = it(p, j, from as ElapsedMinute);
+      const s = fitStart(p, j, from as ElapsedMinute);
       const f = finishOf(p, j, s);
       if (f >= never) {
         if (from === t) this.lacking = { kind: "calendar" };
