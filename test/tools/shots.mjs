@@ -1,0 +1,62 @@
+// Pictures of the app as it ships, to test/shots/ (git ignores it); with --readme also the picture that the README shows.
+// `npm run shots -- --only dates` takes those whose name holds the word.
+import { spawnSync } from "node:child_process";
+import { copyFileSync, mkdirSync } from "node:fs";
+import { preview } from "vite";
+import { launch } from "./browser.mjs";
+
+const only = process.argv.includes("--only") ? process.argv[process.argv.indexOf("--only") + 1] : "";
+const sizes = [
+  ["phone", { width: 390, height: 844 }],
+  ["tablet", { width: 768, height: 1024 }],
+  ["desk", { width: 1440, height: 900 }],
+];
+const views = [
+  ["order", "1"],
+  ["dates", "2"],
+];
+
+if (!process.argv.includes("--as-built")) {
+  const built = spawnSync(process.execPath, ["node_modules/vite/bin/vite.js", "build", "--logLevel", "warn"], {
+    env: { ...process.env, NODE_ENV: "production" },
+    stdio: "inherit",
+  });
+  if (built.status !== 0) process.exit(built.status ?? 1);
+}
+const server = await preview({ preview: { port: 0, host: "127.0.0.1" }, logLevel: "error" });
+const url = server.resolvedUrls.local[0];
+mkdirSync("test/shots", { recursive: true });
+const browser = await launch();
+try {
+  for (const [size, viewport] of sizes) {
+    for (const colorScheme of ["light", "dark"]) {
+      const context = await browser.newContext({
+        viewport,
+        colorScheme,
+        locale: "en-US",
+        hasTouch: size === "phone",
+        deviceScaleFactor: size === "phone" ? 2 : 1,
+      });
+      const page = await context.newPage();
+      page.on("pageerror", (error) => console.error(`${size}: ${error.message}`));
+      page.on("console", (message) => message.type() === "error" && console.error(`${size}: ${message.text()}`));
+      for (const example of ["bank-cellar", "garden-wall", "impossible"]) {
+        await page.goto(`${url}?example=${example}`);
+        await page.waitForSelector("[data-ready]");
+        for (const [view, key] of views) {
+          const name = `${example}-${view}-${size}-${colorScheme}`;
+          if (only && !name.includes(only)) continue;
+          await page.keyboard.press(key);
+          await page.waitForTimeout(400);
+          await page.screenshot({ path: `test/shots/${name}.png` });
+          console.log(`test/shots/${name}.png`);
+        }
+      }
+      await context.close();
+    }
+  }
+} finally {
+  await browser.close();
+  await server.close();
+}
+if (process.argv.includes("--readme")) copyFileSync("test/shots/bank-cellar-dates-desk-light.png", "test/drawings/readme.png");
