@@ -1,5 +1,5 @@
 import { type ElapsedMinute, never } from "../base";
-import { finishOf, fitFinish } from "./job";
+import { finishOf, fitFinish, fitStart } from "./job";
 import type { Problem } from "./problem";
 
 /**

@@ -1,7 +1,7 @@
 import { type ElapsedMinute, never, notEver } from "../base";
 import { type Adjacency, adjacency, forwardOrder } from "./adjacency";
 import { climb } from "./climb";
-import { finishOf, fitFinish, lastFit, lastStart } from "./job";
+import { finishOf, fitFinish, fitStart, lastFit, lastStart } from "./job";
 import type { Problem } from "./problem";
 import { JobQueue } from "./queue";
 

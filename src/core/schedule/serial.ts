@@ -1,5 +1,5 @@
 import { type ElapsedMinute, Heap, never } from "../base";
-import { finishOf, fitFinish } from "./job";
+import { finishOf, fitFinish, fitStart } from "./job";
 import type { Needs } from "./needs";
 import type { Net } from "./network";
 import type { Problem, Solution, Stuck } from "./problem";
