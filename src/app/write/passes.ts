@@ -24,3 +24,8 @@ export function passesText(value: unknown): string {
 export function throughOf(value: unknown): string {
   return typeof value === "object" && value !== null && "place" in value ? textOf(value.place) : textOf(value);
 }
+
+/** The same with another place; what must get there stays as written. */
+export function throughTo(value: unknown, place: string): unknown {
+  return place !== "" && typeof value === "object" && value !== null ? { ...value, place } : place;
+}

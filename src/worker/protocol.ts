@@ -1,0 +1,58 @@
+import type { May, WhyLink } from "../core/access";
+import type { DocumentEdit } from "../core/base";
+import type { Plan } from "../core/plan";
+import type { Drawing } from "../draw";
+
+/** Raised when a message changes shape. A page and a worker of different versions do not talk: the page starts a fresh worker. */
+export const protocolVersion = 1;
+
+/** What is asked about: the whole document, or what changed since a revision that the worker has. */
+export type About = { readonly build: unknown } | { readonly base: number; readonly change: readonly DocumentEdit[] };
+
+/** Each question with what it needs beside the document. */
+export interface Questions {
+  /** Dates for the document. */
+  plan: Record<never, never>;
+  /** May `before` be done before `after`? Ids of steps. */
+  may: { readonly before: string; readonly after: string };
+  /** Why is `before` done before `after`? Ids of steps. */
+  why: { readonly before: string; readonly after: string };
+  /** The steps as a layered drawing. */
+  layout: { readonly width: number };
+  /** A better plan, rung by rung; every rung is answered. */
+  search: { readonly rung: number };
+}
+
+export interface Answers {
+  plan: { readonly plan: Plan };
+  may: { readonly may: May; readonly plan: Plan | null };
+  why: { readonly verdict: "must" | "chosen" | "none"; readonly links: readonly WhyLink[] };
+  layout: { readonly drawing: Drawing };
+  search: { readonly plan: Plan };
+}
+
+export type Question = keyof Questions;
+
+export interface Ask<Q extends Question = Question> {
+  readonly protocol: number;
+  /** Rises with every ask of the page; the answer carries it back. */
+  readonly revision: number;
+  readonly about: About;
+  readonly ask: Q;
+  readonly with: Questions[Q];
+}
+
+interface Head<Q extends Question> {
+  readonly protocol: number;
+  readonly revision: number;
+  readonly ask: Q;
+  /** Step of the search that this answer stands at; 0 for all else. */
+  readonly rung: number;
+  /** No more answers follow for this revision. */
+  readonly done: boolean;
+}
+
+/** refused: "base" when the worker does not have the base; "protocol" when it is of another version; "document" when it cannot be read. */
+export type Reply<Q extends Question = Question> =
+  | (Head<Q> & { readonly answer: Answers[Q] })
+  | (Head<Q> & { readonly refused: "base" | "protocol" | "document" });
