@@ -1,0 +1,10 @@
+export { type Bounds, type Drawing, inOrder, type Mark, type Part, round, type Subject } from "./marks/mark";
+export { dark, type Ink, light, looks, type Role } from "./marks/roles";
+export type { Flag } from "./sheet/flags";
+export type { SheetAsked } from "./sheet/frame";
+export type { Block, Lane } from "./sheet/layout";
+export { dayWidthFor, type Sheet, sheet } from "./sheet/sheet";
+export { type Patterns, patterns } from "./svg/patterns";
+export { attributesOf, escapeXml, type SvgAsked, svgText } from "./svg/svg";
+export type { Axis, Column } from "./time/axis";
+export { clockLabel, dateLabel, dayLabel, momentLabel, spanLabel } from "./time/labels";

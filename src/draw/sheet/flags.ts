@@ -1,0 +1,92 @@
+import { textWidth } from "../text/measure";
+import { dayLabel } from "../time/labels";
+import type { Frame } from "./frame";
+import { packFlags } from "./rows";
+
+export type FlagSort = "delivery" | "booking" | "inspection";
+
+/** Something that comes on a day: a delivery, a booked pump or inspector, an inspection with no booking of its own. */
+export interface Flag {
+  readonly sort: FlagSort;
+  readonly list: "deliveries" | "bookings" | "steps";
+  readonly id: string;
+  readonly name: string;
+  readonly label: string;
+  readonly at: number;
+  readonly late: boolean;
+  /** Whether its date is the builder's to move. */
+  readonly movable: boolean;
+  readonly onChain: boolean;
+  readonly x: number;
+  readonly width: number;
+  /** Counted from the foot of the flags' lane. */
+  readonly row: number;
+}
+
+export const pennant = { wide: 9, high: 9 } as const;
+
+/** Every flag with its row, and how many rows there are. */
+export function layFlags(frame: Frame): { readonly flags: readonly Flag[]; readonly rows: number } {
+  const { build, plan, axis, time, text, whole } = frame;
+  const flags: Omit<Flag, "row" | "x" | "width">[] = [];
+  build.deliveries.forEach((delivery, index) => {
+    const dates = plan.deliveries[index];
+    if (!dates) return;
+    const late = dates.arrives > dates.neededBy;
+    const onChain = plan.chain.some(
+      ({ job, holder }) => job === build.steps.length + index || (holder.kind === "delivery" && holder.delivery === index),
+    );
+    flags.push({
+      sort: "delivery",
+      list: "deliveries",
+      id: delivery.id,
+      name: delivery.name,
+      label: `${delivery.name}, ${dayLabel(time, dates.arrives)}${late ? ", late" : ""}`,
+      at: dates.arrives,
+      late,
+      movable: true,
+      onChain,
+    });
+  });
+  const booked = new Set<string>();
+  build.bookings.forEach((booking, index) => {
+    const dates = plan.bookings[index];
+    if (!dates) return;
+    booked.add(booking.step);
+    const inspection = build.steps[build.at.step.get(booking.step) ?? -1]?.sort === "inspection";
+    flags.push({
+      sort: inspection ? "inspection" : "booking",
+      list: "bookings",
+      id: booking.id,
+      name: booking.name,
+      label: `${booking.name}, ${dayLabel(time, dates.at)}`,
+      at: dates.at,
+      late: false,
+      movable: true,
+      onChain: false,
+    });
+  });
+  build.steps.forEach((step, index) => {
+    const dates = plan.steps[index];
+    if (step.sort !== "inspection" || booked.has(step.id) || !dates) return;
+    flags.push({
+      sort: "inspection",
+      list: "steps",
+      id: step.id,
+      name: step.name,
+      label: `${step.name}, ${dayLabel(time, dates.start)}`,
+      at: dates.start,
+      late: false,
+      movable: false,
+      onChain: dates.onChain,
+    });
+  });
+  flags.sort((a, b) => a.at - b.at);
+  const placed = flags.map((flag) => ({
+    ...flag,
+    x: axis.x(flag.at),
+    width: whole ? pennant.wide : pennant.wide + 5 + textWidth(flag.label, text),
+  }));
+  const { rowOf, count } = packFlags(placed.map(({ x, width }) => ({ from: x, to: x + width })));
+  return { flags: placed.map((flag, index) => ({ ...flag, row: rowOf[index] as number })), rows: count };
+}

@@ -1,0 +1,40 @@
+import type { Build } from "../../core/build";
+import type { SiteTime } from "../../core/clock";
+import type { Plan } from "../../core/plan";
+import type { Axis } from "../time/axis";
+
+export interface SheetAsked {
+  readonly build: Build;
+  readonly plan: Plan;
+  /** weekends: names and times. whole: the whole build, a weekend about 20 px. */
+  readonly scale: "weekends" | "whole";
+  /** Every day of the calendar at one width. Only in the weekends scale. */
+  readonly unfolded?: boolean;
+  /** Width of a site day, px. */
+  readonly dayWidth?: number;
+  /** Type size, px: 14 on a desk, 16 on a phone. */
+  readonly text?: number;
+  readonly today?: number | null;
+  readonly slack?: boolean;
+  readonly units?: "us" | "metric";
+  /** Draw the elevation with its leader lines. */
+  readonly elevation?: boolean;
+  /** The instant the elevation is filled up to; today where left out. */
+  readonly filledAt?: number | null;
+  /** A plan of the same build to show as ghosts: where the steps and flags stood before. */
+  readonly before?: { readonly build: Build; readonly plan: Plan } | null;
+}
+
+/** What every part of the sheet is made from. */
+export interface Frame {
+  readonly asked: SheetAsked;
+  readonly build: Build;
+  readonly plan: Plan;
+  readonly time: SiteTime;
+  readonly axis: Axis;
+  readonly whole: boolean;
+  readonly text: number;
+  /** Height of a block and of a row with the channel below it, px. */
+  readonly block: number;
+  readonly row: number;
+}

@@ -1,0 +1,142 @@
+import { layers, type Mark, path, rect, type Subject, shape, words } from "../marks/mark";
+import { textWidth } from "../text/measure";
+import type { Column } from "../time/axis";
+import { dayLabel, monthOf } from "../time/labels";
+import { type Flag, pennant } from "./flags";
+import type { Frame } from "./frame";
+
+export interface Head {
+  readonly height: number;
+  readonly marks: readonly Mark[];
+}
+
+/** Dates and flags above the lanes: today, months, days, then a lane of their own for what comes. */
+export function headMarks(frame: Frame, flags: readonly Flag[], rows: number): Head {
+  const { axis, text, whole } = frame;
+  const line = text + 6;
+  const marks: Mark[] = [];
+  let y = 0;
+  const today = frame.asked.today ?? null;
+  const end = axis.columns[axis.columns.length - 1]!;
+  if (today !== null && today >= axis.columns[0]!.from && today <= end.to) {
+    marks.push(...todayTag(frame, today));
+    y += line;
+  }
+  marks.push(...monthMarks(frame, y + text, y));
+  y += line;
+  if (!whole) {
+    marks.push(...dayMarks(frame, y + text, y));
+    y += line;
+  }
+  const top = y + 4;
+  const rowHeight = whole ? pennant.high + 3 : text + 8;
+  const foot = top + rows * rowHeight + 4;
+  for (const flag of flags) marks.push(...flagMarks(frame, flag, foot - 4 - (flag.row + 1) * rowHeight, foot));
+  if (flags.length > 0)
+    marks.push(
+      path("flags top", "day-line", layers.rule, [
+        [0, top - 2],
+        [axis.width, top - 2],
+      ]),
+    );
+  return { height: foot, marks };
+}
+
+function todayTag({ asked, axis, time, text }: Frame, today: number): Mark[] {
+  const label = `today, ${dayLabel(time, asked.today ?? today)}`;
+  const wide = textWidth(label, text, 600) + 10;
+  const at = axis.x(today);
+  const x0 = Math.min(Math.max(0, at - wide / 2), Math.max(0, axis.width - wide));
+  return [
+    rect("today tag", "today-tag", layers.today, x0, 0, x0 + wide, text + 5),
+    words("today words", "text-paper", { text: label, x: x0 + 5, y: text, size: text, weight: 600 }),
+  ];
+}
+
+function monthMarks({ axis, text, whole }: Frame, baseline: number, top: number): Mark[] {
+  const marks: Mark[] = [];
+  let known = "";
+  let clear = Number.NEGATIVE_INFINITY;
+  for (const column of axis.columns) {
+    const month = column.date.slice(0, 7);
+    if (month === known || column.kind === "night" || column.kind === "fold") continue;
+    const year = known.slice(0, 4) === month.slice(0, 4) ? "" : ` ${month.slice(0, 4)}`;
+    known = month;
+    marks.push(
+      path(`month line ${month}`, "month-line", layers.rule, [
+        [column.x0, top + 2],
+        [column.x0, top + text + 6],
+      ]),
+    );
+    const full = `${monthOf(column.date)}${year}`;
+    const name = whole ? `${full.slice(0, 3)}${year}` : full;
+    if (column.x0 + 4 < clear) continue;
+    const label = words(`month ${month}`, "text", { text: name, x: column.x0 + 4, y: baseline, size: text, weight: 600 });
+    clear = label.x1 + 6;
+    marks.push(label);
+  }
+  return marks;
+}
+
+function dayMarks({ axis, text, time }: Frame, baseline: number, top: number): Mark[] {
+  return axis.columns.flatMap((column): Mark[] => {
+    if (column.kind === "fold") return breakMark(column, top + text / 2 + 3);
+    if (column.kind === "night") return [];
+    const wide = column.x1 - column.x0;
+    const { weekday } = time.local(column.from);
+    const full = dayLabel(time, column.from);
+    const name = textWidth(full, text) + 6 <= wide ? full : `${Number(column.date.slice(8))}`;
+    const weight = column.kind === "day" && (weekday === 0 || weekday === 6) ? 600 : 400;
+    const role = column.kind === "visit" ? "text-soft" : "text";
+    return [
+      words(`day ${column.date}`, role, { text: name, x: column.x0 + 4, y: baseline, size: text, weight }),
+      path(`day line ${column.date}`, "day-line", layers.rule, [
+        [column.x0, top],
+        [column.x0, top + text + 8],
+      ]),
+    ];
+  });
+}
+
+/** The two slanting strokes by which a drafter says that a length is left out. */
+function breakMark({ x0, x1, date }: Column, y: number): Mark[] {
+  const middle = (x0 + x1) / 2;
+  return [-3, 3].map((at, index) =>
+    path(`break ${date} ${index}`, "fold-break", layers.rule, [
+      [middle + at - 2.5, y + 6],
+      [middle + at + 2.5, y - 6],
+    ]),
+  );
+}
+
+function flagMarks(frame: Frame, flag: Flag, y: number, foot: number): Mark[] {
+  const of: Subject = { list: flag.list, id: flag.id };
+  const id = `${flag.list} ${flag.id}`;
+  const top = y + 2;
+  const { wide, high } = pennant;
+  const role = flag.late ? "flag-late" : (`flag-${flag.sort}` as const);
+  const d =
+    flag.sort === "delivery"
+      ? `M${flag.x} ${top}h${wide}l-3 ${high / 2}l3 ${high / 2}h${-wide}Z`
+      : flag.sort === "booking"
+        ? `M${flag.x} ${top}l${wide} ${high / 2}l${-wide} ${high / 2}Z`
+        : `M${flag.x} ${top}h${wide}v${high}h${-wide}Z`;
+  const marks: Mark[] = [
+    path(
+      `pole ${id}`,
+      flag.onChain ? "flag-chalk" : "pole",
+      layers.rule + 1,
+      [
+        [flag.x, top],
+        [flag.x, foot],
+      ],
+      { of },
+    ),
+    shape(`flag ${id}`, role, layers.block, d, { x0: flag.x, y0: top, x1: flag.x + wide, y1: top + high }, of),
+  ];
+  if (!frame.whole) {
+    const look = flag.late ? "text-warn" : flag.onChain ? "text-chalk" : "text";
+    marks.push(words(`label ${id}`, look, { text: flag.label, x: flag.x + wide + 5, y: y + 0.86 * frame.text, size: frame.text, of }));
+  }
+  return marks;
+}

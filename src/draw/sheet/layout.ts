@@ -1,0 +1,127 @@
+import { textWidth, wrap } from "../text/measure";
+import { type BlockSpec, blockSpec } from "./blocks";
+import type { Frame } from "./frame";
+import { type LaneSpec, laneOfSteps, laneOrder } from "./lanes";
+import { packRows, type Span } from "./rows";
+import { type WaitRun, waitRuns } from "./waits";
+
+export interface Lane extends LaneSpec {
+  readonly y0: number;
+  readonly y1: number;
+  readonly lines: readonly string[];
+}
+
+export interface Block extends BlockSpec {
+  readonly lane: number;
+  /** Position in `bands`. */
+  readonly band: number;
+  readonly y0: number;
+  readonly y1: number;
+}
+
+export interface WaitPlace extends WaitRun {
+  readonly lane: number;
+  readonly y0: number;
+  readonly y1: number;
+}
+
+/** One row of one lane, with what stands in it; below it the channel in which the chalk line and tails run. */
+export interface Band {
+  readonly lane: number;
+  readonly y0: number;
+  readonly y1: number;
+  readonly channel: number;
+  /** Sorted, px. */
+  readonly taken: readonly Span[];
+}
+
+export interface Layout {
+  readonly lanes: readonly Lane[];
+  readonly blocks: ReadonlyMap<number, Block>;
+  readonly waits: readonly WaitPlace[];
+  readonly bands: readonly Band[];
+  readonly height: number;
+  readonly nameWidth: number;
+}
+
+const laneGap = 8;
+const groundGap = 22;
+const padTop = 6;
+/** Gap between a wait's tick and its words, px. */
+export const waitTextGap = 8;
+
+/** Where a lane's state changes, px. */
+export function edgesOf({ plan, axis }: Frame, place: number): number[] {
+  return (plan.stands.places[place] ?? []).slice(1).map(({ from }) => axis.x(from));
+}
+
+const shown = (frame: Frame, step: number): boolean =>
+  !frame.whole || frame.build.steps[step]!.sort === "pour" || frame.plan.closings.some((one) => one.step === step);
+
+export function layOut(frame: Frame, mostName: number): Layout {
+  const { build, plan, whole, text, block, row } = frame;
+  const specs = laneOrder(build, plan);
+  const laneOf = laneOfSteps(build);
+  const laneAt = new Map(specs.map(({ place }, index) => [place, index]));
+  const steps: number[][] = specs.map(() => []);
+  plan.steps.forEach((_, step) => {
+    const lane = laneAt.get(laneOf[step] as number);
+    if (lane !== undefined && shown(frame, step)) steps[lane]!.push(step);
+  });
+  const runs: WaitRun[][] = specs.map(() => []);
+  if (!whole) for (const run of waitRuns(frame)) runs[laneAt.get(laneOf[run.from] as number) ?? 0]!.push(run);
+
+  const lanes: Lane[] = [];
+  const bands: Band[] = [];
+  const blocks = new Map<number, Block>();
+  const waits: WaitPlace[] = [];
+  let y = 4;
+  specs.forEach((spec, lane) => {
+    const before = specs[lane - 1];
+    const layered = before !== undefined && spec.bracket !== null && spec.bracket === before.bracket;
+    if (before && !layered) y += before.offSite === spec.offSite ? (whole ? 3 : laneGap) : groundGap;
+    const edges = spec.place < 0 ? [] : edgesOf(frame, spec.place);
+    const blocksHere = steps[lane]!.map((step) => blockSpec(frame, step, edges)).map((one) => (whole ? bare(one) : one));
+    const spans: Span[] = [
+      ...blocksHere,
+      ...runs[lane]!.map((run) => ({ from: run.x0, to: run.x1 + waitTextGap + textWidth(run.label, text) })),
+    ];
+    const { rowOf, count } = whole ? { rowOf: spans.map(() => 0), count: 1 } : packRows(spans);
+    const lines = wrap(spec.name, mostName, text);
+    const nameHeight = lines.length * (text + 3) + 4;
+    const y0 = y;
+    const rows = Math.max(1, count);
+    const height = Math.max(nameHeight, whole ? block + 8 : padTop + rows * row + 4);
+    const top = (index: number) => y0 + (whole ? 4 : padTop) + index * row;
+    const firstBand = bands.length;
+    for (let index = 0; index < rows; index += 1) {
+      const taken = spans.flatMap((span, at) => (rowOf[at] === index ? (blocksHere[at]?.parts ?? [span]) : []));
+      const sorted = [...taken].sort((a, b) => a.from - b.from);
+      bands.push({ lane, y0: top(index), y1: top(index) + block, channel: top(index) + block + 2.5, taken: sorted });
+    }
+    blocksHere.forEach((one, at) => {
+      const index = rowOf[at] as number;
+      blocks.set(one.step, { ...one, lane, band: firstBand + index, y0: top(index), y1: top(index) + block });
+    });
+    runs[lane]!.forEach((run, at) => {
+      const index = rowOf[blocksHere.length + at] as number;
+      waits.push({ ...run, lane, y0: top(index), y1: top(index) + block });
+    });
+    lanes.push({ ...spec, y0, y1: y0 + height, lines });
+    y = y0 + height;
+  });
+  const nameWidth = Math.ceil(lanes.reduce((most, { lines }) => Math.max(most, ...lines.map((line) => textWidth(line, text))), 60));
+  return { lanes, blocks, waits, bands, height: y + 6, nameWidth };
+}
+
+/** The whole build has room for the block alone. */
+const bare = (spec: BlockSpec): BlockSpec => ({
+  ...spec,
+  beside: [],
+  inside: false,
+  crew: 0,
+  reason: null,
+  parts: [{ from: spec.x0, to: spec.x1 }],
+  from: spec.x0,
+  to: spec.x1,
+});

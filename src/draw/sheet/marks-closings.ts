@@ -1,0 +1,44 @@
+import { layers, type Mark, path, type Subject } from "../marks/mark";
+import type { Frame } from "./frame";
+import type { Layout } from "./layout";
+
+/**
+ * The closing mark: a heavy edge with short returns to the side that is shut. Across the whole lane where the place is closed from then on, at the
+ * block alone where other ways in stay open.
+ */
+export function closingMarks(frame: Frame, layout: Layout): Mark[] {
+  const { plan, build, axis, whole } = frame;
+  const marks: Mark[] = [];
+  for (const closing of plan.closings) {
+    const step = build.steps[closing.step];
+    if (!step) continue;
+    const of: Subject = { list: "steps", id: step.id };
+    const x = axis.x(closing.at) + (whole ? 0 : 1);
+    let own = false;
+    const block = layout.blocks.get(closing.step);
+    layout.lanes.forEach((lane, index) => {
+      const shut = (plan.stands.places[lane.place] ?? []).some((state) => state.by === closing.piece && state.state !== "open");
+      if (!shut) return;
+      own ||= index === block?.lane;
+      marks.push(bracketMark(`closes ${closing.piece} ${lane.key}`, x, lane.y0 + 1.5, lane.y1 - 1.5, of, whole));
+    });
+    if (block && !own) marks.push(bracketMark(`closes ${closing.piece}`, Math.max(x, block.x1), block.y0 - 3, block.y1 + 1, of, whole));
+  }
+  return marks;
+}
+
+function bracketMark(id: string, x: number, y0: number, y1: number, of: Subject, whole: boolean): Mark {
+  const serif = whole ? 2.5 : 5;
+  return path(
+    id,
+    whole ? "closing-small" : "closing",
+    layers.closing,
+    [
+      [x + serif, y0],
+      [x, y0],
+      [x, y1],
+      [x + serif, y1],
+    ],
+    { of },
+  );
+}

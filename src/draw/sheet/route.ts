@@ -1,0 +1,85 @@
+import type { Band } from "./layout";
+
+export type Point = readonly [number, number];
+
+/** How far out of its way a line goes to keep off blocks and words before it runs behind them, px. */
+const farthest = 160;
+const margin = 3;
+
+interface Reach {
+  readonly low: number;
+  readonly high: number;
+}
+
+/**
+ * The x nearest to `wanted` at which a band is clear, or null within reach; leaving the stretch of time that the line spans counts three times.
+ * Taken spans are sorted by where they begin.
+ */
+export function clearAt(band: Band, wanted: number, { low, high }: Reach = { low: wanted, high: wanted }): number | null {
+  let left = wanted;
+  let right = wanted;
+  const spans = band.taken;
+  for (let i = spans.length - 1; i >= 0; i -= 1) {
+    const { from, to } = spans[i]!;
+    if (left > from - margin && left < to + margin) left = from - margin;
+  }
+  for (const { from, to } of spans) if (right > from - margin && right < to + margin) right = to + margin;
+  const cost = (x: number) => Math.abs(x - wanted) + 2 * Math.max(0, low - x, x - high);
+  const best = left > 0 && cost(left) <= cost(right) ? left : right;
+  return Math.abs(best - wanted) <= farthest ? best : null;
+}
+
+function crossings(bands: readonly Band[], from: number, to: number): number[] {
+  const rows: number[] = [];
+  // Channels lie below their bands: going down one enters the next band, going up one leaves one's own.
+  if (to > from) for (let band = from + 1; band <= to; band += 1) rows.push(band);
+  else for (let band = from; band > to; band -= 1) rows.push(band);
+  return rows.filter((band) => band >= 0 && band < bands.length);
+}
+
+/**
+ * A stepped line from (x0, channel of band `from`) to (x1, channel of band `to`): sideways in channels only, up and down only where a row is clear.
+ * Where nothing within reach is clear it runs straight, behind what stands there. Band -1 is the top edge of the sheet.
+ */
+export function route(bands: readonly Band[], from: number, x0: number, to: number, x1: number, early: boolean): Point[] {
+  const yOf = (band: number) => (band < 0 ? 0 : bands[band]!.channel);
+  const points: Point[] = [[x0, yOf(from)]];
+  let x = early ? x0 : x1;
+  const reach = { low: Math.min(x0, x1) - 4, high: Math.max(x0, x1) + 4 };
+  const rows = crossings(bands, from, to);
+  rows.forEach((band) => {
+    const clear = clearAt(bands[band]!, x, reach) ?? x;
+    const here = to > from ? yOf(band - 1) : yOf(band);
+    const there = to > from ? yOf(band) : yOf(band - 1);
+    points.push([clear, here], [clear, there]);
+    x = clear;
+  });
+  points.push([x1, yOf(to)]);
+  return tidy(points);
+}
+
+/** Of two ways to go, up or down first or sideways first, the one that turns less and runs under fewer blocks. */
+export function calmer(bands: readonly Band[], from: number, x0: number, to: number, x1: number): Point[] {
+  const [early, late] = [route(bands, from, x0, to, x1, true), route(bands, from, x0, to, x1, false)];
+  const cost = (points: readonly Point[], band: number) =>
+    points.length * 12 + detour(points) + (band < 0 ? 0 : under(bands[band]!, x0, x1) * 20);
+  return cost(early, to) <= cost(late, from) ? early : late;
+}
+
+const under = (band: Band, x0: number, x1: number): number => band.taken.filter(({ from, to }) => from > x0 + 2 && to < x1 - 2).length;
+
+const detour = (points: readonly Point[]): number =>
+  points.reduce((sum, point, index) => (index === 0 ? 0 : sum + Math.abs(point[0] - points[index - 1]![0])), 0);
+
+/** Leaves out points that lie on a straight run. */
+function tidy(points: readonly Point[]): Point[] {
+  const out: Point[] = [];
+  for (const point of points) {
+    const a = out[out.length - 2];
+    const b = out[out.length - 1];
+    if (b && b[0] === point[0] && b[1] === point[1]) continue;
+    if (a && b && ((a[0] === b[0] && b[0] === point[0]) || (a[1] === b[1] && b[1] === point[1]))) out.pop();
+    out.push(point);
+  }
+  return out;
+}

@@ -1,0 +1,121 @@
+import { siteTime } from "../../core/clock";
+import { type Drawing, inOrder, type Mark, type Part, words } from "../marks/mark";
+import { textWidth } from "../text/measure";
+import { type Axis, makeAxis } from "../time/axis";
+import { type Flag, layFlags } from "./flags";
+import type { Frame, SheetAsked } from "./frame";
+import { headMarks } from "./head";
+import { type Block, type Lane, layOut, waitTextGap } from "./layout";
+import { blockMarks } from "./marks-blocks";
+import { chalkMarks } from "./marks-chalk";
+import { closingMarks } from "./marks-closings";
+import { foldMarks, ghostMarks, slackMarks, todayMarks } from "./marks-more";
+import { sectionMarks } from "./marks-section";
+import { tailMarks } from "./marks-tails";
+import { waitMarks } from "./marks-waits";
+import { sideMarks } from "./side";
+import { footMarks } from "./strips";
+
+/** The Dates sheet: places as lanes against time, in five parts that share their edges. */
+export interface Sheet extends Drawing {
+  readonly axis: Axis;
+  readonly lanes: readonly Lane[];
+  readonly blocks: ReadonlyMap<number, Block>;
+  readonly flags: readonly Flag[];
+  /** Corner, head, side, body, foot. */
+  readonly part: Readonly<Record<"corner" | "head" | "side" | "body" | "foot" | "footSide", Part>>;
+}
+
+/** The day width at which ten weekends fit beside the names, px. */
+export function dayWidthFor(width: number, weekends = 10): number {
+  const each = width / weekends;
+  return Math.max(46, Math.min(130, Math.floor((each - 32) / 2)));
+}
+
+/** A pure function of what is asked: same build, plan and options, same marks. */
+export function sheet(asked: SheetAsked): Sheet {
+  const { build } = asked;
+  const frame0 = frameOf(asked);
+  const elevation = (asked.elevation ?? true) && build.places.some((place) => place.elevation_mm !== null);
+  const nameWidth = elevation ? 150 : 132;
+  const layout = layOut(frame0, nameWidth);
+  const { flags, rows } = layFlags(frame0);
+  const width = Math.ceil(
+    Math.max(
+      frame0.axis.width,
+      ...[...layout.blocks.values()].map(({ to }) => to + 8),
+      ...layout.waits.map(({ x1, label }) => x1 + waitTextGap + textWidth(label, frame0.text) + 8),
+      ...flags.map(({ x, width }) => x + width + 4),
+    ),
+  );
+  const frame: Frame = { ...frame0, axis: { ...frame0.axis, width } };
+  const head = headMarks(frame, flags, rows);
+  const side = sideMarks(frame, layout, elevation);
+  const foot = footMarks(frame);
+  const body = inOrder([
+    ...sectionMarks(frame, layout),
+    ...foldMarks(frame, layout.height),
+    ...(asked.slack ? slackMarks(frame, layout) : []),
+    ...tailMarks(frame, layout),
+    ...waitMarks(frame, layout),
+    ...ghostMarks(frame, layout),
+    ...chalkMarks(frame, layout),
+    ...blockMarks(frame, layout),
+    ...closingMarks(frame, layout),
+    ...todayMarks(frame, layout.height, "body"),
+  ]);
+  const footNames = foot.rows.map(
+    ({ name, y }): Mark => words(`strip ${name}`, "text-soft", { text: name, x: side.width - 12, y, size: frame.text, anchor: "end" }),
+  );
+  const [left, top, bottom] = [side.width, head.height, head.height + layout.height];
+  const part = {
+    corner: { name: "corner", x: 0, y: 0, width: left, height: top, marks: [] },
+    head: { name: "head", x: left, y: 0, width, height: top, marks: inOrder(head.marks) },
+    side: { name: "side", x: 0, y: top, width: left, height: layout.height, marks: inOrder(side.marks) },
+    body: { name: "body", x: left, y: top, width, height: layout.height, marks: body },
+    footSide: { name: "footSide", x: 0, y: bottom, width: left, height: foot.height, marks: footNames },
+    foot: {
+      name: "foot",
+      x: left,
+      y: bottom,
+      width,
+      height: foot.height,
+      marks: inOrder([...foot.marks, ...todayMarks(frame, foot.height, "foot")]),
+    },
+  };
+  return {
+    title: `${build.name}: dates`,
+    width: left + width,
+    height: bottom + foot.height,
+    parts: [part.body, part.head, part.side, part.foot, part.footSide],
+    part,
+    axis: frame.axis,
+    lanes: layout.lanes,
+    blocks: layout.blocks,
+    flags,
+  };
+}
+
+function frameOf(asked: SheetAsked): Frame {
+  const { build, plan } = asked;
+  const whole = asked.scale === "whole";
+  const text = asked.text ?? 14;
+  const time = siteTime(build.site.zone, build.start);
+  const before = asked.before?.plan;
+  const instants: number[] = [plan, ...(before ? [before] : [])].flatMap((one) => [
+    ...one.steps.flatMap(({ start, finish }) => [start, finish]),
+    ...one.deliveries.map(({ arrives }) => arrives),
+    ...one.bookings.map(({ at }) => at),
+  ]);
+  const sane = instants.filter((t) => t > -1_000_000 && t < 6_000_000);
+  const axis = makeAxis({
+    time,
+    days: [...plan.days, ...(before?.days ?? [])],
+    from: sane.reduce((a, b) => Math.min(a, b), sane[0] ?? 0),
+    to: sane.reduce((a, b) => Math.max(a, b), sane[0] ?? 1440),
+    folding: whole ? "whole" : asked.unfolded ? "unfolded" : "folded",
+    dayWidth: whole ? 8 : (asked.dayWidth ?? 64),
+  });
+  const block = whole ? 13 : text + 8;
+  return { asked: { ...asked, units: asked.units ?? build.site.units }, build, plan, time, axis, whole, text, block, row: block + 9 };
+}
