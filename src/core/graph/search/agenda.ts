@@ -1,0 +1,81 @@
+import type { Clauses } from "./clauses";
+import { type ClauseProblem, variableOf } from "./problem";
+import type { Trail } from "./trail";
+
+/**
+ * Which clauses are still to be met: first those of the selectors that hold, in the order they came to hold, then the ones without a guard in
+ * document order. Remembers per level how far it got, so that going back costs nothing.
+ */
+export class Agenda {
+  readonly #roots: Int32Array;
+  readonly #groupStart: Int32Array;
+  readonly #group: Int32Array;
+  #root = 0;
+  #place = 0;
+  #inGroup = 0;
+  readonly #kept: number[] = [];
+
+  constructor(problem: ClauseProblem, active: (clause: number) => boolean) {
+    const roots: number[] = [];
+    const start = new Int32Array(problem.variables + 1);
+    const guarded: number[] = [];
+    problem.guard.forEach((guard, clause) => {
+      if (!active(clause)) return;
+      if (guard < 0) roots.push(clause);
+      else {
+        guarded.push(clause);
+        start[guard + 1] = (start[guard + 1] as number) + 1;
+      }
+    });
+    for (let v = 0; v < problem.variables; v++) start[v + 1] = (start[v + 1] as number) + (start[v] as number);
+    const next = start.slice();
+    this.#group = new Int32Array(guarded.length);
+    for (const clause of guarded) {
+      const guard = problem.guard[clause] as number;
+      const at = next[guard] as number;
+      next[guard] = at + 1;
+      this.#group[at] = clause;
+    }
+    this.#groupStart = start;
+    this.#roots = Int32Array.from(roots);
+  }
+
+  /** Call when a level begins. */
+  keep(): void {
+    this.#kept.push(this.#root, this.#place, this.#inGroup);
+  }
+
+  /** Back to how things were when level `level + 1` began. */
+  goBack(level: number): void {
+    if (3 * level >= this.#kept.length) return;
+    this.#root = this.#kept[3 * level] as number;
+    this.#place = this.#kept[3 * level + 1] as number;
+    this.#inGroup = this.#kept[3 * level + 2] as number;
+    this.#kept.length = 3 * level;
+  }
+
+  /** The first clause that matters and has no literal that holds; -1 when all are met. */
+  next(clauses: Clauses, trail: Trail): number {
+    for (; this.#place < trail.length; this.#place++, this.#inGroup = 0) {
+      const literal = trail.literals.at(this.#place);
+      const variable = variableOf(literal);
+      if ((literal & 1) === 1 || variable + 1 >= this.#groupStart.length) continue;
+      const first = this.#groupStart[variable] as number;
+      const size = (this.#groupStart[variable + 1] as number) - first;
+      for (; this.#inGroup < size; this.#inGroup++) {
+        const clause = this.#group[first + this.#inGroup] as number;
+        if (!met(clause, clauses, trail)) return clause;
+      }
+    }
+    for (; this.#root < this.#roots.length; this.#root++) {
+      const clause = this.#roots[this.#root] as number;
+      if (!met(clause, clauses, trail)) return clause;
+    }
+    return -1;
+  }
+}
+
+function met(clause: number, clauses: Clauses, trail: Trail): boolean {
+  for (let at = clauses.first(clause); at < clauses.end(clause); at++) if (trail.value(clauses.literal(at)) === 1) return true;
+  return false;
+}

@@ -1,0 +1,262 @@
+import { digraph } from "../digraph";
+import { positions, topologicalOrder } from "../order";
+import { reachMany } from "../reach";
+import { Agenda } from "./agenda";
+import { analyse } from "./analyse";
+import { Clauses } from "./clauses";
+import { type ClauseProblem, fails, holds } from "./problem";
+import { type Clash, clauseClash, ringClash } from "./reasons";
+import { Theory } from "./theory";
+import { type Refutation, trace } from "./trace";
+import { byTheory, chosen, Trail } from "./trail";
+import { Watches } from "./watches";
+
+/** yes: values for all were found. no: refuted. budget: the work allowed was spent first. */
+export type Answer = "yes" | "no" | "budget";
+
+/** Most passes over all open arcs before anything is decided; what they would still find, the search finds. */
+const closingRounds = 12;
+
+/**
+ * The clause search: conflict-driven, with arcs that form no ring as theory. The same problem gives the same answer, and decisions follow the
+ * order of clauses and of literals in them.
+ */
+export class ClauseSearch {
+  /** Steps of work so far. */
+  work = 0;
+  readonly #clauses: Clauses;
+  readonly #trail: Trail;
+  readonly #theory: Theory;
+  readonly #watches: Watches;
+  readonly #agenda: Agenda;
+  #from: Int32Array;
+  #to: Int32Array;
+  #variables: number;
+  #head = 0;
+  #rounds = closingRounds;
+  #arcsClosed = -1;
+  #refutation: Refutation | null = null;
+  #never: Refutation | null = null;
+
+  /** @param without statements whose clauses are left out (1) */
+  constructor(problem: ClauseProblem, without: Uint8Array | null = null) {
+    const active = (clause: number): boolean => without === null || without[problem.statement[clause] as number] !== 1;
+    this.#from = problem.from;
+    this.#to = problem.to;
+    this.#variables = problem.variables;
+    this.#clauses = new Clauses(problem);
+    this.#trail = new Trail(problem.variables);
+    this.#theory = new Theory(problem, startOrder(problem, active));
+    this.#watches = new Watches(problem.variables, problem.statement.length);
+    this.#agenda = new Agenda(problem, active);
+    let clash: Clash | null = null;
+    for (let c = 0; c < this.#clauses.given; c++) if (active(c)) clash = this.#takeIn(c) ?? clash;
+    if (clash !== null) this.#never = trace(clash, this.#clauses, this.#trail, this.#theory);
+  }
+
+  /** Looks for values under which every clause holds, and the assumed literals too. @param budget most work to spend on this question */
+  solve(assumed: readonly number[] = [], budget = Number.POSITIVE_INFINITY): Answer {
+    this.#goBack(0);
+    this.#refutation = this.#never;
+    const end = this.work + this.#theory.work + budget;
+    while (this.#refutation === null) {
+      const clash = this.#propagate();
+      if (clash !== null) {
+        if (!this.#learn(clash)) this.#refutation = this.#never = trace(clash, this.#clauses, this.#trail, this.#theory);
+      } else if (this.#trail.level > 0 || !this.#close()) {
+        if (this.work + this.#theory.work > end) return "budget";
+        if (!this.#step(assumed)) return this.#refutation === null ? "yes" : "no";
+      }
+    }
+    return "no";
+  }
+
+  /** After "yes": whether the variable holds in the answer. */
+  holds(variable: number): boolean {
+    return this.#trail.value(holds(variable)) === 1;
+  }
+
+  /** 1 or -1 when the value followed before anything was decided; else 0. */
+  settled(variable: number): number {
+    const value = this.#trail.value(holds(variable));
+    return value !== 0 && this.#trail.levelOf(variable) === 0 ? value : 0;
+  }
+
+  /** After "no": what it rests on. */
+  get refutation(): Refutation {
+    return this.#refutation ?? { statements: [], assumptions: [] };
+  }
+
+  /** One more variable, an arc, to be assumed. */
+  addArc(from: number, to: number): number {
+    this.#goBack(0);
+    const variable = this.#variables++;
+    if (variable >= this.#from.length) {
+      this.#from = longer(this.#from, 2 * variable + 16);
+      this.#to = longer(this.#to, 2 * variable + 16);
+      this.#theory.widen(this.#from, this.#to);
+    }
+    this.#from[variable] = from;
+    this.#to[variable] = to;
+    this.#trail.widen(this.#variables);
+    this.#watches.widen(this.#variables);
+    return variable;
+  }
+
+  #takeIn(clause: number): Clash | null {
+    const first = this.#clauses.first(clause);
+    const size = this.#clauses.end(clause) - first;
+    if (size > 1) this.#watches.watch(this.#clauses, clause, first, first + 1);
+    else if (size === 0 || !this.#give(this.#clauses.literal(first), clause)) return clauseClash(this.#clauses, clause);
+    return null;
+  }
+
+  /** Gives the literal the value true; false when it already fails. */
+  #give(literal: number, reason: number): boolean {
+    const value = this.#trail.value(literal);
+    if (value === 0) this.#trail.give(literal, reason);
+    return value !== -1;
+  }
+
+  #propagate(): Clash | null {
+    const unit = (clause: number, literal: number) => this.#give(literal, clause);
+    for (; this.#head < this.#trail.length; this.#head++) {
+      this.work++;
+      const literal = this.#trail.literals.at(this.#head);
+      if ((literal & 1) === 0) {
+        const ring = this.#theory.take(literal >> 1, this.#trail);
+        if (ring !== null) return ringClash(ring);
+      }
+      const clause = this.#watches.falsified(this.#clauses, literal ^ 1, this.#trail.value, unit);
+      if (clause >= 0) {
+        this.#head++;
+        return clauseClash(this.#clauses, clause);
+      }
+    }
+    return null;
+  }
+
+  /** Learns from a clash and goes back; false when nothing was decided that could be taken back. */
+  #learn(clash: Clash): boolean {
+    const level = clash.literals.reduce((most, literal) => Math.max(most, this.#trail.levelOf(literal >> 1)), 0);
+    this.#goBack(level);
+    if (level === 0) return false;
+    const lesson = analyse(clash, this.#clauses, this.#trail, this.#theory);
+    this.work += lesson.literals.length;
+    this.#goBack(lesson.level);
+    const clause = this.#clauses.learn(lesson.literals, lesson.parents);
+    const first = this.#clauses.first(clause);
+    if (lesson.literals.length > 1) this.#watches.watch(this.#clauses, clause, first, first + 1);
+    this.#give(lesson.literals[0] as number, clause);
+    return true;
+  }
+
+  #goBack(level: number): void {
+    if (this.#trail.level <= level) return;
+    const length = this.#trail.marks[level] as number;
+    while (this.#trail.length > length) {
+      const taken = this.#trail.length <= this.#head;
+      const literal = this.#trail.takeBack();
+      if (taken && (literal & 1) === 0) this.#theory.letGo(literal >> 1);
+    }
+    this.#head = Math.min(this.#head, length);
+    this.#trail.marks.length = level;
+    this.#agenda.goBack(level);
+  }
+
+  /** Before anything is decided: every open arc that would close a ring fails, until no more follow. True when some value was given. */
+  #close(): boolean {
+    if (this.#rounds === 0) return false;
+    this.#rounds--;
+    const given = this.#closeOnce();
+    if (!given) this.#rounds = 0;
+    return given;
+  }
+
+  #closeOnce(): boolean {
+    const arcs: number[] = [];
+    for (let at = 0; at < this.#trail.length; at++) {
+      const literal = this.#trail.literals.at(at);
+      if ((literal & 1) === 0 && this.#theory.isArc(literal >> 1)) arcs.push(literal >> 1);
+    }
+    if (arcs.length === this.#arcsClosed) return false;
+    this.#arcsClosed = arcs.length;
+    const pick = (ends: Int32Array, which: readonly number[]) => Int32Array.from(which, (v) => ends[v] as number);
+    const at = this.#theory.order.at;
+    const open: number[] = [];
+    for (let v = 0; v < this.#variables; v++) {
+      const from = this.#from[v] as number;
+      if (from >= 0 && this.#trail.value(holds(v)) === 0 && (at[this.#to[v] as number] as number) <= (at[from] as number)) open.push(v);
+    }
+    const graph = digraph(at.length, pick(this.#from, arcs), pick(this.#to, arcs));
+    const refuted = reachMany(graph, positions(at), pick(this.#to, open), pick(this.#from, open));
+    const length = this.#trail.length;
+    open.forEach((v, i) => {
+      if (refuted[i] === 1 || this.#from[v] === this.#to[v]) this.#trail.give(fails(v), byTheory);
+    });
+    return this.#trail.length > length;
+  }
+
+  /** Decides one thing, or finds that one more fails. False when there is nothing left to decide or an assumption fails. */
+  #step(assumed: readonly number[]): boolean {
+    while (this.#trail.level < assumed.length) {
+      const literal = assumed[this.#trail.level] as number;
+      if (this.#trail.value(literal) === -1) {
+        this.#refutation = trace({ clause: -1, literals: [literal] }, this.#clauses, this.#trail, this.#theory);
+        this.#refutation = { ...this.#refutation, assumptions: [...this.#refutation.assumptions, literal] };
+        return false;
+      }
+      this.#begin();
+      if (this.#trail.value(literal) === 0) {
+        this.#trail.give(literal, chosen);
+        return true;
+      }
+    }
+    const clause = this.#agenda.next(this.#clauses, this.#trail);
+    if (clause < 0) return false;
+    this.#decide(clause);
+    return true;
+  }
+
+  #begin(): void {
+    this.#agenda.keep();
+    this.#trail.marks.push(this.#trail.length);
+  }
+
+  /** Takes the first open literal of the clause that is not refuted; a refuted one fails from now on, which may settle the clause by itself. */
+  #decide(clause: number): void {
+    for (let at = this.#clauses.first(clause); at < this.#clauses.end(clause); at++) {
+      this.work++;
+      const literal = this.#clauses.literal(at);
+      if (this.#trail.value(literal) !== 0) continue;
+      const variable = literal >> 1;
+      if ((literal & 1) === 0 && this.#theory.isArc(variable) && this.#theory.refutes(variable)) {
+        this.#trail.give(fails(variable), byTheory);
+      } else {
+        this.#begin();
+        this.#trail.give(literal, chosen);
+      }
+      return;
+    }
+  }
+}
+
+/** Nodes in an order that suits the arcs that must hold, so that taking them in costs little. */
+function startOrder(problem: ClauseProblem, active: (clause: number) => boolean): Int32Array | null {
+  const units: number[] = [];
+  for (let c = 0; c < problem.statement.length; c++) {
+    const first = problem.start[c] as number;
+    const literal = problem.literals[first] as number;
+    if (problem.start[c + 1] === first + 1 && (literal & 1) === 0 && (problem.from[literal >> 1] as number) >= 0 && active(c)) {
+      units.push(literal >> 1);
+    }
+  }
+  const ends = (list: Int32Array) => Int32Array.from(units, (v) => list[v] as number);
+  return topologicalOrder(digraph(problem.nodes, ends(problem.from), ends(problem.to)));
+}
+
+function longer(old: Int32Array, length: number): Int32Array {
+  const list = new Int32Array(length).fill(-1);
+  list.set(old);
+  return list;
+}

@@ -1,0 +1,80 @@
+import { DynamicOrder } from "../dynamic-order";
+import { Potentials } from "../potentials";
+import type { ClauseProblem, TimeLayer } from "./problem";
+import type { Trail } from "./trail";
+
+/** What arcs that hold together must respect: no ring, and no ring of delays that gains time. */
+export class Theory {
+  readonly order: DynamicOrder;
+  readonly #times: Potentials | null;
+  readonly #time: TimeLayer | null;
+  #from: Int32Array;
+  #to: Int32Array;
+  /** The variable each time arc belongs to. */
+  readonly #owner: Int32Array;
+
+  constructor(problem: ClauseProblem, order: Int32Array | null) {
+    const time = problem.time;
+    this.#from = problem.from;
+    this.#to = problem.to;
+    this.order = new DynamicOrder(problem.nodes, problem.from, problem.to, order);
+    this.#time = time;
+    this.#times = time === null ? null : new Potentials(time.nodes, time.from, time.to, time.delay);
+    this.#owner = new Int32Array(time?.from.length ?? 0);
+    for (let v = 0; v < problem.variables; v++) for (const arc of this.#timeArcs(v)) this.#owner[arc] = v;
+  }
+
+  get work(): number {
+    return this.order.work + (this.#times?.work ?? 0);
+  }
+
+  widen(from: Int32Array, to: Int32Array): void {
+    this.#from = from;
+    this.#to = to;
+    this.order.widen(from, to);
+  }
+
+  isArc(variable: number): boolean {
+    return (this.#from[variable] as number) >= 0;
+  }
+
+  /** Takes in a variable that holds. Null, or variables that cannot all hold, with nothing changed. */
+  take(variable: number, trail: Trail): number[] | null {
+    if (this.isArc(variable) && !this.order.add(variable)) return [...this.why(variable, trail), variable];
+    const added: number[] = [];
+    for (const arc of this.#timeArcs(variable)) {
+      const ring = this.#times?.add(arc) ?? null;
+      if (ring !== null) {
+        for (const other of added.reverse()) this.#times?.remove(other);
+        if (this.isArc(variable)) this.order.remove(variable);
+        return [...new Set(ring.map((a) => this.#owner[a] as number))];
+      }
+      added.push(arc);
+    }
+    return null;
+  }
+
+  /** Lets go of the variable that was taken in last. */
+  letGo(variable: number): void {
+    for (const arc of this.#timeArcs(variable).reverse()) this.#times?.remove(arc);
+    if (this.isArc(variable)) this.order.remove(variable);
+  }
+
+  /** Whether the arc would close a ring with those taken in. */
+  refutes(variable: number): boolean {
+    return this.order.reaches(this.#to[variable] as number, this.#from[variable] as number);
+  }
+
+  /** The arcs, given their values before `variable` got its own, that lead from its head back to its tail. */
+  why(variable: number, trail: Trail): number[] {
+    const limit = trail.placeOf(variable);
+    const path = this.order.path(this.#to[variable] as number, this.#from[variable] as number, (arc) => trail.placeOf(arc) < limit);
+    return path ?? [];
+  }
+
+  #timeArcs(variable: number): number[] {
+    if (this.#time === null || variable + 1 >= this.#time.start.length) return [];
+    const first = this.#time.start[variable] as number;
+    return Array.from({ length: (this.#time.start[variable + 1] as number) - first }, (_, i) => first + i);
+  }
+}
