@@ -1,0 +1,64 @@
+import { holidaysOf } from "./holidays";
+import { both, joined, type RunSource } from "./runs";
+import type { SiteSpec } from "./site";
+import { siteTime } from "./site";
+import { daylight } from "./sun";
+
+/** Minutes on the wall since local midnight, end exclusive; `to_min` may pass midnight (1500 is one o'clock the next morning). */
+export interface WindowSpec {
+  readonly from_min: number;
+  readonly to_min: number;
+}
+
+/** What a calendar of the build says about working time. */
+export interface WorkSpec {
+  readonly id: string;
+  /** Windows of each weekday, Sunday first. */
+  readonly week: readonly (readonly WindowSpec[])[];
+  readonly off: readonly string[];
+  readonly extra: ReadonlyMap<string, readonly WindowSpec[]>;
+  readonly holidays: string | null;
+  readonly daylightOnly: boolean;
+}
+
+/** The windows of one day. What a date says itself (`extra`, then `off`) goes before the holidays, and these before the week. */
+export type DayWindows = (day: number) => readonly WindowSpec[];
+
+const none: readonly WindowSpec[] = [];
+
+/** Daylight is not cut here: see `calendarRuns`. An unknown holiday table counts as none: `checkHolidays` has said so. */
+export function dayWindows(spec: WorkSpec, site: SiteSpec, start: string): DayWindows {
+  const time = siteTime(site.zone, start);
+  const special = new Map<number, readonly WindowSpec[]>();
+  for (const date of spec.off) put(special, time.dayOfDate(date), none);
+  for (const [date, windows] of spec.extra) put(special, time.dayOfDate(date), windows);
+  const holiday = holidaysOf(spec.holidays);
+  return (day) => special.get(day) ?? (holiday(time.first + day) ? none : (spec.week[time.weekdayOf(day)] ?? none));
+}
+
+function put(map: Map<number, readonly WindowSpec[]>, day: number | null, windows: readonly WindowSpec[]): void {
+  if (day !== null) map.set(day, windows);
+}
+
+/** When the wall clock is inside the windows of its day, or of the day before where a window passes midnight. */
+export function windowRuns(windows: DayWindows, site: SiteSpec, start: string): RunSource {
+  const time = siteTime(site.zone, start);
+  return (from, to) => {
+    const found: [number, number][] = [];
+    for (let day = time.dayOf(from) - 1; day <= time.dayOf(to); day += 1) {
+      for (const { from_min, to_min } of windows(day)) {
+        const a = Math.max(from, time.at(day, from_min));
+        const b = Math.min(to, time.at(day, to_min));
+        if (a < b) found.push([a, b]);
+      }
+    }
+    found.sort((a, b) => a[0] - b[0]);
+    return joined(found.flat());
+  };
+}
+
+/** A calendar's working time: its windows, in daylight only where it says so. */
+export function calendarRuns(spec: WorkSpec, site: SiteSpec, start: string): RunSource {
+  const runs = windowRuns(dayWindows(spec, site, start), site, start);
+  return spec.daylightOnly ? both(runs, daylight(site, start)) : runs;
+}

@@ -1,0 +1,160 @@
+import type { Clock, ElapsedMinute } from "../base";
+import { calendarRuns, type WorkSpec } from "./calendar";
+import { type PersonSpec, personRuns, spentDays } from "./crew";
+import { elapsed } from "./elapsed";
+import { OfficeClock } from "./office";
+import { atLeast, both, either, type Levels, levelsOf, type RunSource } from "./runs";
+import { type SiteSpec, type SiteTime, siteTime } from "./site";
+import { type Cement, strengthClock } from "./strength";
+import { type SunDay, sunDay } from "./sun";
+import { WorkingClock } from "./working";
+
+/** The part of a build that its clocks are made from. */
+export interface ClockSpecs {
+  readonly site: SiteSpec;
+  readonly start: string;
+  readonly usual: string;
+  readonly calendars: readonly (WorkSpec & { readonly cutOff_min: number | null })[];
+  readonly people: readonly PersonSpec[];
+  readonly steps: readonly { readonly id: string; readonly pour: { readonly cement: Cement } | null }[];
+}
+
+/** A clock as a build refers to it; see build/model. */
+export type ClockName =
+  | { readonly kind: "elapsed" }
+  | { readonly kind: "working"; readonly calendar: string }
+  | { readonly kind: "days"; readonly calendar: string }
+  | { readonly kind: "strength"; readonly pour: string };
+
+/**
+ * The clocks of one build. Same question, same object; clocks of calendars and people that did not change are shared with the builds before.
+ * An id that the build does not have is an error of ours, as references were checked when it was read: RangeError.
+ */
+export interface Clocks {
+  readonly time: SiteTime;
+  readonly elapsed: Clock;
+  /** A calendar as written. */
+  calendar(id: string): WorkingClock;
+  /** A calendar as steps work on it: the usual one is also open on every day off that somebody spends. */
+  work(id: string): WorkingClock;
+  person(id: string): WorkingClock;
+  /** While at least `number` of these people are there. */
+  crew(people: readonly string[], number: number): WorkingClock;
+  /** While a step on this calendar (as in `work`) has at least `number` of these people. */
+  crewOn(calendar: string, people: readonly string[], number: number): WorkingClock;
+  office(calendar: string): OfficeClock;
+  strength(cement: Cement): Clock;
+  of(name: ClockName): Clock;
+  /** How many of these people are there, over [from, to). */
+  there(people: readonly string[], from: ElapsedMinute, to: ElapsedMinute): Levels;
+  sun(day: number): SunDay;
+}
+
+const shared = new Map<string, Clock>();
+const mostShared = 512;
+
+/** Makes nothing until asked. @throws RangeError when the zone or the first day are none: `checkZone`, `checkDate`. */
+export function clocksOf(specs: ClockSpecs): Clocks {
+  const { site, start } = specs;
+  const time = siteTime(site.zone, start);
+  const base = `${site.zone} ${site.latitude} ${site.longitude} ${start}`;
+  const calendars = new Map(specs.calendars.map((spec) => [spec.id, spec]));
+  const people = new Map(specs.people.map((spec) => [spec.id, spec]));
+  const spent = [...new Set(specs.people.flatMap((person) => person.daysOffSpent))].sort();
+  const spec = (id: string) => found(calendars.get(id), id);
+  const own = new Map<string, Clock>();
+
+  const make = <C extends Clock>(what: string, key: () => string, fresh: () => C): C => {
+    const mine = own.get(what);
+    if (mine !== undefined) return mine as C;
+    const full = `${base} ${what} ${key()}`;
+    const clock = (shared.get(full) as C | undefined) ?? fresh();
+    if (shared.size >= mostShared) shared.clear();
+    shared.set(full, clock);
+    own.set(what, clock);
+    return clock;
+  };
+  const working = (what: string, key: () => string, id: string, source: () => RunSource) =>
+    make(what, key, () => new WorkingClock(id, source()));
+
+  const calendar = (id: string) =>
+    working(
+      `calendar ${id}`,
+      () => keyOf(spec(id)),
+      id,
+      () => calendarRuns(spec(id), site, start),
+    );
+  const work = (id: string) =>
+    id !== specs.usual || spent.length === 0
+      ? calendar(id)
+      : working(
+          `work ${id}`,
+          () => `${keyOf(spec(id))} ${spent}`,
+          id,
+          () => either(calendar(id).runs, spentDays(spent, spec(id), site, start)),
+        );
+  const personKey = (id: string) => {
+    const person = found(people.get(id), id);
+    return `${keyOf(spec(person.calendar))} ${person.daysOffSpent} ${person.daysOffSpent.length > 0 ? keyOf(spec(specs.usual)) : ""}`;
+  };
+  const person = (id: string) =>
+    working(
+      `person ${id}`,
+      () => personKey(id),
+      id,
+      () => {
+        const who = found(people.get(id), id);
+        return personRuns(who, calendar(who.calendar).runs, spec(specs.usual), site, start);
+      },
+    );
+  const ofPeople = (ids: readonly string[]) => ids.map((id) => person(id).runs);
+  const crew = (ids: readonly string[], number: number) =>
+    working(
+      `crew ${number} ${ids}`,
+      () => ids.map(personKey).join(" "),
+      `${number} of ${ids}`,
+      () => atLeast(number, ofPeople(ids)),
+    );
+  const crewOn = (id: string, ids: readonly string[], number: number) =>
+    working(
+      `crew ${number} ${ids} on ${id}`,
+      () => [keyOf(spec(id)), spent, ...ids.map(personKey)].join(" "),
+      `${number} of ${ids} on ${id}`,
+      () => both(work(id).runs, atLeast(number, ofPeople(ids))),
+    );
+  const office = (id: string) =>
+    make(
+      `office ${id}`,
+      () => keyOf(spec(id)),
+      () => new OfficeClock(id, calendar(id).runs, time, spec(id).cutOff_min),
+    );
+  const cement = (pour: string) => found(specs.steps.find(({ id }) => id === pour)?.pour, pour).cement;
+
+  return {
+    time,
+    elapsed,
+    calendar,
+    work,
+    person,
+    crew,
+    crewOn,
+    office,
+    strength: strengthClock,
+    of: (name) => {
+      if (name.kind === "elapsed") return elapsed;
+      if (name.kind === "working") return work(name.calendar);
+      return name.kind === "days" ? office(name.calendar) : strengthClock(cement(name.pour));
+    },
+    there: (ids, from, to) => levelsOf(ofPeople(ids), from, to),
+    sun: (day) => sunDay(site, start, day),
+  };
+}
+
+function keyOf(spec: WorkSpec & { readonly cutOff_min: number | null }): string {
+  return JSON.stringify([spec.week, spec.off, [...spec.extra], spec.holidays, spec.daylightOnly, spec.cutOff_min]);
+}
+
+function found<T>(thing: T | undefined | null, id: string): T {
+  if (thing === undefined || thing === null) throw new RangeError(`no ${id} in this build`);
+  return thing;
+}

@@ -1,0 +1,8 @@
+/** Every code this room's findings can have. */
+export const clockCodes = [
+  "clock.unknown-zone",
+  "clock.no-such-date",
+  "clock.time-skipped",
+  "clock.unknown-holidays",
+  "clock.holidays-end",
+] as const;

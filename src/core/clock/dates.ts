@@ -1,0 +1,56 @@
+/** Whole days since 1970-01-01 of the proleptic Gregorian calendar; no zone is involved. */
+export function dayNumber(year: number, month: number, date: number): number {
+  return Date.UTC(year, month - 1, date) / 86_400_000;
+}
+
+export interface CivilDate {
+  readonly year: number;
+  /** 1 to 12. */
+  readonly month: number;
+  readonly date: number;
+}
+
+export function civilOf(number: number): CivilDate {
+  const at = new Date(number * 86_400_000);
+  return { year: at.getUTCFullYear(), month: at.getUTCMonth() + 1, date: at.getUTCDate() };
+}
+
+/** "2027-06-26" of a day number. */
+export function textOf(number: number): string {
+  return new Date(number * 86_400_000).toISOString().slice(0, 10);
+}
+
+/** 0 is Sunday. */
+export function weekdayOfNumber(number: number): number {
+  return (((number + 4) % 7) + 7) % 7;
+}
+
+/** Days in a month; month 1 to 12. */
+export function daysInMonth(year: number, month: number): number {
+  return dayNumber(year, month + 1, 1) - dayNumber(year, month, 1);
+}
+
+const datePattern = /^(\d{4})-(\d{2})-(\d{2})$/;
+const momentPattern = /^(\d{4}-\d{2}-\d{2})(?:T(\d{2}):(\d{2}))?$/;
+
+/** Day number of "2027-06-26", or null when it is not written so or the date does not exist. */
+export function readDate(text: string): number | null {
+  const match = datePattern.exec(text);
+  if (match === null) return null;
+  const year = Number(match[1]);
+  const month = Number(match[2]);
+  const date = Number(match[3]);
+  if (year < 1900 || month < 1 || month > 12 || date < 1 || date > daysInMonth(year, month)) return null;
+  return dayNumber(year, month, date);
+}
+
+/** Day number and minute of the day of "2027-06-26" or "2027-06-26T07:30"; null as for `readDate`. 24:00 is not a time of day. */
+export function readMoment(text: string): { readonly number: number; readonly minute: number } | null {
+  const match = momentPattern.exec(text);
+  if (match === null) return null;
+  const number = readDate(match[1] as string);
+  const hour = Number(match[2] ?? 0);
+  const minute = Number(match[3] ?? 0);
+  if (number === null || hour > 23 || minute > 59) return null;
+  return { number, minute: hour * 60 + minute };
+}

@@ -1,0 +1,15 @@
+export type { DayWindows, WindowSpec, WorkSpec } from "./calendar";
+export { checkDate, checkHolidays, checkSkipped, checkZone } from "./check";
+export { type ClockName, type ClockSpecs, type Clocks, clocksOf } from "./clocks";
+export { clockCodes } from "./codes";
+export { type PersonSpec, usualDay } from "./crew";
+export { type CivilDate, civilOf, dayNumber, daysInMonth, readDate, readMoment, textOf, weekdayOfNumber } from "./dates";
+export { elapsed } from "./elapsed";
+export { type GainTable, gainClock } from "./gain";
+export { holidayName, holidayTables } from "./holidays";
+export { OfficeClock } from "./office";
+export { atLeast, both, either, type Levels, levelsOf, type RunSource, type Runs } from "./runs";
+export { type LocalTime, localOf, minuteOf, momentOf, type SiteSpec, type SiteTime, siteTime } from "./site";
+export { type Cement, strengthClock, strengthGain } from "./strength";
+export { type SunDay, sunDay } from "./sun";
+export { WorkingClock } from "./working";

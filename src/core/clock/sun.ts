@@ -1,0 +1,55 @@
+import { getTimes } from "suncalc";
+import type { ElapsedMinute } from "../base";
+import { joined, type RunSource, type Runs } from "./runs";
+import { type SiteSpec, siteTime } from "./site";
+
+/** Sunrise and sunset of one local date; null where the sun does not cross the horizon, and then `up` says whether it is up all day. */
+export interface SunDay {
+  readonly rise: ElapsedMinute | null;
+  readonly set: ElapsedMinute | null;
+  readonly up: "part" | "all-day" | "not-at-all";
+}
+
+/**
+ * Upper limb on the horizon at 34' of refraction (altitude -0.833 degrees), level ground, rounded to whole minutes as almanacs print it: hills are
+ * not known. Method: Meeus, Astronomical Algorithms, chapters 15 and 25, as in suncalc.
+ */
+export function sunDay(site: SiteSpec, start: string, day: number): SunDay {
+  const { rise, set, up } = solarDay(site, start, day);
+  return up === "part" ? { rise: rise as ElapsedMinute, set: set as ElapsedMinute, up } : { rise: null, set: null, up };
+}
+
+/** While the sun is up. */
+export function daylight(site: SiteSpec, start: string): RunSource {
+  const time = siteTime(site.zone, start);
+  return (from, to) => {
+    const out: number[] = [];
+    for (let day = time.dayOf(from) - 1; day <= time.dayOf(to) + 1; day += 1) {
+      const { rise, set, up } = solarDay(site, start, day);
+      if (up !== "not-at-all") out.push(Math.max(from, rise), Math.min(to, set));
+    }
+    return joined(out) as Runs;
+  };
+}
+
+/** The solar day whose noon falls on the local date; in the polar summer from solar midnight to solar midnight. */
+function solarDay(site: SiteSpec, start: string, day: number): { rise: number; set: number; up: SunDay["up"] } {
+  const time = siteTime(site.zone, start);
+  const epoch_ms = utcEpoch(site, start);
+  const noon = epoch_ms + time.at(day, 720) * 60_000;
+  let times = getTimes(new Date(noon), site.latitude, site.longitude);
+  const apart = time.dayOf(minutes(times.solarNoon, epoch_ms)) - day;
+  if (apart !== 0) times = getTimes(new Date(noon - apart * 86_400_000), site.latitude, site.longitude);
+  const { sunrise, sunset, solarNoon } = times;
+  if (sunrise !== null && sunset !== null) return { rise: minutes(sunrise, epoch_ms), set: minutes(sunset, epoch_ms), up: "part" };
+  const middle = minutes(solarNoon, epoch_ms);
+  return { rise: middle - 721, set: middle + 721, up: times.alwaysUp === true ? "all-day" : "not-at-all" };
+}
+
+function minutes(at: Date, epoch_ms: number): number {
+  return Math.round((at.getTime() - epoch_ms) / 60_000);
+}
+
+function utcEpoch(site: SiteSpec, start: string): number {
+  return siteTime(site.zone, start).epoch_utc_min * 60_000;
+}
