@@ -8,6 +8,8 @@ export interface Where {
   readonly list?: string;
   readonly id?: string;
   readonly key?: string;
+  /** Counted from 1, for a member of a list whose id is not known. */
+  readonly position?: number;
 }
 
 /**

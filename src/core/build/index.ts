@@ -1,1 +1,5 @@
+export { type BuildCode, bars, codes, type DetailKey } from "./codes";
 export * from "./model";
+export { type ReadResult, read, readDocument } from "./read";
+export { type ListName, listNames, version } from "./schema/document";
+export { write } from "./write";

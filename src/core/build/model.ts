@@ -124,7 +124,14 @@ export type Passage =
   | { readonly kind: "arm"; readonly depth_mm: number }
   | { readonly kind: "hose" }
   | { readonly kind: "person" }
-  | { readonly kind: "unit"; readonly long_mm: number; readonly wide_mm: number; readonly thick_mm: number; readonly mass_kg: number; readonly piece: PieceId | null }
+  | {
+      readonly kind: "unit";
+      readonly long_mm: number;
+      readonly wide_mm: number;
+      readonly thick_mm: number;
+      readonly mass_kg: number;
+      readonly piece: PieceId | null;
+    }
   | { readonly kind: "machine" };
 
 export type PassageKind = Passage["kind"];
@@ -159,7 +166,13 @@ export interface Place {
   readonly level: number;
   readonly layerOf: PlaceId | null;
   /** Its outline in the elevation, mm from the site's datum, y upwards; null: not drawn. */
-  readonly elevation_mm: { readonly x: number; readonly y: number; readonly wide: number; readonly high: number; readonly shape: "box" | "arch" | "gable" } | null;
+  readonly elevation_mm: {
+    readonly x: number;
+    readonly y: number;
+    readonly wide: number;
+    readonly high: number;
+    readonly shape: "box" | "arch" | "gable";
+  } | null;
   readonly group: Membership | null;
 }
 
@@ -255,13 +268,19 @@ export interface Step {
   readonly notBefore: LocalMoment | null;
   readonly deadline: LocalMoment | null;
   readonly fixed: LocalMoment | null;
-  readonly weather: { readonly lowest_C: number | null; readonly highest_C: number | null; readonly wind_km_h: number | null; readonly dry: boolean } | null;
+  readonly weather: {
+    readonly lowest_C: number | null;
+    readonly highest_C: number | null;
+    readonly wind_km_h: number | null;
+    readonly dry: boolean;
+  } | null;
   readonly tools: readonly string[];
   readonly materials: readonly string[];
   readonly cautions: readonly string[];
   readonly notes: string;
   readonly holdPoint: { readonly places: readonly PlaceId[] } | null;
-  readonly trial: { readonly rounds: number; readonly decides: readonly StepId[]; readonly what: string } | null;
+  /** `round` counts from 1; a trial in several rounds is as many steps, "id#1" and on. */
+  readonly trial: { readonly rounds: number; readonly round: number; readonly decides: readonly StepId[]; readonly what: string } | null;
   readonly pour: { readonly strength_MPa: number; readonly cement: "I" | "III" } | null;
   readonly from: Source | null;
   readonly group: Membership | null;

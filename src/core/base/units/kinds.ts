@@ -33,7 +33,8 @@ export const spellings: Readonly<Record<Kind, Readonly<Record<string, string>>>>
 export const modelUnit = { length: "mm", mass: "kg", temperature: "C", speed: "km/h", pressure: "MPa", time: "min" } as const;
 
 const factor = (kind: Kind, unit: string): number => (unitsOf[kind] as Readonly<Record<string, number>>)[unit] ?? Number.NaN;
-const offset = (kind: Kind, unit: string): number => (kind === "temperature" ? (offsets_C as Readonly<Record<string, number>>)[unit] ?? Number.NaN : 0);
+const offset = (kind: Kind, unit: string): number =>
+  kind === "temperature" ? ((offsets_C as Readonly<Record<string, number>>)[unit] ?? Number.NaN) : 0;
 
 /** What `value` of a unit is in the model's unit of its kind (mm, kg, °C, km/h, MPa, min). NaN for a unit of another kind. */
 export function toModel<K extends Kind>(kind: K, value: number, unit: UnitOf<K>): number {

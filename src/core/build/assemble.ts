@@ -1,0 +1,145 @@
+import { type Finding, limits } from "../base";
+import { checkHands, checkStock } from "./check/numbers";
+import { checkHolding, checkLeaning, checkStanding, joinSteps } from "./check/pieces";
+import { checkReaches, checkWays } from "./check/places";
+import { checkWaits } from "./check/waits";
+import { bars } from "./codes";
+import type { Context } from "./link/context";
+import { writeOut } from "./link/groups";
+import { Names } from "./link/names";
+import { linkBooking, linkDelivery, linkKept, linkPerson } from "./link/others";
+import { linkPiece, pieceOfStep } from "./link/pieces";
+import { linkPlace } from "./link/places";
+import { register } from "./link/register";
+import { linkStep } from "./link/steps";
+import { areTooMany, linkChoice, linkWait, waitsOfStep } from "./link/waits";
+import type { Build, Indexes } from "./model";
+import { type Head, readHead, readKept } from "./read/head";
+import { type ReadLists, readLists } from "./read/members";
+
+const positions = (list: readonly { readonly id: string }[]): ReadonlyMap<string, number> =>
+  new Map(list.map((member, i) => [member.id, i]));
+
+/** So that references can still be checked in a document whose head cannot be read. */
+const blank: Head = {
+  id: "build",
+  name: "",
+  site: { zone: "UTC", latitude: 0, longitude: 0, units: "us", sides: [], usualTemperatures_C: null },
+  start: "2000-01-01",
+  usual: null,
+};
+
+interface Read {
+  readonly build: Build | null;
+  readonly findings: readonly Finding[];
+}
+
+/** Reads a document of the current version, puts it together and checks it. */
+export function assemble(document: Readonly<Record<string, unknown>>): Read {
+  const { head, findings: headFindings } = readHead(document);
+  const read = readLists(document);
+  const kept = readKept(Object.hasOwn(document, "kept") ? document.kept : undefined);
+  const names = new Names();
+  const findings = [...headFindings, ...read.findings, ...kept.findings];
+  const groupOf = register(read, names);
+  if (names.findings.some((finding) => finding.code === "build.too-many"))
+    return { build: null, findings: [...findings, ...names.findings] };
+  const written = {
+    places: writeOut("places", read.lists.places, groupOf, findings),
+    pieces: writeOut("pieces", read.lists.pieces, groupOf, findings),
+    steps: writeOut("steps", read.lists.steps, groupOf, findings),
+    waits: writeOut("waits", read.lists.waits, groupOf, findings),
+  };
+  const build = link(head ?? blank, read, written, names, kept.raw);
+  if (names.isFull) {
+    const most = limits.references.most;
+    names.say("build.too-many", { list: "groups" }, { what: "references", count: most + 1, most });
+  }
+  findings.push(...names.findings);
+  return { build: head && !findings.some(bars) ? build : null, findings };
+}
+
+type Written = {
+  readonly [L in "places" | "pieces" | "steps" | "waits"]: ReturnType<typeof writeOut<L>>;
+};
+
+function contextOf(head: Head, read: ReadLists, written: Written, names: Names): Context {
+  const first = read.lists.calendars[0]?.id ?? "";
+  const calendars = read.ids.get("calendars");
+  if (calendars?.size === 0) names.say("build.no-calendar", { list: "calendars" }, {});
+  if (head.usual !== null && !calendars?.has(head.usual)) {
+    names.unknown("calendar", head.usual, calendars ?? [], { list: "", id: "", copy: null }, "usual", "");
+  }
+  return {
+    names,
+    usual: head.usual ?? first,
+    start: head.start,
+    calendars: read.lists.calendars.map((calendar) => calendar.draft),
+    pours: new Map(written.steps.map((step) => [step.id, step.draft])),
+    waysOf: new Map(written.places.map((place) => [place.id, place.draft.ways])),
+    pieces: new Map(written.pieces.map((piece) => [piece.id, piece.draft])),
+  };
+}
+
+function link(head: Head, read: ReadLists, written: Written, names: Names, kept: ReturnType<typeof readKept>["raw"]): Build {
+  const context = contextOf(head, read, written, names);
+  const { lists } = read;
+  const places = written.places.map((place) => linkPlace(place, context));
+  const linked = written.steps.map((step) => linkStep(step, context));
+  const steps = linked.flatMap((one) => one.steps);
+  const made = written.steps.filter((step) => step.draft.closes.length > 0 && !read.ids.get("pieces")?.has(step.draft.id));
+  const pieces = [...written.pieces.map((piece) => linkPiece(piece, context)), ...made.map((step) => pieceOfStep(step.id, step, context))];
+  const further = new Map<string, number>();
+  const waits = [
+    ...linked.flatMap((step) => waitsOfStep(step, context)),
+    ...written.waits.flatMap((wait) => linkWait(wait, further, context)),
+  ];
+  if (areTooMany(waits))
+    names.say("build.too-many", { list: "waits" }, { what: "waits", count: waits.length, most: limits.references.most });
+  const equipment = lists.equipment.map((item) => item.draft);
+  const stock = lists.stock.map((item) => item.draft);
+  const people = lists.people.map((person) => linkPerson(person.draft, context));
+  const deliveries = lists.deliveries.map((delivery) => linkDelivery(delivery.draft, context));
+  const bookings = lists.bookings.map((booking) => linkBooking(booking.draft, context));
+  const at: Indexes = {
+    place: positions(places),
+    piece: positions(pieces),
+    step: positions(steps),
+    calendar: positions(context.calendars),
+    person: positions(people),
+    equipment: positions(equipment),
+    stock: positions(stock),
+    delivery: positions(deliveries),
+    booking: positions(bookings),
+  };
+  joinSteps(pieces, steps, at.piece, names);
+  checkHolding(pieces, at.piece, names);
+  checkStanding(pieces, steps, names);
+  checkLeaning(steps, names);
+  checkWays(places, at.place, names);
+  checkReaches(places, at.place, steps, pieces, names);
+  checkWaits(steps, waits, at.step, names);
+  checkHands(people, steps, names);
+  checkStock(stock, equipment, deliveries, steps, pieces, names);
+  return {
+    id: head.id,
+    name: head.name,
+    site: head.site,
+    start: head.start,
+    usual: context.usual as never,
+    calendars: context.calendars,
+    people,
+    equipment,
+    stock,
+    places,
+    pieces,
+    steps,
+    waits,
+    choices: lists.choices.map((choice) => linkChoice(choice.draft, context)),
+    deliveries,
+    bookings,
+    groups: lists.groups.map(({ draft }) => ({ id: draft.id as never, name: draft.name, count: draft.count })),
+    kept: kept && linkKept(kept),
+    at,
+  };
+}

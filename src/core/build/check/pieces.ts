@@ -1,0 +1,82 @@
+import { type Where, writtenId } from "../../base";
+import type { Names } from "../link/names";
+import type { LoosePiece } from "../link/pieces";
+import type { Step } from "../model";
+import { rings, ungrounded } from "./ring";
+
+const at = (piece: { id: string }, key?: string): Where => ({ list: "pieces", id: writtenId(piece.id), ...(key ? { key } : {}) });
+
+/** Finds the step that puts each piece up and the one that takes it down. */
+export function joinSteps(
+  pieces: readonly LoosePiece[],
+  steps: readonly Step[],
+  positions: ReadonlyMap<string, number>,
+  names: Names,
+): void {
+  steps.forEach((step, i) => {
+    for (const [key, end] of [
+      ["puts", "up"],
+      ["takes", "down"],
+    ] as const) {
+      for (const id of step[key]) {
+        const piece = pieces[positions.get(id) ?? -1];
+        if (!piece) continue;
+        const other = steps[piece[end]];
+        if (!other) piece[end] = i;
+        else if (other !== step) {
+          const code = end === "up" ? "build.put-up-twice" : "build.taken-down-twice";
+          names.say(code, { list: "steps", id: writtenId(step.id), key }, { piece: id, first: other.id, second: step.id });
+        }
+      }
+    }
+  });
+  for (const piece of pieces) checkEnds(piece, steps, names);
+}
+
+function checkEnds(piece: LoosePiece, steps: readonly Step[], names: Names): void {
+  const up = steps[piece.up];
+  const down = steps[piece.down];
+  if (up && piece.fromStart)
+    names.say("build.put-up-but-stood", { list: "steps", id: writtenId(up.id), key: "puts" }, { piece: piece.id, step: up.id });
+  if (down && !up && !piece.fromStart) {
+    names.say("build.nothing-put-up", { list: "steps", id: writtenId(down.id), key: "takes" }, { piece: piece.id, step: down.id });
+  }
+  if (down && piece.goesAfter) names.say("build.goes-and-taken", at(piece, "goesAfter"), { step: down.id });
+}
+
+/** Pieces that hold each other with nothing on firm ground among them, and holders that go by themselves. */
+export function checkHolding(pieces: readonly LoosePiece[], positions: ReadonlyMap<string, number>, names: Names): void {
+  const sets = pieces.map((piece) => piece.heldBy.map((set) => set.map((id) => positions.get(id) ?? -1).filter((i) => i >= 0)));
+  const loose = ungrounded(pieces.length, (i) => (pieces[i]?.fromStart ? [] : (sets[i] ?? [])));
+  const heldBy = (i: number): number[] => (loose[i] ? (sets[i] ?? []).flat().filter((holder) => loose[holder]) : []);
+  for (const ring of rings(pieces.length, heldBy)) {
+    const first = pieces[ring[0] ?? -1];
+    if (first) names.say("build.hold-ring", at(first, "heldBy"), { ring: ring.map((i) => pieces[i]?.id ?? "") });
+  }
+  for (const piece of pieces) {
+    for (const id of new Set(piece.heldBy.flat())) {
+      if (pieces[positions.get(id) ?? -1]?.goesAfter) names.say("build.holder-goes", at(piece, "heldBy"), { holder: id });
+    }
+  }
+}
+
+/** A piece that no step puts up and that does not stand from the start never stands. */
+export function checkStanding(pieces: readonly LoosePiece[], steps: readonly Step[], names: Names): void {
+  const users = new Map<string, string[]>();
+  const use = (id: string, user: string): void => void users.set(id, [...(users.get(id) ?? []), user]);
+  const idle = new Set(pieces.filter((piece) => piece.up < 0 && !piece.fromStart && piece.down < 0).map((piece) => String(piece.id)));
+  if (idle.size === 0) return;
+  for (const step of steps) for (const lean of step.leansOn) if (idle.has(lean.piece)) use(lean.piece, step.id);
+  for (const piece of pieces) for (const holder of piece.heldBy.flat()) if (idle.has(holder)) use(holder, piece.id);
+  for (const piece of pieces)
+    if (idle.has(piece.id)) names.say("build.never-stands", at(piece), { used: [...new Set(users.get(piece.id) ?? [])] });
+}
+
+export function checkLeaning(steps: readonly Step[], names: Names): void {
+  for (const step of steps) {
+    for (const lean of step.leansOn) {
+      if (step.puts.includes(lean.piece))
+        names.say("build.leans-on-own", { list: "steps", id: writtenId(step.id), key: "leansOn" }, { piece: lean.piece });
+    }
+  }
+}

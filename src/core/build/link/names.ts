@@ -1,0 +1,111 @@
+import { type Finding, limits, nearest, type Where } from "../../base";
+import { type BuildCode, type DetailOf, found } from "../codes";
+import type { GroupDraft } from "../read/drafts";
+import { shown } from "../read/notes";
+
+export type Sort = "place" | "piece" | "step" | "calendar" | "stock" | "equipment" | "delivery" | "booking";
+
+/** One written id: alone, or as many copies. */
+export interface Entry {
+  readonly group: GroupDraft | null;
+  /** All ids it is read as, in order; a single one for what stands alone. */
+  readonly all: readonly string[];
+}
+
+/** The copy of a group that is being read: references to its own members mean the same copy. */
+export interface Copy {
+  readonly group: GroupDraft;
+  readonly copy: number;
+}
+
+/** What is being put together, for findings. */
+export interface Speaker {
+  readonly list: string;
+  readonly id: string;
+  readonly copy: Copy | null;
+}
+
+const none: readonly never[] = [];
+
+/** All ids of the document by sort, and what a reference to one means from where it stands. */
+export class Names {
+  readonly findings: Finding[] = [];
+  readonly #sorts: Readonly<Record<Sort, Map<string, Entry>>> = {
+    place: new Map(),
+    piece: new Map(),
+    step: new Map(),
+    calendar: new Map(),
+    stock: new Map(),
+    equipment: new Map(),
+    delivery: new Map(),
+    booking: new Map(),
+  };
+  readonly #said = new Set<string>();
+  #references = 0;
+
+  /** True once so many references came together that going on would only use up memory. */
+  get isFull(): boolean {
+    return this.#references > limits.references.most;
+  }
+
+  sort(sort: Sort): Map<string, Entry> {
+    return this.#sorts[sort];
+  }
+
+  add(sort: Sort, id: string, entry: Entry): void {
+    this.#sorts[sort].set(id, entry);
+  }
+
+  entry(sort: Sort, ref: string): Entry | undefined {
+    return this.#sorts[sort].get(ref);
+  }
+
+  /** Says a finding once, however many copies have it. */
+  say<C extends BuildCode>(code: C, where: Where, detail: DetailOf<C>): void {
+    const finding = found(code, where, detail);
+    const key = JSON.stringify([code, where, detail]);
+    if (this.#said.has(key)) return;
+    this.#said.add(key);
+    this.findings.push(finding);
+  }
+
+  unknown(sort: string, ref: string, known: Iterable<string>, speaker: Speaker, key: string, part: string): void {
+    const detail = { part, sort, value: shown(ref), nearest: nearest(ref, known) ?? "" };
+    this.say("build.unknown-id", { list: speaker.list, id: speaker.id, key }, detail);
+  }
+
+  /** Every id that a reference stands for: the same copy inside a group, all copies from outside, one where a copy is named. */
+  many(sort: Sort, ref: string, speaker: Speaker, key: string, part = ""): readonly string[] {
+    const mark = ref.indexOf("#");
+    const entry = this.#sorts[sort].get(mark < 0 ? ref : ref.slice(0, mark));
+    if (!entry) {
+      this.unknown(sort, ref, this.#sorts[sort].keys(), speaker, key, part);
+      return none;
+    }
+    if (mark >= 0) {
+      if (entry.all.includes(ref)) return [ref];
+      this.unknown(sort, ref, entry.all, speaker, key, part);
+      return none;
+    }
+    if (entry.group && speaker.copy && entry.group === speaker.copy.group) return [`${ref}#${speaker.copy.copy}`];
+    this.#references += entry.all.length;
+    return this.isFull ? none : entry.all;
+  }
+
+  /** As `many` for a list of references, each id once. */
+  list(sort: Sort, refs: readonly string[], speaker: Speaker, key: string): readonly string[] {
+    if (refs.length === 0) return none;
+    const ids = refs.flatMap((ref, i) => this.many(sort, ref, speaker, key, refs.length > 1 ? String(i + 1) : ""));
+    return ids.length > 1 ? [...new Set(ids)] : ids;
+  }
+
+  /** The one id that a reference stands for; null with a finding where there is none or where a copy has to be named. */
+  one(sort: Sort, ref: string, speaker: Speaker, key: string, part = ""): string | null {
+    const ids = this.many(sort, ref, speaker, key, part);
+    if (ids.length > 1) {
+      this.say("build.which-copy", { list: speaker.list, id: speaker.id, key }, { part, value: ref, count: ids.length });
+      return null;
+    }
+    return ids[0] ?? null;
+  }
+}

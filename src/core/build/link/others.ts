@@ -1,0 +1,48 @@
+import type { Booking, Delivery, KeptPlan, Person } from "../model";
+import type { BookingDraft, DeliveryDraft, PersonDraft } from "../read/drafts";
+import { linkMaybe } from "./amounts";
+import type { Context } from "./context";
+import type { Speaker } from "./names";
+import { linkHeld } from "./pieces";
+
+const calendarOf = (ref: string | null, context: Context, speaker: Speaker): string =>
+  ref === null ? context.usual : (context.names.one("calendar", ref, speaker, "calendar") ?? context.usual);
+
+export function linkPerson(draft: PersonDraft, context: Context): Person {
+  const calendar = calendarOf(draft.calendar, context, { list: "people", id: draft.id, copy: null });
+  return { ...draft, id: draft.id as never, calendar: calendar as never };
+}
+
+export function linkDelivery(draft: DeliveryDraft, context: Context): Delivery {
+  const speaker: Speaker = { list: "deliveries", id: draft.id, copy: null };
+  return {
+    ...draft,
+    id: draft.id as never,
+    calendar: calendarOf(draft.calendar, context, speaker) as never,
+    lead: linkMaybe(draft.lead, context, speaker, "lead"),
+    brings: draft.brings.filter((item, i) => linkHeld(item.of, context, speaker, "brings", String(i + 1)) !== null) as never,
+  };
+}
+
+export function linkBooking(draft: BookingDraft, context: Context): Booking {
+  const speaker: Speaker = { list: "bookings", id: draft.id, copy: null };
+  return {
+    ...draft,
+    id: draft.id as never,
+    step: (context.names.one("step", draft.step, speaker, "step") ?? "") as never,
+    calendar: calendarOf(draft.calendar, context, speaker) as never,
+    lead: linkMaybe(draft.lead, context, speaker, "lead"),
+  };
+}
+
+export interface RawKept {
+  readonly engine: string;
+  readonly rung: number;
+  readonly finish: string;
+  readonly steps: Readonly<Record<string, readonly [string, string]>>;
+}
+
+export function linkKept(raw: RawKept): KeptPlan {
+  const steps = new Map(Object.entries(raw.steps).map(([id, [start, finish]]) => [id, { start, finish }]));
+  return { engine: raw.engine, rung: raw.rung, finish: raw.finish, steps };
+}

@@ -1,0 +1,105 @@
+import type { Step } from "../model";
+import { linkMaybe } from "./amounts";
+import { type Context, sayAt } from "./context";
+import type { Written } from "./groups";
+import type { Speaker } from "./names";
+import { linkReaches } from "./places";
+
+const none: readonly never[] = [];
+
+/** A step as linked, with what makes waits of it: by the id it is read as. */
+export interface LinkedStep {
+  readonly written: Written<"steps">;
+  /** One, or a trial's rounds in order. */
+  readonly steps: readonly Step[];
+}
+
+const speakerOf = (written: Written<"steps">): Speaker => ({ list: "steps", id: written.draft.id, copy: written.copy });
+
+function checkDates(step: Step, context: Context, speaker: Speaker): void {
+  for (const key of ["deadline", "fixed"] as const) {
+    const value = step[key];
+    if (value !== null && value.slice(0, 10) < context.start)
+      sayAt(context, speaker, key, "build.before-start", { value, start: context.start });
+  }
+}
+
+function leans(written: Written<"steps">, context: Context, speaker: Speaker): Step["leansOn"] {
+  return written.draft.leansOn.flatMap((lean, i) => {
+    const part = String(i + 1);
+    const once = linkMaybe(lean.once, context, speaker, "leansOn", `${part}.once`);
+    return context.names.many("piece", lean.piece, speaker, "leansOn", part).map((piece) => ({ piece: piece as never, once }));
+  });
+}
+
+function linkOne(written: Written<"steps">, context: Context): Step {
+  const { draft, id } = written;
+  const { names } = context;
+  const speaker = speakerOf(written);
+  const puts = names.list("piece", draft.puts, speaker, "puts");
+  const takes = names.list("piece", draft.takes, speaker, "takes");
+  const moved = [...puts, ...takes];
+  const step: Step = {
+    id: id as never,
+    ...draft.own,
+    place: draft.place === null ? null : (names.one("place", draft.place, speaker, "place") as never),
+    calendar: (draft.calendar === null
+      ? context.usual
+      : (names.one("calendar", draft.calendar, speaker, "calendar") ?? context.usual)) as never,
+    reaches: linkReaches(draft.reaches, moved.length === 1 ? (moved[0] ?? null) : null, context, speaker, "reaches"),
+    puts: (draft.closes.length > 0 ? [...puts, id] : puts) as never,
+    takes: takes as never,
+    leansOn: draft.leansOn.length === 0 ? none : leans(written, context, speaker),
+    alone: names.list("place", draft.alone, speaker, "alone") as never,
+    needs: names.list("delivery", draft.needs, speaker, "needs") as never,
+    equipment: draft.equipment.filter((item) => names.one("equipment", item.of, speaker, "equipment") !== null) as never,
+    holdPoint: draft.holdPoint === null ? null : { places: names.list("place", draft.holdPoint, speaker, "holdPoint") as never },
+    trial:
+      draft.trial === null
+        ? null
+        : { rounds: draft.trial.rounds, round: 1, decides: decided(written, context) as never, what: draft.trial.what },
+    group: written.membership,
+  };
+  checkDates(step, context, speaker);
+  return step;
+}
+
+/** The steps that rest on a trial; of one that is itself a trial in rounds, its first. */
+function decided(written: Written<"steps">, context: Context): readonly string[] {
+  const speaker = speakerOf(written);
+  return (written.draft.trial?.decides ?? none).flatMap((ref) => ends(ref, "to", context, speaker, "trial", ""));
+}
+
+/** Steps that a wait starts from or leads to: of a trial in rounds the last or the first, of a group each copy. */
+export function ends(ref: string, end: "from" | "to", context: Context, speaker: Speaker, key: string, part: string): readonly string[] {
+  const ids = context.names.many("step", ref, speaker, key, part);
+  const entry = context.names.entry("step", ref);
+  if (!entry || entry.group || entry.all.length < 2) return ids;
+  return end === "from" ? ids.slice(-1) : ids.slice(0, 1);
+}
+
+/**
+ * A trial in rounds is that many steps: what it puts up goes up in the first and comes down in the last, and only the ends keep its dates.
+ */
+function rounds(step: Step, id: string): readonly Step[] {
+  const count = step.trial?.rounds ?? 1;
+  if (!step.trial || count < 2) return [step];
+  const trial = step.trial;
+  return Array.from(
+    { length: count },
+    (_, i): Step => ({
+      ...step,
+      id: `${id}#${i + 1}` as never,
+      puts: i === 0 ? step.puts : none,
+      takes: i === count - 1 ? step.takes : none,
+      notBefore: i === 0 ? step.notBefore : null,
+      fixed: i === 0 ? step.fixed : null,
+      deadline: i === count - 1 ? step.deadline : null,
+      trial: { ...trial, round: i + 1 },
+    }),
+  );
+}
+
+export function linkStep(written: Written<"steps">, context: Context): LinkedStep {
+  return { written, steps: rounds(linkOne(written, context), written.id) };
+}

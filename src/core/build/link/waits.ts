@@ -1,0 +1,106 @@
+import { limits } from "../../base";
+import type { Choice, Wait } from "../model";
+import type { ChoiceDraft, WaitDraft } from "../read/drafts";
+import { linkMaybe } from "./amounts";
+import type { Context } from "./context";
+import type { Written } from "./groups";
+import type { Speaker } from "./names";
+import { ends, type LinkedStep } from "./steps";
+
+const plainWait = (from: string, to: string, least: Wait["least"]): Wait => ({
+  id: `${from}>${to}` as never,
+  name: "",
+  from: from as never,
+  to: to as never,
+  fromEnd: "finish",
+  toEnd: "start",
+  least,
+  most: null,
+  visits: null,
+  why: "",
+  plain: true,
+});
+
+/** Waits written at a step: what it comes after, what a trial decides, the gap between a trial's rounds. */
+export function waitsOfStep({ written, steps }: LinkedStep, context: Context): Wait[] {
+  const { draft } = written;
+  const waits: Wait[] = [];
+  const speaker: Speaker = { list: "steps", id: draft.id, copy: written.copy };
+  const first = steps[0];
+  const last = steps.at(-1);
+  if (!first || !last) return waits;
+  draft.after.forEach((ref, i) => {
+    for (const from of ends(ref, "from", context, speaker, "after", draft.after.length > 1 ? String(i + 1) : ""))
+      waits.push(plainWait(from, first.id, null));
+  });
+  const gap = draft.trial === null ? null : linkMaybe(draft.trial.gap, context, speaker, "trial", "gap");
+  for (let i = 1; i < steps.length; i++) waits.push(plainWait(steps[i - 1]?.id ?? "", steps[i]?.id ?? "", gap));
+  for (const to of last.trial?.decides ?? []) waits.push(plainWait(last.id, to, null));
+  return waits;
+}
+
+function linkBetween(
+  draft: WaitDraft,
+  ids: () => string,
+  context: Context,
+  speaker: Speaker,
+  key: (end: string) => [string, string],
+): Wait[] {
+  const least = linkMaybe(draft.least, context, speaker, ...key("least"));
+  const most = linkMaybe(draft.most, context, speaker, ...key("most"));
+  const to = ends(draft.to, "to", context, speaker, ...key("to"));
+  return ends(draft.from, "from", context, speaker, ...key("from")).flatMap((from) =>
+    to.map((end): Wait => {
+      const { name, fromEnd, toEnd, visits, why } = draft;
+      return { id: ids() as never, name, from: from as never, to: end as never, fromEnd, toEnd, least, most, visits, why, plain: false };
+    }),
+  );
+}
+
+/** Numbers the waits that one written wait becomes: copy 2 is "#2" where it becomes one for each copy, further ones count on. */
+function numbering(written: Written<"waits">, further: Map<string, number>, single: boolean): () => string {
+  const { draft, copy } = written;
+  if (single) return () => written.id;
+  let first = copy !== null;
+  return () => {
+    if (first) {
+      first = false;
+      return written.id;
+    }
+    const next = (further.get(draft.id ?? "") ?? copy?.group.count ?? 0) + 1;
+    further.set(draft.id ?? "", next);
+    return `${draft.id}#${next}`;
+  };
+}
+
+export function linkWait(written: Written<"waits">, further: Map<string, number>, context: Context): Wait[] {
+  const { draft } = written;
+  const speaker: Speaker = { list: "waits", id: draft.id ?? "", copy: written.copy };
+  const key = (end: string): [string, string] => [end, ""];
+  const ids: string[] = [];
+  const waits = linkBetween(draft, () => "", context, speaker, key);
+  const next = numbering(written, further, waits.length === 1);
+  for (let i = 0; i < waits.length; i++) ids.push(next());
+  return waits.map((wait, i) => ({ ...wait, id: ids[i] as never }));
+}
+
+export function linkChoice(draft: ChoiceDraft, context: Context): Choice {
+  const speaker: Speaker = { list: "choices", id: draft.id, copy: null };
+  return {
+    id: draft.id as never,
+    name: draft.name,
+    either: draft.either.map((side, i) => ({
+      name: side.name,
+      waits: side.waits.flatMap((wait, j) => {
+        let count = 0;
+        const ids = (): string => `${wait.id ?? `${draft.id}-${i + 1}-${j + 1}`}${count++ === 0 ? "" : `#${count}`}`;
+        return linkBetween(wait, ids, context, speaker, (end) => ["either", `${i + 1}.waits.${j + 1}.${end}`]);
+      }),
+    })),
+  };
+}
+
+/** More waits than a build can mean come only from groups that refer to each other. */
+export function areTooMany(waits: readonly Wait[]): boolean {
+  return waits.length > limits.references.most;
+}

@@ -1,0 +1,95 @@
+import type { Finding } from "../../base";
+import { bars } from "../codes";
+import type { RawKept } from "../link/others";
+import type { Site } from "../model";
+import { head, kept, type ListName, listNames } from "../schema/document";
+import { readDate, readMoment } from "./dates";
+import { Notes } from "./notes";
+import { inside, spot, temperature_C } from "./quantities";
+import { isValid } from "./validate";
+
+export interface Head {
+  readonly id: string;
+  readonly name: string;
+  readonly site: Site;
+  readonly start: string;
+  readonly usual: string | null;
+}
+
+const zones = new Map<string, boolean>();
+
+/** Whether the machine's time zone table knows a name. The locale is fixed: nothing of the answer depends on the machine's language. */
+function isZone(name: string): boolean {
+  const known = zones.get(name);
+  if (known !== undefined) return known;
+  let is = true;
+  try {
+    new Intl.DateTimeFormat("en-US", { timeZone: name });
+  } catch {
+    is = false;
+  }
+  zones.set(name, is);
+  return is;
+}
+
+/** Everything of the document that is no list; null when it cannot be read. */
+export function readHead(document: Readonly<Record<string, unknown>>): { head: Head | null; findings: readonly Finding[] } {
+  const notes = new Notes({});
+  const listKeys: ReadonlySet<string> = new Set<ListName | "kept">([...listNames, "kept"]);
+  const plain = Object.fromEntries(Object.entries(document).filter(([key]) => !listKeys.has(key)));
+  if (!isValid(head, plain, notes)) return { head: null, findings: notes.findings };
+  const { site } = plain;
+  if (!isZone(site.zone)) notes.say("build.zone", "site", { value: site.zone });
+  const temperatures = spot(notes, "site", "usualTemperatures");
+  const read: Head = {
+    id: plain.id ?? "build",
+    name: plain.name ?? plain.id ?? "",
+    site: {
+      zone: site.zone,
+      latitude: site.latitude,
+      longitude: site.longitude,
+      units: site.units ?? "us",
+      sides: site.sides ?? [],
+      usualTemperatures_C:
+        site.usualTemperatures?.map((month, i) => ({
+          low: temperature_C(inside(inside(temperatures, i + 1), "low"), month.low),
+          high: temperature_C(inside(inside(temperatures, i + 1), "high"), month.high),
+        })) ?? null,
+    },
+    start: readDate(spot(notes, "start"), plain.start),
+    usual: plain.usual ?? null,
+  };
+  return { head: notes.findings.some(bars) ? null : read, findings: notes.findings };
+}
+
+interface ReadKept {
+  readonly raw: RawKept | null;
+  readonly findings: readonly Finding[];
+}
+
+const memory = new WeakMap<object, ReadKept>();
+
+/** The plan kept on purpose, read once for each object. */
+export function readKept(value: unknown): ReadKept {
+  if (value === undefined) return { raw: null, findings: [] };
+  const before = typeof value === "object" && value !== null ? memory.get(value) : undefined;
+  if (before) return before;
+  const notes = new Notes({ key: "kept" });
+  const raw = isValid(kept, value, notes) ? keptOf(value, notes) : null;
+  const read = { raw: notes.findings.some(bars) ? null : raw, findings: notes.findings };
+  if (typeof value === "object" && value !== null) memory.set(value, read);
+  return read;
+}
+
+function keptOf(value: RawKept, notes: Notes): RawKept {
+  const moment = (part: string, text: string): string => readMoment(spot(notes, "kept", part), text);
+  const steps = Object.entries(value.steps).filter(([, ends]) => Array.isArray(ends) && ends.every((end) => typeof end === "string"));
+  return {
+    engine: value.engine,
+    rung: value.rung,
+    finish: moment("finish", value.finish),
+    steps: Object.fromEntries(
+      steps.map(([id, [start, finish]]) => [id, [moment(`steps.${id}`, start), moment(`steps.${id}`, finish)] as const]),
+    ),
+  };
+}

@@ -1,0 +1,57 @@
+import type { Finding } from "../../base";
+import { limits } from "../../base";
+import { found } from "../codes";
+import type { Entered } from "../link/groups";
+import { type ListName, listNames } from "../schema/document";
+import { readMember } from "./member";
+import { shown } from "./notes";
+
+export type Lists = { readonly [L in ListName]: readonly Entered<L>[] };
+
+export interface ReadLists {
+  readonly lists: Lists;
+  /** Ids of every list, those of members that could not be read included. */
+  readonly ids: ReadonlyMap<ListName, ReadonlySet<string>>;
+  readonly findings: readonly Finding[];
+}
+
+function readList<L extends ListName>(list: L, value: unknown, findings: Finding[]): { entered: Entered<L>[]; ids: Set<string> } {
+  const entered: Entered<L>[] = [];
+  const first = new Map<string, number>();
+  const members = Array.isArray(value) ? value : [];
+  if (value !== undefined && !Array.isArray(value)) {
+    findings.push(found("build.type", { list }, { part: "", value: shown(value), wanted: ["list"] }));
+  }
+  const most = limits.membersInAList.most;
+  if (members.length > most) findings.push(found("build.too-many", { list }, { what: list, count: members.length, most }));
+  members.slice(0, most).forEach((member: unknown, i) => {
+    const read = readMember(list, member);
+    if (read.findings.length > 0) {
+      findings.push(
+        ...(read.id === null ? read.findings.map((one) => ({ ...one, where: { ...one.where, position: i + 1 } })) : read.findings),
+      );
+    }
+    if (read.id === null) return;
+    const before = first.get(read.id);
+    if (before !== undefined) {
+      findings.push(found("build.id-twice", { list, id: shown(read.id), position: i + 1 }, { first: before + 1, second: i + 1 }));
+      return;
+    }
+    first.set(read.id, i);
+    if (read.draft !== null) entered.push({ raw: member as object, id: read.id, draft: read.draft });
+  });
+  return { entered, ids: new Set(first.keys()) };
+}
+
+/** Reads every list of the document, member by member. */
+export function readLists(document: Readonly<Record<string, unknown>>): ReadLists {
+  const findings: Finding[] = [];
+  const ids = new Map<ListName, ReadonlySet<string>>();
+  const lists: Partial<Record<ListName, unknown>> = {};
+  for (const list of listNames) {
+    const read = readList(list, Object.hasOwn(document, list) ? document[list] : undefined, findings);
+    lists[list] = read.entered;
+    ids.set(list, read.ids);
+  }
+  return { lists: lists as Lists, ids, findings };
+}

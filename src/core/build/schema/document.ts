@@ -1,0 +1,73 @@
+import * as v from "valibot";
+import * as m from "./members";
+import * as s from "./scalars";
+
+/** The version this program writes. */
+export const version = 1;
+
+const twelve = v.pipe(v.array(v.looseObject({ low: s.temperature, high: s.temperature })), v.length(12, "build.twelve-months"));
+
+/** Everything that is no list. */
+export const head = v.looseObject({
+  batterboard: v.number(),
+  id: v.optional(s.id),
+  name: v.optional(s.line),
+  site: v.looseObject({
+    zone: s.line,
+    latitude: s.numberIn("latitude"),
+    longitude: s.numberIn("longitude"),
+    units: v.optional(v.picklist(["us", "metric"])),
+    sides: v.optional(s.lines),
+    usualTemperatures: v.optional(twelve),
+  }),
+  start: s.date,
+  usual: v.optional(s.ref),
+  notes: v.optional(s.line),
+});
+
+/** The lists, in the order in which they are written. */
+export const lists = {
+  calendars: m.calendar,
+  people: m.person,
+  equipment: m.equipment,
+  stock: m.stock,
+  places: m.place,
+  pieces: m.piece,
+  steps: m.step,
+  waits: m.wait,
+  choices: m.choice,
+  deliveries: m.delivery,
+  bookings: m.booking,
+  groups: m.group,
+} as const;
+
+export type ListName = keyof typeof lists;
+export const listNames = Object.keys(lists) as readonly ListName[];
+
+export const kept = v.looseObject({
+  engine: s.line,
+  rung: v.number(),
+  finish: s.moment,
+  steps: v.record(v.string(), v.tuple([s.moment, s.moment])),
+});
+
+const several = <S extends v.GenericSchema>(member: S) => v.optional(v.array(member));
+
+/** The whole document: what the published schema is made from. The order of keys here is the order in which they are written. */
+export const document = v.looseObject({
+  ...head.entries,
+  calendars: v.array(m.calendar),
+  people: several(m.person),
+  equipment: several(m.equipment),
+  stock: several(m.stock),
+  places: several(m.place),
+  pieces: several(m.piece),
+  steps: several(m.step),
+  waits: several(m.wait),
+  choices: several(m.choice),
+  deliveries: several(m.delivery),
+  bookings: several(m.booking),
+  groups: several(m.group),
+  kept: v.optional(kept),
+});
+export type Member<L extends ListName> = v.InferOutput<(typeof lists)[L]>;

@@ -1,0 +1,55 @@
+import type * as v from "valibot";
+
+/** What the walks below need of a schema; pipes keep the fields of their first schema, so one look is enough. */
+interface Shape {
+  readonly type: string;
+  readonly entries?: Readonly<Record<string, Shape>>;
+  readonly item?: Shape;
+  readonly value?: Shape;
+  readonly wrapped?: Shape;
+  readonly options?: readonly Shape[];
+}
+
+export interface ObjectShape {
+  readonly entries: Readonly<Record<string, Shape>>;
+}
+
+export type Path = readonly (string | number)[];
+
+export const shapeOf = (schema: v.GenericSchema): Shape => schema as unknown as Shape;
+
+export const isObject = (value: unknown): value is Readonly<Record<string, unknown>> =>
+  typeof value === "object" && value !== null && !Array.isArray(value);
+
+function known(shape: Shape, value: object): number {
+  return Object.keys(value).filter((key) => Object.hasOwn(shape.entries ?? {}, key)).length;
+}
+
+/** The schema that applies to a value: optional ones opened, of several the one that fits an object or a list best. */
+export function settle(shape: Shape, value: unknown): Shape {
+  if (shape.wrapped) return settle(shape.wrapped, value);
+  if (!shape.options || typeof value !== "object" || value === null || typeof shape.options[0] !== "object") return shape;
+  const wanted = Array.isArray(value) ? "array" : "loose_object";
+  const fitting = shape.options.filter((option) => option.type === wanted);
+  return (
+    fitting.reduce<Shape | null>((best, option) => (best && known(best, value) >= known(option, value) ? best : option), null) ?? shape
+  );
+}
+
+/** Calls `visit` for every value whose schema is an object with named keys, outermost first. */
+export function walk(shape: Shape, value: unknown, path: Path, visit: (shape: ObjectShape, value: unknown, path: Path) => void): void {
+  const at = settle(shape, value);
+  if (at.entries) {
+    visit(at as ObjectShape, value, path);
+    if (!isObject(value)) return;
+    for (const key of Object.keys(value)) {
+      const inner = Object.hasOwn(at.entries, key) ? at.entries[key] : undefined;
+      if (inner && typeof value[key] === "object") walk(inner, value[key], [...path, key], visit);
+    }
+  } else if (at.type === "array" && at.item && Array.isArray(value)) {
+    const item = at.item;
+    value.forEach((member, i) => {
+      if (typeof member === "object") walk(item, member, [...path, i], visit);
+    });
+  }
+}

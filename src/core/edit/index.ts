@@ -1,0 +1,3 @@
+export * from "./apply";
+export * from "./commands";
+export * from "./history";
