@@ -20,7 +20,10 @@ const forbidden: readonly (readonly [RegExp, string])[] = [
   [/\bperformance\./, "the wall clock"],
   [/\bsetTimeout\b|\bsetInterval\b|\bqueueMicrotask\b/, "a timer"],
   [/\bIntl\.|\.toLocale\w*\(|\.localeCompare\(/, "the reader's locale"],
-  [/\bprocess\.|\bglobalThis\.|\bwindow\.|\bdocument\.(?:get|query|create|body)/, "its surroundings"],
+  [
+    /\bprocess\.|\bglobalThis\.|\bwindow\.(?:add|document|get|inner|location|match|navigator|open|request)|\bdocument\.(?:get|query|create|body)/,
+    "its surroundings",
+  ],
   [/\bconsole\./, "the console"],
 ];
 
