@@ -4,7 +4,7 @@ import { expect, test } from "vitest";
 
 /** Units whose figures may stand in core under a name that says so, SI and time. */
 const suffixes = ["mm", "m", "kg", "C", "MPa", "kPa", "min", "h", "days", "km_h", "deg"];
-const quantityNames = /\b(length|width|height|depth|weight|mass|temperature|pressure|duration|thickness|speed)\b(?!_)\s*\??:\s*number\b/g;
+const quantityNames = /\b(width|height|depth|weight|mass|temperature|pressure|duration|thickness|speed)\b(?!_)\s*\??:\s*number\b/g;
 
 function sources(folder: string): string[] {
   return readdirSync(folder, { withFileTypes: true }).flatMap((entry) => {

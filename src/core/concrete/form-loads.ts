@@ -14,8 +14,8 @@ export function pressureAt_psf(d: Diagram, depth_ft: number): number {
 /** Force on a foot of width between two depths, lb/ft: the diagram's area, exactly. */
 export function thrust_lb_ft(d: Diagram, from_ft: number, to_ft: number): number {
   const knee = Math.min(d.most_psf / d.weight_pcf, d.height_ft);
-  const area = (depth: number) =>
-    depth <= knee ? (d.weight_pcf * depth * depth) / 2 : (d.weight_pcf * knee * knee) / 2 + d.most_psf * (depth - knee);
+  const area = (depth_ft: number) =>
+    depth_ft <= knee ? (d.weight_pcf * depth_ft * depth_ft) / 2 : (d.weight_pcf * knee * knee) / 2 + d.most_psf * (depth_ft - knee);
   return area(Math.min(to_ft, d.height_ft)) - area(Math.max(0, from_ft));
 }
 
