@@ -1,9 +1,17 @@
 export { type Bounds, type Drawing, inOrder, type Mark, type Part, round, type Subject } from "./marks/mark";
 export { dark, type Ink, light, looks, type Role } from "./marks/roles";
+export { orderDrawing } from "./order/drawing";
+export { type OrderLayout, orderLayout } from "./order/layout";
+export { aroundRing, type RingAsked, ringDrawing } from "./order/ring";
 export type { Flag } from "./sheet/flags";
 export type { SheetAsked } from "./sheet/frame";
 export type { Block, Lane } from "./sheet/layout";
+export { linkMarks } from "./sheet/links";
+export { type Neighbours, neighbours } from "./sheet/lit";
 export { dayWidthFor, type Sheet, sheet } from "./sheet/sheet";
+export { type TwinRow, twinHeadings, twinRows } from "./sheet/twin";
+export { type Way, walk, walkChalk } from "./sheet/walk";
+export { indexMarks, type MarkIndex } from "./sheet/window";
 export { type Patterns, patterns } from "./svg/patterns";
 export { attributesOf, escapeXml, type SvgAsked, svgText } from "./svg/svg";
 export type { Axis, Column } from "./time/axis";

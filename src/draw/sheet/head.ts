@@ -31,7 +31,8 @@ export function headMarks(frame: Frame, flags: readonly Flag[], rows: number): H
   const top = y + 4;
   const rowHeight = whole ? pennant.high + 3 : text + 8;
   const foot = top + rows * rowHeight + 4;
-  for (const flag of flags) marks.push(...flagMarks(frame, flag, foot - 4 - (flag.row + 1) * rowHeight, foot));
+  const yOf = (flag: Flag) => foot - 4 - (flag.row + 1) * rowHeight;
+  for (const flag of flags) marks.push(...flagMarks(frame, flag, yOf(flag), foot), ...ghostFlag(frame, flag, yOf(flag)));
   if (flags.length > 0)
     marks.push(
       path("flags top", "day-line", layers.rule, [
@@ -85,7 +86,7 @@ function dayMarks({ axis, text, time }: Frame, baseline: number, top: number): M
     const wide = column.x1 - column.x0;
     const { weekday } = time.local(column.from);
     const full = dayLabel(time, column.from);
-    const name = textWidth(full, text) + 6 <= wide ? full : `${Number(column.date.slice(8))}`;
+    const name = column.kind !== "day" && textWidth(full, text) + 6 <= wide ? full : `${Number(column.date.slice(8))}`;
     const weight = column.kind === "day" && (weekday === 0 || weekday === 6) ? 600 : 400;
     const role = column.kind === "visit" ? "text-soft" : "text";
     return [
@@ -139,4 +140,19 @@ function flagMarks(frame: Frame, flag: Flag, y: number, foot: number): Mark[] {
     marks.push(words(`label ${id}`, look, { text: flag.label, x: flag.x + wide + 5, y: y + 0.86 * frame.text, size: frame.text, of }));
   }
   return marks;
+}
+
+/** Where a flag stood in the plan before. */
+function ghostFlag({ asked, axis }: Frame, flag: Flag, y: number): Mark[] {
+  const before = asked.before;
+  if (!before || flag.list === "steps") return [];
+  const at =
+    flag.list === "deliveries"
+      ? before.plan.deliveries[before.build.at.delivery.get(flag.id) ?? -1]?.arrives
+      : before.plan.bookings[before.build.at.booking.get(flag.id) ?? -1]?.at;
+  if (at === undefined || at === flag.at) return [];
+  const [x, top] = [axis.x(at), y + 2];
+  const { wide, high } = pennant;
+  const box: [number, number][] = [[x, top], [x + wide, top], [x + wide, top + high], [x, top + high]];
+  return [path(`ghost ${flag.list} ${flag.id}`, "ghost", layers.ghost, box, { closed: true, of: { list: flag.list, id: flag.id } })];
 }

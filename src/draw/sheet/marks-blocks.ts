@@ -77,7 +77,7 @@ function oneBlock(frame: Frame, layout: Layout, block: Block): Mark[] {
     if (!block.left) x = start + piece.width;
   };
   const pieces = block.left ? [...block.beside].reverse() : block.beside;
-  pieces.forEach((piece) => put(piece, block.beside.indexOf(piece)));
+  for (const piece of pieces) put(piece, block.beside.indexOf(piece));
   marks.push(
     ...crewMarks(block, block.crewInside ? last[1] - 5 : block.left ? x - textGap : x + textGap + block.crew * crewPitch, of, step.id),
   );

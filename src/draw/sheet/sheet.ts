@@ -114,7 +114,7 @@ function frameOf(asked: SheetAsked): Frame {
     from: sane.reduce((a, b) => Math.min(a, b), sane[0] ?? 0),
     to: sane.reduce((a, b) => Math.max(a, b), sane[0] ?? 1440),
     folding: whole ? "whole" : asked.unfolded ? "unfolded" : "folded",
-    dayWidth: whole ? 8 : (asked.dayWidth ?? 64),
+    dayWidth: whole ? 7.5 : (asked.dayWidth ?? 64),
   });
   const block = whole ? 13 : text + 8;
   return { asked: { ...asked, units: asked.units ?? build.site.units }, build, plan, time, axis, whole, text, block, row: block + 9 };

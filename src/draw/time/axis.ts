@@ -46,7 +46,7 @@ interface Widths {
 
 function widthsOf(folding: Folding, dayWidth: number): Widths {
   // Whole build: a weekend with its week is about 20 px.
-  if (folding === "whole") return { site: dayWidth, visit: dayWidth / 2, night: 1, fold: 3 };
+  if (folding === "whole") return { site: dayWidth, visit: 3, night: 1, fold: 3 };
   return { site: dayWidth, visit: Math.max(52, dayWidth * 0.6), night: 6, fold: 26 };
 }
 

@@ -1,0 +1,92 @@
+import type { Finding, Statement } from "../../core/base";
+import { type Drawing, inOrder, layers, type Mark, path, rect, round, shape, words } from "../marks/mark";
+import { wrap } from "../text/measure";
+
+export interface RingAsked {
+  readonly title: string;
+  /** The sentence of a statement. */
+  readonly say: (statement: Statement) => string;
+  readonly text?: number;
+  /** Width of the whole, px. */
+  readonly width?: number;
+}
+
+const pad = 9;
+const lane = 34;
+const apart = 30;
+
+/** Ids that a statement speaks of. */
+const idsOf = (one: Statement): ReadonlySet<string> =>
+  new Set([one.step, one.other, one.piece, one.place, ...(one.pieces ?? [])].filter((id): id is string => id !== undefined));
+
+/** Puts statements so that neighbours speak of the same thing where they can; the first stays first. */
+export function aroundRing(statements: readonly Statement[]): Statement[] {
+  const left = [...statements];
+  const out: Statement[] = left.splice(0, 1);
+  while (left.length > 0) {
+    const ids = idsOf(out[out.length - 1]!);
+    const shared = left.map((one) => [...idsOf(one)].filter((id) => ids.has(id)).length);
+    out.push(...left.splice(shared.indexOf(Math.max(...shared)), 1));
+  }
+  return out;
+}
+
+/** A blocked order as the closed loop it is: its reasons as sentences, down one side and up the other, each leading to the next and the last to the first. */
+export function ringDrawing(finding: Finding, asked: RingAsked): Drawing {
+  const text = asked.text ?? 14;
+  const width = asked.width ?? 640;
+  const line = text + 4;
+  const statements = aroundRing(finding.because ?? []);
+  const boxWidth = (width - lane) / 2;
+  const sentences = statements.map((one) => wrap(asked.say(one), boxWidth - 2 * pad, text));
+  const down = Math.ceil(statements.length / 2);
+  const heights = sentences.map((lines) => lines.length * line + 2 * pad);
+  const rowHeights = Array.from({ length: down }, (_, row) => Math.max(heights[row] ?? 0, heights[statements.length - 1 - row] ?? 0));
+  const marks: Mark[] = [];
+  const boxes = statements.map((_, index) => {
+    const left = index < down;
+    const row = left ? index : statements.length - 1 - index;
+    const y0 = rowHeights.slice(0, row).reduce((sum, high) => sum + high + apart, 0);
+    const x0 = left ? 0 : boxWidth + lane;
+    return { x0, x1: x0 + boxWidth, y0, y1: y0 + heights[index]! };
+  });
+  boxes.forEach((box, index) => {
+    marks.push(rect(`reason box ${index}`, "block", layers.block, box.x0, box.y0, box.x1, box.y1));
+    sentences[index]!.forEach((one, at) => {
+      marks.push(words(`reason ${index} ${at}`, "text", { text: one, x: box.x0 + pad, y: box.y0 + pad + (at + 0.78) * line, size: text }));
+    });
+    if (boxes.length > 1) marks.push(...arrowTo(index, box, boxes[(index + 1) % boxes.length]!));
+  });
+  const height = boxes.reduce((most, { y1 }) => Math.max(most, y1), 0);
+  return { title: asked.title, width, height, parts: [{ name: "ring", x: 0, y: 0, width, height, marks: inOrder(marks) }] };
+}
+
+interface Box {
+  readonly x0: number;
+  readonly x1: number;
+  readonly y0: number;
+  readonly y1: number;
+}
+
+/** Down on the left, across at the foot, up on the right, across at the top. */
+function arrowTo(index: number, from: Box, to: Box): Mark[] {
+  const sideways = from.x0 !== to.x0;
+  const right = to.x0 > from.x0;
+  const level = (Math.max(from.y0, to.y0) + Math.min(from.y1, to.y1)) / 2;
+  const middle = (from.x0 + from.x1) / 2;
+  const below = to.y0 > from.y0;
+  const start = sideways ? ([right ? from.x1 : from.x0, level] as const) : ([middle, below ? from.y1 : from.y0] as const);
+  const end = sideways ? ([right ? to.x0 : to.x1, level] as const) : ([middle, below ? to.y0 : to.y1] as const);
+  const [dx, dy] = sideways ? [right ? 1 : -1, 0] : [0, below ? 1 : -1];
+  const [x, y] = end;
+  const tip = `M${round(x)} ${round(y)}L${round(x - 9 * dx - 5 * dy)} ${round(y - 9 * dy - 5 * dx)}L${round(x - 9 * dx + 5 * dy)} ${round(y - 9 * dy + 5 * dx)}Z`;
+  return [
+    path(`loop ${index}`, "loop-line", layers.link, [start, [x - 6 * dx, y - 6 * dy]]),
+    shape(`loop head ${index}`, "loop-head", layers.link, tip, {
+      x0: Math.min(x, x - 9 * dx) - 5,
+      x1: Math.max(x, x - 9 * dx) + 5,
+      y0: Math.min(y, y - 9 * dy) - 5,
+      y1: Math.max(y, y - 9 * dy) + 5,
+    }),
+  ];
+}
