@@ -1,5 +1,5 @@
-import type { DocumentEdit } from "../../core/base";
-import { idsOf, listOf, memberOf, putKey, textOf, writtenId } from "./written";
+import { type DocumentEdit, writtenId } from "../../core/base";
+import { idsOf, listOf, memberOf, putKey, textOf } from "./written";
 
 export interface ComesOff {
   readonly how: "stays" | "taken" | "by-itself";

@@ -1,4 +1,5 @@
-import type { DocumentEdit } from "../../core/base";
+import { type DocumentEdit, writtenId } from "../../core/base";
+import { addMember, idFrom as freshId, setField } from "../../core/edit";
 
 /** A member of one of the document's lists, as written. Values are read with care: the document may come from anywhere. */
 export type Written = Readonly<Record<string, unknown>>;
@@ -12,9 +13,6 @@ export function listOf(document: unknown, list: ListName | "groups"): readonly W
   const members = isObject(document) ? document[list] : undefined;
   return Array.isArray(members) ? members.filter(isObject) : [];
 }
-
-/** A copy's id without its number: copies of a group are written once. */
-export const writtenId = (id: string): string => id.split("#")[0] as string;
 
 export function memberOf(document: unknown, list: ListName, id: string): Written | null {
   return listOf(document, list).find((member) => member.id === writtenId(id)) ?? null;
@@ -46,34 +44,20 @@ export function withFigure(before: unknown, typed: string): unknown {
 
 /** Writes `value` at a key of a member; nothing to write takes the key out. */
 export function putKey(list: ListName, id: string, key: string, value: unknown): DocumentEdit {
-  const path = [list, `id=${writtenId(id)}`, key];
   const empty = value === undefined || value === "" || (Array.isArray(value) && value.length === 0);
-  return empty ? { path } : { path, value };
+  return setField(list, id, key, empty ? undefined : value);
 }
 
-/** An id from a name, "tie-column-bars", with a number behind it where it is taken. */
+/** An id from a name, "tie-column-bars", that no member of the document has. */
 export function idFrom(name: string, document: unknown): string {
-  const taken = new Set(
-    ["places", "pieces", "steps", "waits", "deliveries", "bookings", "groups"].flatMap((list) =>
-      listOf(document, list as ListName).map((member) => member.id),
-    ),
-  );
-  const plain = name
-    .normalize("NFD")
-    .replace(/\p{Mn}/gu, "")
-    .toLowerCase()
-    .replace(/[^a-z0-9]+/g, "-")
-    .replace(/^[^a-z]+|-+$/g, "")
-    .slice(0, 40);
-  const base = plain === "" ? "thing" : plain;
-  for (let count = 1; ; count += 1) {
-    const id = count === 1 ? base : `${base}-${count}`;
-    if (!taken.has(id)) return id;
-  }
+  const taken = idLists.flatMap((list) => listOf(document, list).map((member) => textOf(member.id)));
+  // Without its accents first: an accent alone is no letter of an id.
+  return freshId(name.normalize("NFKD").replace(/\p{Mn}/gu, ""), taken);
 }
 
-/** A new member at the end of its list. */
-export function append(document: unknown, list: ListName, member: Written): DocumentEdit {
-  const members = isObject(document) ? document[list] : undefined;
-  return Array.isArray(members) ? { path: [list, `id=${textOf(member.id)}`], value: member } : { path: [list], value: [member] };
+const idLists = ["places", "pieces", "steps", "waits", "deliveries", "bookings", "groups"] as const;
+
+/** A new member at the end of its list; the list is made where there is none. */
+export function append(list: ListName, member: Written & { readonly id: string }): DocumentEdit {
+  return addMember(list, member);
 }

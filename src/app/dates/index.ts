@@ -1,0 +1,1 @@
+export { default as DatesView } from "./DatesView.svelte";

@@ -1,0 +1,15 @@
+import { attributesOf, type Ink, light, looks, type Patterns, patterns, type Role } from "../../draw";
+
+/** Colours by CSS variable, with the light ones to fall back on. */
+const ink = (name: Ink): string => `var(--${name}, ${light[name]})`;
+const hatch = (name: Patterns): string => `sheet-${name}`;
+
+/** One style rule a role, so that a thousand marks carry a class each instead of their colours. */
+export const styleSheet: string = (Object.keys(looks) as Role[])
+  .map((role) => {
+    const rules = Object.entries(attributesOf(role, ink, hatch)).map(([name, value]) => `${name}:${value}`);
+    return `.mark-${role}{${rules.join(";")}}`;
+  })
+  .join("\n");
+
+export const hatches: string = patterns(ink, hatch);

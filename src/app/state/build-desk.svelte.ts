@@ -1,0 +1,215 @@
+import type { DocumentEdit, Finding } from "../../core/base";
+import { type Build, readDocument } from "../../core/build";
+import { compare, type Plan } from "../../core/plan";
+import { comparisonSentences, findingSentence } from "../../words";
+import type { Desk, Selection } from "./desk";
+import { begin, type History } from "../../core/edit";
+import { act, type Action, edited } from "./history";
+import type { Planner } from "./planner";
+
+export interface BuildDeskOptions {
+  readonly planner: Planner;
+  /** Every change of the work, after it is made. */
+  record(action: Action): void;
+  units(build: Build | null): "us" | "metric";
+  /** Today's date at a zone. */
+  today(zone: string | null): string;
+  now_ms(): number;
+  remember(selected: Selection | null): void;
+}
+
+interface Made {
+  readonly plan: Plan;
+  readonly of: Build;
+}
+
+/** What is typed in one field without a pause this long is one change. */
+const pause_ms = 4000;
+
+const reading = (document: unknown): { readonly build: Build | null; readonly findings: readonly Finding[] } => readDocument(document);
+
+/** The open build: its document with history, and the plan that follows from it. */
+export class BuildDesk implements Desk {
+  readonly #options: BuildDeskOptions;
+  #work = $state.raw<History>(begin(null));
+  #read = $state.raw<{ readonly build: Build | null; readonly findings: readonly Finding[] }>({ build: null, findings: [] });
+  #made = $state.raw<Made | null>(null);
+  #redoing = $state(false);
+  #moved = $state.raw<Desk["moved"]>(null);
+  #trial = $state.raw<Desk["trial"]>(null);
+  #selected = $state.raw<Selection | null>(null);
+  #typing: { readonly field: string; readonly at_ms: number; readonly before: Made | null } | null = null;
+  #asked = 0;
+  #tried = 0;
+  saved = $state<Desk["saved"]>("saved");
+  readOnly = $state(false);
+  said = $state("");
+
+  constructor(options: BuildDeskOptions) {
+    this.#options = options;
+  }
+
+  get work(): History {
+    return this.#work;
+  }
+  get document(): unknown {
+    return this.#work.document;
+  }
+  get build(): Build | null {
+    return this.#read.build;
+  }
+  get plan(): Plan | null {
+    return this.#made?.plan ?? null;
+  }
+  get planOf(): Build | null {
+    return this.#made?.of ?? null;
+  }
+  /** What reading and planning found, the gravest first. */
+  readonly findings = $derived([...this.#read.findings, ...(this.#redoing ? [] : (this.#made?.plan.findings ?? []))]);
+  get redoing(): boolean {
+    return this.#redoing;
+  }
+  get moved(): Desk["moved"] {
+    return this.#moved;
+  }
+  get trial(): Desk["trial"] {
+    return this.#trial;
+  }
+  get selected(): Selection | null {
+    return this.#selected;
+  }
+  readonly units = $derived.by(() => this.#options.units(this.#read.build));
+  readonly today = $derived.by(() => this.#options.today(this.#read.build?.site.zone ?? null));
+  get undoWords(): string | null {
+    return this.readOnly ? null : (this.#work.done.at(-1)?.words ?? null);
+  }
+  get redoWords(): string | null {
+    return this.readOnly ? null : (this.#work.undone.at(-1)?.words ?? null);
+  }
+
+  /** Takes up another document with its history. */
+  load(work: History, selected: Selection | null = null): void {
+    this.#typing = null;
+    this.#trial = null;
+    this.#moved = null;
+    this.#made = null;
+    this.#selected = selected;
+    this.#settle(work, null);
+  }
+
+  select(selection: Selection | null): void {
+    this.#selected = selection;
+    this.#options.remember(selection);
+  }
+
+  edit(edits: readonly DocumentEdit[], words: string): void {
+    if (this.readOnly || edits.length === 0) return;
+    this.#typing = null;
+    this.#do({ do: "edit", edits, words, joins: false }, this.#made);
+  }
+
+  attempt(edits: readonly DocumentEdit[], words: string, typing?: string): readonly string[] {
+    if (this.readOnly) return ["This build can only be looked at here."];
+    const document = edited(this.#work.document, edits);
+    const { build, findings } = reading(document);
+    if (build === null) {
+      const stops = findings.filter((finding) => finding.severity === "stop");
+      return stops.slice(0, 2).map((finding) => findingSentence(finding, this.#read.build, this.units));
+    }
+    const now_ms = this.#options.now_ms();
+    const going = typing !== undefined && this.#typing?.field === typing && now_ms - this.#typing.at_ms < pause_ms ? this.#typing : null;
+    this.#typing = typing === undefined ? null : { field: typing, at_ms: now_ms, before: going?.before ?? this.#made };
+    this.#do({ do: "edit", edits, words, joins: going !== null }, going?.before ?? this.#made);
+    return [];
+  }
+
+  tryOut(edits: readonly DocumentEdit[] | null): void {
+    this.#tried += 1;
+    const ticket = this.#tried;
+    const made = this.#made;
+    if (edits === null || made === null) {
+      this.#trial = null;
+      return;
+    }
+    const document = edited(this.#work.document, edits);
+    const { build } = reading(document);
+    if (build === null) {
+      this.#trial = null;
+      return;
+    }
+    const show = (plan: Plan | null): void => {
+      if (plan === null || ticket !== this.#tried) return;
+      const comparison = compare(made.of, made.plan, build, plan);
+      this.#trial = { build, plan, comparison, sentences: comparisonSentences(comparison, build, plan) };
+    };
+    const plan = this.#options.planner.plan(document as object, build, { document: this.#work.document, change: edits });
+    if (plan instanceof Promise) void plan.then(show);
+    else show(plan);
+  }
+
+  dismissMoved(): void {
+    this.#moved = null;
+  }
+
+  undo(): void {
+    if (this.undoWords === null) return;
+    this.say(`undone: ${this.undoWords}`);
+    this.#typing = null;
+    this.#do({ do: "undo" }, this.#made);
+  }
+
+  redo(): void {
+    if (this.redoWords === null) return;
+    this.say(`done again: ${this.redoWords}`);
+    this.#typing = null;
+    this.#do({ do: "redo" }, this.#made);
+  }
+
+  say(sentence: string): void {
+    this.said = sentence;
+  }
+
+  #do(action: Action, before: Made | null): void {
+    const from = this.#work.document;
+    const work = act(this.#work, action);
+    if (work === this.#work) return;
+    this.#trial = null;
+    this.#tried += 1;
+    this.#settle(work, before, action.do === "edit" ? { document: from, change: action.edits } : undefined);
+    this.#options.record(action);
+  }
+
+  /** Reads and plans; what is on screen stays until the new plan is there. */
+  #settle(work: History, before: Made | null, from?: { readonly document: unknown; readonly change: readonly DocumentEdit[] }): void {
+    this.#work = work;
+    this.#read = reading(work.document);
+    this.#asked += 1;
+    const ticket = this.#asked;
+    const build = this.#read.build;
+    if (build === null) {
+      this.#redoing = false;
+      return;
+    }
+    const show = (plan: Plan | null): void => {
+      if (ticket !== this.#asked) return;
+      this.#redoing = false;
+      if (plan === null) return;
+      this.#made = { plan, of: build };
+      this.#moved = before === null ? null : movedBetween(before, { plan, of: build });
+      if (this.#moved) this.say(this.#moved.sentences[0] ?? "");
+    };
+    const plan = this.#options.planner.plan(work.document as object, build, from);
+    if (plan instanceof Promise) {
+      this.#redoing = true;
+      void plan.then(show);
+    } else show(plan);
+  }
+}
+
+/** Null where either has no dates or no date moved. */
+function movedBetween(before: Made, now: Made): Desk["moved"] {
+  if (before.plan.status !== "planned" || now.plan.status !== "planned") return null;
+  const comparison = compare(before.of, before.plan, now.of, now.plan);
+  if (comparison.moved.length === 0 && comparison.finishBefore === comparison.finishAfter) return null;
+  return { comparison, sentences: comparisonSentences(comparison, now.of, now.plan) };
+}

@@ -1,0 +1,1 @@
+export { Link, type WorkerLike } from "./link";
