@@ -1,4 +1,5 @@
-import { type Finding, limits } from "../base";
+import { type Finding, limits, nearest } from "../base";
+import { checkHolidays, checkSkipped } from "../clock";
 import { checkHands, checkStock } from "./check/numbers";
 import { checkHolding, checkLeaning, checkStanding, joinSteps } from "./check/pieces";
 import { checkReaches, checkWays } from "./check/places";
@@ -50,6 +51,7 @@ export function assemble(document: Readonly<Record<string, unknown>>): Read {
     steps: writeOut("steps", read.lists.steps, groupOf, findings),
     waits: writeOut("waits", read.lists.waits, groupOf, findings),
   };
+  findings.push(...checkClocks(head ?? blank, read));
   const build = link(head ?? blank, read, written, names, kept.raw);
   if (names.isFull) {
     const most = limits.references.most;
@@ -57,6 +59,23 @@ export function assemble(document: Readonly<Record<string, unknown>>): Read {
   }
   findings.push(...names.findings);
   return { build: head && !findings.some(bars) ? build : null, findings };
+}
+
+/** What the clocks can tell of a document: holiday tables that do not exist or end too early, times of day that the site's clocks skip. */
+function checkClocks(head: Head, read: ReadLists): Finding[] {
+  const findings: Finding[] = [];
+  for (const { id, draft } of read.lists.calendars) {
+    if (draft.holidays !== null)
+      findings.push(...checkHolidays(draft.holidays, Number(head.start.slice(0, 4)), { list: "calendars", id, key: "holidays" }));
+  }
+  const check = (list: string, id: string, key: string, moment: string | null): void => {
+    if (moment?.includes("T")) findings.push(...checkSkipped(moment, head.site.zone, { list, id, key }));
+  };
+  for (const { id, draft } of read.lists.steps)
+    for (const key of ["notBefore", "deadline", "fixed"] as const) check("steps", id, key, draft.own[key]);
+  for (const { id, draft } of read.lists.deliveries) check("deliveries", id, "promised", draft.promised);
+  for (const { id, draft } of read.lists.bookings) check("bookings", id, "date", draft.date);
+  return findings;
 }
 
 type Written = {
@@ -68,7 +87,8 @@ function contextOf(head: Head, read: ReadLists, written: Written, names: Names):
   const calendars = read.ids.get("calendars");
   if (calendars?.size === 0) names.say("build.no-calendar", { list: "calendars" }, {});
   if (head.usual !== null && !calendars?.has(head.usual)) {
-    names.unknown("calendar", head.usual, calendars ?? [], { list: "", id: "", copy: null }, "usual", "");
+    const meant = nearest(head.usual, calendars ?? []) ?? "";
+    names.say("build.unknown-id", { key: "usual" }, { part: "", sort: "calendar", value: head.usual, nearest: meant });
   }
   return {
     names,

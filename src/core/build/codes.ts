@@ -49,7 +49,6 @@ export const codes = {
   "build.windows-overlap": { severity: "stop", bars: true, detail: ["part", "first", "second"] },
   "build.never-works": { severity: "stop", bars: true, detail: [] },
   "build.no-calendar": { severity: "stop", bars: true, detail: [] },
-  "build.zone": { severity: "stop", bars: true, detail: ["value"] },
   "build.before-start": { severity: "look", detail: ["value", "start"] },
   // references
   /** `sort`: place, way, piece, step, calendar, stock, equipment, delivery, group-member, copy. */
@@ -92,8 +91,8 @@ export function found<C extends BuildCode>(code: C, where: Where, detail: Detail
   return { code, severity: codes[code].severity, where, detail };
 }
 
-/** Whether a finding keeps the document from being read as a build at all. */
+/** Whether a finding keeps the document from being read as a build at all. A stop found by another room's check does. */
 export function bars(finding: Finding): boolean {
   const entry: CodeEntry | undefined = (codes as Readonly<Record<string, CodeEntry>>)[finding.code];
-  return entry?.bars === true;
+  return entry ? entry.bars === true : finding.severity === "stop";
 }

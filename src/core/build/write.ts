@@ -38,7 +38,7 @@ function print(shape: Shape, value: unknown): Printed {
     const members = ordered(at, value).map(([key, inner, innerShape]): Printed => {
       const printed = print(innerShape, inner);
       const name = `${JSON.stringify(key)}: `;
-      return { flat: name + printed.flat, lines: (margin) => name + fit(printed, margin, name.length) };
+      return { flat: name + printed.flat, lines: (margin) => name + place(printed, margin, name.length) };
     });
     return container("{", "}", members, true);
   }
@@ -47,7 +47,7 @@ function print(shape: Shape, value: unknown): Printed {
 }
 
 /** On one line where it has the room, else over several. */
-function fit(printed: Printed, margin: string, used: number): string {
+function place(printed: Printed, margin: string, used: number): string {
   return margin.length + used + printed.flat.length < widest ? printed.flat : printed.lines(margin);
 }
 
@@ -59,7 +59,7 @@ function container(left: string, right: string, members: readonly Printed[], pad
     lines: (margin) => {
       if (members.length === 0) return left + right;
       const inner = margin + indent;
-      return `${left}\n${members.map((member) => inner + fit(member, inner, 0)).join(",\n")}\n${margin}${right}`;
+      return `${left}\n${members.map((member) => inner + place(member, inner, 0)).join(",\n")}\n${margin}${right}`;
     },
   };
 }
@@ -72,7 +72,7 @@ function top(value: unknown): string {
     const name = `${indent}${JSON.stringify(key)}: `;
     const printed = print(innerShape, inner);
     const isListOfObjects = Array.isArray(inner) && inner.some((member) => typeof member === "object");
-    return name + (isListOfObjects ? printed.lines(indent) : fit(printed, indent, name.length - indent.length));
+    return name + (isListOfObjects ? printed.lines(indent) : place(printed, indent, name.length - indent.length));
   });
   return parts.length === 0 ? "{}" : `{\n${parts.join(",\n")}\n}`;
 }

@@ -39,14 +39,15 @@ function linkOne(written: Written<"steps">, context: Context): Step {
   const puts = names.list("piece", draft.puts, speaker, "puts");
   const takes = names.list("piece", draft.takes, speaker, "takes");
   const moved = [...puts, ...takes];
+  const reaches = linkReaches(draft.reaches, moved.length === 1 ? (moved[0] ?? null) : null, context, speaker, "reaches");
   const step: Step = {
     id: id as never,
     ...draft.own,
-    place: draft.place === null ? null : (names.one("place", draft.place, speaker, "place") as never),
+    place: draft.place === null ? (reaches[0]?.any[0]?.place ?? null) : (names.one("place", draft.place, speaker, "place") as never),
     calendar: (draft.calendar === null
       ? context.usual
       : (names.one("calendar", draft.calendar, speaker, "calendar") ?? context.usual)) as never,
-    reaches: linkReaches(draft.reaches, moved.length === 1 ? (moved[0] ?? null) : null, context, speaker, "reaches"),
+    reaches,
     puts: (draft.closes.length > 0 ? [...puts, id] : puts) as never,
     takes: takes as never,
     leansOn: draft.leansOn.length === 0 ? none : leans(written, context, speaker),

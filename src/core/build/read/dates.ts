@@ -1,16 +1,12 @@
 import { isWithin, limits } from "../../base";
+import { readDate as dateNumber } from "../../clock";
 import type { DayWindow } from "../model";
 import { shown } from "./notes";
 import { inside, type Spot } from "./quantities";
 
-const daysOfMonth = [31, 28, 31, 30, 31, 30, 31, 31, 30, 31, 30, 31];
-
-/** Whether "2027-02-29" is a day of the Gregorian calendar, in a year the planner takes as meant. */
+/** Whether "2027-02-29" is a day of the calendar, in a year the planner takes as meant. */
 export function isDate(text: string): boolean {
-  const [, year = 0, month = 0, day = 0] = (/^(\d{4})-(\d{2})-(\d{2})$/.exec(text) ?? []).map(Number);
-  if (!isWithin(limits.year, year) || month < 1 || month > 12) return false;
-  const leap = month === 2 && year % 4 === 0 && (year % 100 !== 0 || year % 400 === 0);
-  return day >= 1 && day <= (daysOfMonth[month - 1] ?? 0) + (leap ? 1 : 0);
+  return dateNumber(text) !== null && isWithin(limits.year, Number(text.slice(0, 4)));
 }
 
 /** Minutes since midnight for "7:30" up to "24:00"; null for a time that no day has. */

@@ -1,4 +1,5 @@
 import type { Finding } from "../../base";
+import { checkZone } from "../../clock";
 import { bars } from "../codes";
 import type { RawKept } from "../link/others";
 import type { Site } from "../model";
@@ -16,22 +17,6 @@ export interface Head {
   readonly usual: string | null;
 }
 
-const zones = new Map<string, boolean>();
-
-/** Whether the machine's time zone table knows a name. The locale is fixed: nothing of the answer depends on the machine's language. */
-function isZone(name: string): boolean {
-  const known = zones.get(name);
-  if (known !== undefined) return known;
-  let is = true;
-  try {
-    new Intl.DateTimeFormat("en-US", { timeZone: name });
-  } catch {
-    is = false;
-  }
-  zones.set(name, is);
-  return is;
-}
-
 /** Everything of the document that is no list; null when it cannot be read. */
 export function readHead(document: Readonly<Record<string, unknown>>): { head: Head | null; findings: readonly Finding[] } {
   const notes = new Notes({});
@@ -39,7 +24,7 @@ export function readHead(document: Readonly<Record<string, unknown>>): { head: H
   const plain = Object.fromEntries(Object.entries(document).filter(([key]) => !listKeys.has(key)));
   if (!isValid(head, plain, notes)) return { head: null, findings: notes.findings };
   const { site } = plain;
-  if (!isZone(site.zone)) notes.say("build.zone", "site", { value: site.zone });
+  notes.findings.push(...checkZone(site.zone, { key: "site" }));
   const temperatures = spot(notes, "site", "usualTemperatures");
   const read: Head = {
     id: plain.id ?? "build",

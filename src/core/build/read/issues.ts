@@ -1,6 +1,6 @@
 import type * as v from "valibot";
 import { type Kind, type LimitName, limits, modelUnit, nearest, parseSigned } from "../../base";
-import { type BuildCode, codes } from "../codes";
+import { codes } from "../codes";
 import { type Notes, shown } from "./notes";
 
 type Issue = v.BaseIssue<unknown>;
@@ -55,13 +55,19 @@ function sayCoded(notes: Notes, issue: Issue, key: string | undefined, part: str
   return true;
 }
 
+/** Of what each alternative refused, the part that went furthest in: there the value was meant for that alternative. */
+function innermost(issues: readonly Issue[]): Issue | null {
+  const depth = (issue: Issue): number => issue.path?.length ?? 0;
+  return issues.reduce<Issue | null>((best, issue) => (depth(issue) > (best ? depth(best) : 0) ? issue : best), null);
+}
+
 /** Turns what the schema refused into findings of this room, the innermost cause of each. */
 export function sayIssues(notes: Notes, issues: readonly Issue[], before: Path = []): void {
   for (const issue of issues) {
     const path = [...before, ...pathOf(issue)];
-    const deeper = (issue.issues ?? []).filter((inner) => inner.path);
-    if (issue.type === "union" && deeper.length > 0 && typeof issue.input === "object") {
-      sayIssues(notes, deeper, path);
+    const inner = typeof issue.input === "object" ? innermost(issue.issues ?? []) : null;
+    if (issue.type === "union" && inner) {
+      sayIssues(notes, [inner], path);
       continue;
     }
     const { key, part } = split(path);
@@ -73,5 +79,3 @@ export function sayIssues(notes: Notes, issues: readonly Issue[], before: Path =
     } else notes.say("build.type", key, { part, value: shown(issue.input), wanted: wanted(issue.expected) });
   }
 }
-
-export type { BuildCode };

@@ -58,7 +58,6 @@ function workSource(raw: Raw): string | null {
 
 export function readStep(raw: Raw, notes: Notes): StepDraft {
   const moment = (key: "notBefore" | "deadline" | "fixed"): string | null => maybeMoment(spot(notes, key), raw[key]);
-  const reaches = readReaches(notes, "reaches", raw.reaches);
   const { trial, pour } = raw;
   return {
     id: raw.id,
@@ -80,9 +79,9 @@ export function readStep(raw: Raw, notes: Notes): StepDraft {
       pour: pour ? { strength_MPa: strength_MPa(spot(notes, "pour", "strength"), pour.strength), cement: pour.cement ?? "I" } : null,
       from: raw.from ?? workSource(raw),
     },
-    place: raw.place ?? reaches[0]?.any[0]?.place ?? null,
+    place: raw.place ?? null,
     calendar: raw.calendar ?? null,
-    reaches,
+    reaches: readReaches(notes, "reaches", raw.reaches),
     puts: raw.puts ?? none,
     takes: raw.takes ?? none,
     closes: raw.closes ?? none,

@@ -65,7 +65,7 @@ export const place = v.looseObject({
   ways: maybe(v.array(way)),
 });
 
-const reach = v.union([v.looseObject(aim), v.looseObject({ any: v.array(v.looseObject(aim)) })]);
+export const reach = v.union([v.looseObject(aim), v.looseObject({ any: v.array(v.looseObject(aim)) })]);
 const reaches = maybe(v.array(reach));
 const counted = { of: s.ref, number: maybe(s.numberIn("number")) };
 
