@@ -1,0 +1,133 @@
+import type { Build, Reach, Wait } from "../../src/core/build";
+import { asWritten, type Done, type Facts, has, hasBeenClosed, isHeld, reaches, stands } from "./state";
+
+/** One thing that must hold of an order. `at`: the step whose turn decides it; `holds` is asked with the steps done before that one. */
+export interface Rule {
+  readonly kind: "reach" | "lean" | "up-before-down" | "held-up" | "held-after" | "wait" | "hold-work" | "hold-fill";
+  readonly at: number;
+  readonly holds: (done: Done) => boolean;
+  /** What it speaks of, to find it again. */
+  readonly step?: string;
+  readonly other?: string;
+  readonly piece?: string;
+  readonly place?: string;
+  readonly id?: string;
+  readonly reach?: Reach;
+}
+
+/** A choice decided over the whole order: some alternative of which every pair holds. */
+export interface Either {
+  readonly kind: "choice";
+  readonly id: string;
+  readonly options: readonly (readonly (readonly [from: number, to: number])[])[];
+}
+
+export interface Rules {
+  readonly rules: readonly Rule[];
+  readonly choices: readonly Either[];
+}
+
+/** Only a wait from a finish to a start that asks for more than a most is order. */
+export const isOrder = (wait: Wait): boolean =>
+  wait.fromEnd === "finish" && wait.toEnd === "start" && !(wait.most !== null && wait.least === null);
+
+/** Everything the build asks of an order of its steps. Hold points go by what is written, whatever the facts. */
+export function rulesOf(build: Build, facts: Facts = asWritten): Rules {
+  const at = (step: string) => build.at.step.get(step)!;
+  const rules: Rule[] = [];
+  build.steps.forEach((_, s) => {
+    rules.push(...reachRules(build, s, facts), ...leanRules(build, s), ...heldAfterRules(build, s), ...holdPointRules(build, s));
+  });
+  build.pieces.forEach((p, i) => {
+    if (p.up >= 0 && p.down >= 0) rules.push({ kind: "up-before-down", at: p.down, piece: p.id, holds: (done) => has(done, p.up) });
+    if (p.up >= 0 && p.heldBy.length > 0) {
+      rules.push({ kind: "held-up", at: p.up, piece: p.id, holds: (done) => isHeld(build, i, done | (1 << p.up)) });
+    }
+  });
+  for (const w of build.waits) {
+    if (isOrder(w)) rules.push({ kind: "wait", at: at(w.to), id: w.id, step: w.from, other: w.to, holds: (done) => has(done, at(w.from)) });
+  }
+  const choices = build.choices.map(
+    (c): Either => ({
+      kind: "choice",
+      id: c.id,
+      options: c.either.map((e) => e.waits.filter(isOrder).map((w) => [at(w.from), at(w.to)] as const)),
+    }),
+  );
+  return { rules, choices };
+}
+
+/** The places a step must get to: its own, and those that taking its pieces down asks for. `id` counts from 1 in either. */
+export function reachesOf(build: Build, s: number): readonly { readonly reach: Reach; readonly piece?: string; readonly id: string }[] {
+  const step = build.steps[s]!;
+  const counted = (list: readonly Reach[]) => list.map((reach, i) => ({ reach, id: String(i + 1) }));
+  const off = step.takes.flatMap((piece) =>
+    counted(build.pieces[build.at.piece.get(piece)!]!.off).map((r) => ({ ...r, piece: piece as string })),
+  );
+  return [...counted(step.reaches), ...off];
+}
+
+function reachRules(build: Build, s: number, facts: Facts): Rule[] {
+  return reachesOf(build, s).map((r) => ({
+    kind: "reach",
+    at: s,
+    step: build.steps[s]!.id,
+    ...r,
+    holds: (done) => r.reach.any.some(({ place, need }) => reaches(build, { step: s, place, need }, done, facts)),
+  }));
+}
+
+function leanRules(build: Build, s: number): Rule[] {
+  return build.steps[s]!.leansOn.map(({ piece }) => {
+    const i = build.at.piece.get(piece)!;
+    return { kind: "lean", at: s, step: build.steps[s]!.id, piece, holds: (done) => stands(build, i, done) && build.pieces[i]!.down !== s };
+  });
+}
+
+/** After a step has taken holders down, what they held and still stands is held by others, holds itself, or may be gone by itself. */
+function heldAfterRules(build: Build, s: number): Rule[] {
+  const taken = build.steps[s]!.takes;
+  return build.pieces.flatMap((q, i): Rule[] => {
+    if (!q.heldBy.some((set) => set.some((id) => taken.includes(id)))) return [];
+    return [
+      {
+        kind: "held-after",
+        at: s,
+        step: build.steps[s]!.id,
+        piece: q.id,
+        holds: (done) => {
+          const after = done | (1 << s);
+          if (!stands(build, i, after)) return true;
+          const before = q.fromStart || has(done, q.up);
+          return isHeld(build, i, after) || (before && (q.holdsItself !== null || q.goesAfter !== null));
+        },
+      },
+    ];
+  });
+}
+
+function holdPointRules(build: Build, h: number): Rule[] {
+  const step = build.steps[h]!;
+  return (step.holdPoint?.places ?? []).flatMap((place): Rule[] => {
+    const q = build.at.place.get(place)!;
+    const shuts = build.pieces.filter((p) => p.fills.includes(place) || p.closes.some((r) => r.place === place));
+    const work = build.steps.flatMap((other, s): Rule[] => {
+      const worksThere = reachesOf(build, s).some(({ reach }) => reach.any.some((a) => a.place === place && a.need.kind !== "sight"));
+      if (s === h || !worksThere || shuts.some((p) => p.up === s)) return [];
+      return [
+        {
+          kind: "hold-work",
+          at: s,
+          step: step.id,
+          other: other.id,
+          place,
+          holds: (done) => !has(done, h) || hasBeenClosed(build, q, done),
+        },
+      ];
+    });
+    const fills = build.pieces
+      .filter((p) => p.fills.includes(place) && p.up >= 0)
+      .map((p): Rule => ({ kind: "hold-fill", at: p.up, step: step.id, piece: p.id, place, holds: (done) => has(done, h) }));
+    return [...work, ...fills];
+  });
+}
