@@ -1,5 +1,5 @@
-import type { Amount, Build } from "../build";
 import type { Finding, Statement } from "../base";
+import type { Amount, Build } from "../build";
 
 export const finishEnd = 1;
 export const startEnd = 0;
@@ -46,9 +46,7 @@ export interface Access {
   readonly order: Int32Array;
 }
 
-export type Why =
-  | { readonly verdict: "must" | "chosen"; readonly links: readonly WhyLink[] }
-  | { readonly verdict: "none" };
+export type Why = { readonly verdict: "must" | "chosen"; readonly links: readonly WhyLink[] } | { readonly verdict: "none" };
 
 export interface WhyLink {
   readonly from: number;
@@ -73,7 +71,11 @@ export interface AccessRoom {
 export interface Closing {
   readonly piece: number;
   readonly step: number;
-  readonly before: readonly { readonly step: number; readonly what: "work" | "embed" | "check" | "photograph" | "inspection"; readonly forced: boolean }[];
+  readonly before: readonly {
+    readonly step: number;
+    readonly what: "work" | "embed" | "check" | "photograph" | "inspection";
+    readonly forced: boolean;
+  }[];
   /** True when the piece never comes off again: what it closes is closed for good. */
   readonly forGood: boolean;
 }

@@ -1,0 +1,20 @@
+import type { Finding } from "../../base";
+import type { Build } from "../../build";
+
+/** What is worth nothing as it is written, and is said also where an order exists: holders that go by themselves, pieces said to hold themselves without an amount. */
+export function notesOn(build: Build): Finding[] {
+  return build.pieces.flatMap((piece): Finding[] => {
+    const where = { list: "pieces", id: piece.id, key: "heldBy" };
+    const goers = [...new Set(piece.heldBy.flat())].filter(
+      (id) => (build.pieces[build.at.piece.get(id) ?? -1]?.goesAfter ?? null) !== null,
+    );
+    const goes = goers.map(
+      (holder): Finding => ({ code: "access.holds-nothing", severity: "look", where, detail: { piece: piece.id, holder } }),
+    );
+    if (!piece.claimsToHoldItself || piece.holdsItself !== null || piece.heldBy.length === 0) return goes;
+    return [
+      ...goes,
+      { code: "access.holds-itself", severity: "look", where: { ...where, key: "holdsItself" }, detail: { piece: piece.id } },
+    ];
+  });
+}

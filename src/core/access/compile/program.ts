@@ -1,0 +1,130 @@
+import type { Amount, Build } from "../../build";
+import { IntList } from "../../graph";
+import { Facts } from "./facts";
+import { Site } from "./site";
+
+/** Options that are settled by the build itself. */
+export const never = -1;
+export const always = -2;
+
+const finish = 1;
+const start = 0;
+/** Room for two steps in one key. */
+const wide = 1 << 21;
+
+/**
+ * The build as clauses. An atom is a selector or a link between ends of two steps, with least and most as positions in `amounts` (-1: none). A link from
+ * finish to start that asks for more than a most `orders`: it is a precedence. Clauses list atoms (`2a`, or `2a + 1` for "not"), preferred ones first.
+ */
+export class Program {
+  readonly facts = new Facts();
+  readonly site: Site;
+  readonly amounts: Amount[] = [];
+  readonly steps: number;
+  /** Steps, then helping nodes that keep a ring of ways from vouching for itself. */
+  nodes: number;
+  readonly from = new IntList(1024);
+  readonly to = new IntList(1024);
+  readonly ends = new IntList(1024);
+  readonly least = new IntList(1024);
+  readonly most = new IntList(1024);
+  /** The link without amounts that a link includes; the atom itself where it has none; -1 for one that does not order. */
+  readonly bare = new IntList(1024);
+  readonly clauseStart = new IntList(1024);
+  readonly literals = new IntList(2048);
+  readonly guard = new IntList(1024);
+  readonly fact = new IntList(1024);
+  /** For telling reasons: the step a clause is asked of (-1: as the fact says) and the place in `needs`. */
+  readonly asked = new IntList(1024);
+  readonly need = new IntList(1024);
+  readonly #bareLinks = new Map<number, number>();
+
+  constructor(readonly build: Build) {
+    this.site = new Site(build);
+    this.steps = build.steps.length;
+    this.nodes = this.steps;
+    this.clauseStart.push(0);
+  }
+
+  get atoms(): number {
+    return this.from.length;
+  }
+
+  get clauses(): number {
+    return this.fact.length;
+  }
+
+  amount(amount: Amount | null): number {
+    return amount === null ? -1 : this.amounts.push(amount) - 1;
+  }
+
+  selector(): number {
+    return this.#atom(-1, -1, 0, -1, -1, -1);
+  }
+
+  node(): number {
+    return this.nodes++;
+  }
+
+  /** s finishes (and what `least` says passes) before t starts. */
+  before(s: number, t: number, least = -1, most = -1): number {
+    if (s === t) return never;
+    const key = s * wide + t;
+    let bare = this.#bareLinks.get(key);
+    if (bare === undefined) {
+      bare = this.atoms;
+      this.#bareLinks.set(key, bare);
+      this.#atom(s, t, 2 * finish + start, -1, -1, bare);
+    }
+    return least < 0 && most < 0 ? bare : this.#atom(s, t, 2 * finish + start, least, most, bare);
+  }
+
+  /** The precedence of that pair where some clause speaks of it. */
+  known(s: number, t: number): number | undefined {
+    return this.#bareLinks.get(s * wide + t);
+  }
+
+  /** A link that binds time only. */
+  timed(s: number, fromEnd: number, t: number, toEnd: number, least: number, most: number): number {
+    return this.#atom(s, t, 2 * fromEnd + toEnd, least, most, -1);
+  }
+
+  isSelector(atom: number): boolean {
+    return this.from.at(atom) < 0;
+  }
+
+  orders(atom: number): boolean {
+    return this.bare.at(atom) >= 0;
+  }
+
+  /** One of the options holds while the guard does (-1: always). Nothing is added when one is settled already. */
+  clause(fact: number, guard: number, options: readonly number[], asked = -1, need = -1): void {
+    if (options.includes(always)) return;
+    this.clauseOf(
+      fact,
+      guard,
+      options.filter((o) => o !== never).map((o) => 2 * o),
+      asked,
+      need,
+    );
+  }
+
+  clauseOf(fact: number, guard: number, literals: readonly number[], asked = -1, need = -1): void {
+    for (const literal of literals) this.literals.push(literal);
+    this.clauseStart.push(this.literals.length);
+    this.guard.push(guard);
+    this.fact.push(fact);
+    this.asked.push(asked);
+    this.need.push(need);
+  }
+
+  #atom(from: number, to: number, ends: number, least: number, most: number, bare: number): number {
+    this.from.push(from);
+    this.to.push(to);
+    this.ends.push(ends);
+    this.least.push(least);
+    this.most.push(most);
+    this.bare.push(bare);
+    return this.atoms - 1;
+  }
+}

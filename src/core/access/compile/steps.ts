@@ -1,0 +1,53 @@
+import type { DetailValue, Statement } from "../../base";
+import type { Build, Reach, Step } from "../../build";
+import { needDetail } from "./facts";
+import type { Program } from "./program";
+import type { Reaching } from "./reach";
+import { Stand } from "./stand";
+
+export interface AskedReach {
+  readonly reach: Reach;
+  /** The piece that is taken down, for what taking it down must get to. */
+  readonly piece: string | null;
+  /** Counted from 1 among the step's reaches, or among the piece's. */
+  readonly number: number;
+}
+
+/** The places a step must get to: its own, then those that taking its pieces down asks for. */
+export function reachesOf(build: Build, s: number): AskedReach[] {
+  const step = build.steps[s] as Step;
+  const own = step.reaches.map((reach, i) => ({ reach, piece: null, number: i + 1 }));
+  const off = step.takes.flatMap((id) => {
+    const piece = build.pieces[build.at.piece.get(id) ?? -1];
+    return piece === undefined ? [] : piece.off.map((reach, i) => ({ reach, piece: id as string, number: i + 1 }));
+  });
+  return [...own, ...off];
+}
+
+/** What steps must get to and what they lean on. */
+export function compileSteps(program: Program, reaching: Reaching): void {
+  const { build, facts } = program;
+  const stand = new Stand(program);
+  build.steps.forEach((step, s) => {
+    reachesOf(build, s).forEach((asked, i) => {
+      const fact = facts.add(reachStatement(step.id, asked), "steps", s * 1000 + Math.min(i, 599));
+      program.clause(fact, -1, reaching.options(s, asked.reach), s);
+    });
+    step.leansOn.forEach(({ piece, once }, i) => {
+      const p = build.at.piece.get(piece);
+      if (p === undefined) return;
+      const detail: Record<string, DetailValue> = once === null ? {} : { once: once.text };
+      const fact = facts.add({ rule: "leans", step: step.id, piece, detail }, "steps", s * 1000 + 600 + Math.min(i, 99));
+      program.clause(fact, -1, [stand.there(p, s, program.amount(once))], s);
+      program.clause(fact, -1, [stand.stillThere(p, s)], s);
+    });
+  });
+}
+
+function reachStatement(step: string, { reach, piece, number }: AskedReach): Statement & { readonly rule: "reach" | "off" } {
+  const detail: Record<string, DetailValue> = { places: reach.any.map((a) => a.place), needs: reach.any.map((a) => a.need.kind) };
+  const only = reach.any.length === 1 ? reach.any[0] : undefined;
+  const one =
+    only === undefined ? { detail } : { place: only.place, need: only.need.kind, detail: { ...detail, ...needDetail(only.need) } };
+  return piece === null ? { rule: "reach", step, id: String(number), ...one } : { rule: "off", step, piece, id: String(number), ...one };
+}

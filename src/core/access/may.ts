@@ -1,0 +1,25 @@
+import type { Build } from "../build";
+import { ClauseSearch } from "../graph";
+import { findingsOf, oneBlock } from "./blocks/blocks";
+import { ask, compile } from "./compile/compile";
+import { orderLayer } from "./compile/layers";
+import type { May } from "./result";
+
+/** Most work spent on one question, in steps of the search. */
+const mostWork = 2_000_000;
+
+/**
+ * Whether some order has step `before` done before step `after` starts; order only, no dates.
+ * @returns yes; no, with a minimal set of statements that forbid it; or how much was tried without an answer
+ */
+export function may(build: Build, before: number, after: number): May {
+  const program = compile(build);
+  ask(program, before, after);
+  const problem = orderLayer(program);
+  const search = new ClauseSearch(problem);
+  const answer = search.solve([], mostWork);
+  if (answer === "yes") return { verdict: "yes" };
+  if (answer === "budget") return { verdict: "not-found", tried: mostWork };
+  const [finding] = findingsOf(program, [oneBlock(program, problem, search.refutation.statements)]);
+  return finding === undefined ? { verdict: "not-found", tried: mostWork } : { verdict: "no", finding };
+}
