@@ -1,1 +1,14 @@
+export {
+  assumptions,
+  type CompareCode,
+  compareCodes,
+  type PlanCode,
+  planCodes,
+  type WindowRule,
+  windowRules,
+} from "./codes";
+export { compare } from "./compare";
+export { type KeptPart, keep } from "./keep";
+export { type PlanMay, planMay } from "./may";
 export * from "./plan";
+export { engine, plan } from "./plan-of";

@@ -1,5 +1,5 @@
-import type { ElapsedMinute, Finding } from "../base";
 import type { Access, Closing } from "../access";
+import type { ElapsedMinute, Finding } from "../base";
 
 /**
  * Dates for every step and delivery, and why. Pure data: the same build gives the same bytes. Positions are those of `build.steps`,
@@ -10,6 +10,9 @@ export interface Plan {
   readonly rung: number;
   /** planned: dates for all. no-order: no order exists. no-dates: an order exists, dates do not. not-found: only people, stock or room stood in the way. */
   readonly status: "planned" | "no-order" | "no-dates" | "not-found";
+  /** Ids of the steps, and local date of the build's first day: what a comparison with another plan needs. */
+  readonly ids: readonly string[];
+  readonly buildStart: string;
   readonly findings: readonly Finding[];
   readonly access: Access;
   readonly steps: readonly StepDates[];

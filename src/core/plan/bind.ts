@@ -1,0 +1,118 @@
+import type { Access } from "../access";
+import { type ElapsedMinute, never } from "../base";
+import type { Build, LocalMoment } from "../build";
+import type { Clocks } from "../clock";
+import type { Capacity } from "../schedule";
+import { type Bound, ClockList, type DateOf, furthest } from "./bound";
+import { crewsOf } from "./crews";
+import { linksOf } from "./links";
+import { fromMoment, isDate, startWithin, untilMoment } from "./moments";
+import { placeNeeds } from "./places";
+import { storeNeeds } from "./stores";
+
+/** Jobs, clocks, links, windows, capacities and stocks of a build in the order that access gave. People are counted up to `seen` only. */
+export function bind(build: Build, access: Access, clocks: Clocks, seen: ElapsedMinute): Bound {
+  const list = new ClockList();
+  const crews = crewsOf(build, clocks);
+  const { links, row } = linksOf(build, access, clocks, list);
+  const steps = build.steps.length;
+  const jobs = steps + build.deliveries.length;
+  const clock = new Int32Array(jobs);
+  const amount = new Int32Array(jobs);
+  const unbroken = new Uint8Array(jobs);
+  const release = new Int32Array(jobs);
+  const due = new Int32Array(jobs).fill(never);
+  const fixed = new Int32Array(jobs).fill(-1);
+  const rank = new Int32Array(jobs);
+  const releaseOf: (DateOf | null)[] = new Array(jobs).fill(null);
+  const dueOf: (DateOf | null)[] = new Array(jobs).fill(null);
+  const fixedOf: (DateOf | null)[] = new Array(jobs).fill(null);
+
+  const notBefore = (j: number, t: ElapsedMinute, of: DateOf): void => {
+    if (t <= release[j]!) return;
+    release[j] = t;
+    releaseOf[j] = of;
+  };
+  const dueBy = (j: number, t: ElapsedMinute, of: DateOf): void => {
+    if (t >= due[j]!) return;
+    due[j] = Math.max(0, t);
+    dueOf[j] = of;
+  };
+  const fix = (j: number, moment: LocalMoment, of: DateOf): void => {
+    const from = fromMoment(clocks, moment);
+    const window = isDate(moment) ? startWithin(list.list[clock[j]!]!, amount[j]!, from, untilMoment(clocks, moment)) : null;
+    if (window !== null) {
+      notBefore(j, window.release, of);
+      dueBy(j, window.due, of);
+    } else if (fixed[j]! < 0) {
+      fixed[j] = Math.max(0, from);
+      fixedOf[j] = of;
+    } else {
+      notBefore(j, from, of);
+    }
+  };
+
+  build.steps.forEach((step, s) => {
+    clock[s] = list.of(crews.clock(step));
+    amount[s] = step.work.likely_min;
+    unbroken[s] = step.unbroken ? 1 : 0;
+    if (step.notBefore !== null) notBefore(s, fromMoment(clocks, step.notBefore), "not-before");
+    if (step.deadline !== null) dueBy(s, untilMoment(clocks, step.deadline), "deadline");
+    if (step.fixed !== null) fix(s, step.fixed, "fixed");
+  });
+  for (const booking of build.bookings) if (booking.date !== null) fix(build.at.step.get(booking.step)!, booking.date, "booking");
+  build.deliveries.forEach((delivery, d) => {
+    const j = steps + d;
+    clock[j] = list.of(clocks.calendar(delivery.calendar));
+    if (delivery.promised !== null) notBefore(j, fromMoment(clocks, delivery.promised), "promised");
+    else if (delivery.lead !== null) notBefore(j, clocks.of(delivery.lead.on).advance(0 as ElapsedMinute, delivery.lead.amount), "lead");
+  });
+
+  for (let k = 0; k < access.order.length; k++) rank[access.order[k]!] = k;
+  for (let j = steps; j < jobs; j++) rank[j] = j;
+
+  const stores = storeNeeds(build);
+  const places = placeNeeds(build);
+  const capacities: Capacity[] = crews.pools.map((pool) => peopleThere(clocks, pool.people, seen));
+  const demands: number[] = [];
+  build.steps.forEach((step, s) => {
+    crews.demand(step).forEach((number, c) => {
+      if (number > 0) demands.push(s, c, number);
+    });
+  });
+  for (const part of [stores, places]) {
+    const base = capacities.length;
+    capacities.push(...part.capacities);
+    for (const [job, capacity, number] of part.demands) demands.push(job, base + capacity, number);
+  }
+  const problem = {
+    jobs,
+    clocks: list.list,
+    clock,
+    amount,
+    unbroken,
+    release,
+    due,
+    fixed,
+    links,
+    capacities,
+    demands: Int32Array.from(demands),
+    stocks: stores.stocks,
+    spans: stores.spans,
+    rank,
+    horizon: furthest,
+  };
+  return { build, access, clocks, crews, problem, row, releaseOf, dueOf, fixedOf };
+}
+
+/** How many of these people are on site, up to `seen`; nobody after it, so that a plan that needs to look further is noticed. */
+function peopleThere(clocks: Clocks, people: readonly string[], seen: ElapsedMinute): Capacity {
+  const { times, levels } = clocks.there(people, 0 as ElapsedMinute, seen);
+  const n = times.length;
+  const allTimes = new Int32Array(n + 1);
+  const allLevels = new Int32Array(n + 1);
+  allTimes.set(times);
+  allLevels.set(levels);
+  allTimes[n] = seen;
+  return { id: people.join(" "), kind: "people", times: allTimes, levels: allLevels, holds: "working" };
+}

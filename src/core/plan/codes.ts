@@ -1,0 +1,60 @@
+/**
+ * Every finding of this room, with the keys of its detail; words are complete against this table. Moments are minutes since the build's epoch
+ * (keys ending in `At`), lengths minutes.
+ */
+export const planCodes = {
+  /** Dates that cannot be met, told without people: `because` is a minimal set. No detail. */
+  "plan.windows": [],
+  /** No plan was found; without people, equipment, room and stock the dates could be met by `boundAt`. `lacks`: people, equipment, room, alone, stock, deadline, wait. */
+  "plan.not-found": ["step", "lacks", "of", "boundAt"],
+  /** A step's calendar (with the people it asks for) never has the time it takes. */
+  "plan.calendar-never": ["step", "calendar", "minutes", "unbroken"],
+  /** More people asked for than the build has. */
+  "plan.too-few-people": ["step", "role", "wanted", "have"],
+  /** The step asks for more people than its place has room for. */
+  "plan.room-too-small": ["step", "place", "people", "room"],
+  /** More of a stock or of equipment is out than there ever is. */
+  "plan.stock-short": ["of", "wanted", "have"],
+  "plan.equipment-short": ["step", "of", "wanted", "have"],
+  /** A delivery that is promised after everything else its first step waits for is ready; `siteDays` are lost by that. */
+  "plan.delivery-late": ["delivery", "step", "arrivesAt", "readyAt", "siteDays"],
+  /** To be there in time it would have to be ordered before the build begins. */
+  "plan.order-by-past": ["delivery", "orderAt"],
+  "plan.book-by-past": ["booking", "bookAt"],
+  /** Nobody is named in the build: it is planned by its calendars alone. */
+  "plan.nobody-named": [],
+  /** People enough are there, but nobody could be named for all of the step without a hand-over in the middle. */
+  "plan.hand-over": ["step", "wanted", "named"],
+} as const satisfies Readonly<Record<string, readonly string[]>>;
+
+export type PlanCode = keyof typeof planCodes;
+
+/** Findings of a comparison. */
+export const compareCodes = {
+  "compare.same": ["finishAt"],
+  "compare.later": ["finishAt", "beforeAt", "siteDays"],
+  "compare.earlier": ["finishAt", "beforeAt", "siteDays"],
+  /** Steps moved, the finish did not. */
+  "compare.inside-slack": ["moved", "finishAt"],
+  /** A delivery moved and no step did: its first step starts only on the next site day. */
+  "compare.before-next-site-day": ["delivery", "beforeAt", "arrivesAt", "nextAt"],
+  "compare.no-plan": ["status"],
+} as const satisfies Readonly<Record<string, readonly string[]>>;
+
+export type CompareCode = keyof typeof compareCodes;
+
+/** Rules of the statements in `because` of "plan.windows", beside those of access. */
+export const windowRules = {
+  "window.release": ["date", "of"],
+  "window.due": ["date", "of"],
+  "window.fixed": ["date", "of"],
+  "window.least": ["amount", "fromEnd", "toEnd", "because"],
+  "window.most": ["amount", "fromEnd", "toEnd", "because"],
+  "window.length": ["minutes", "calendar", "unbroken"],
+  "window.needs": ["delivery"],
+} as const satisfies Readonly<Record<string, readonly string[]>>;
+
+export type WindowRule = keyof typeof windowRules;
+
+/** What a plan may rest on. */
+export const assumptions = ["plan.strength-at-20", "plan.nobody-named"] as const;

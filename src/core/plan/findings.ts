@@ -1,0 +1,110 @@
+import type { ElapsedMinute, Finding } from "../base";
+import type { Bound } from "./bound";
+import type { PlanCode } from "./codes";
+import { placeNeeds } from "./places";
+import type { Plan } from "./plan";
+import { storeNeeds } from "./stores";
+import { workedDays } from "./worked-days";
+
+type Detail = Finding["detail"];
+
+export function finding(code: PlanCode, severity: Finding["severity"], where: Finding["where"], detail: Detail): Finding {
+  return { code, severity, where, detail };
+}
+
+/** What can be said of a build's people, places, stock and equipment before any date is known. */
+export function needsFindings(bound: Bound): Finding[] {
+  const { build, crews } = bound;
+  const out: Finding[] = [];
+  if (build.people.length === 0 && build.steps.some((s) => s.hands.length > 0))
+    out.push(finding("plan.nobody-named", "note", { list: "people" }, {}));
+  for (const step of build.steps) {
+    const where = { list: "steps", id: step.id, key: "hands" };
+    for (const { role, wanted, have } of crews.short(step))
+      out.push(finding("plan.too-few-people", "stop", where, { step: step.id, role, wanted, have }));
+    for (const { of, number } of step.equipment) {
+      const have = build.equipment[build.at.equipment.get(of)!]!.number;
+      if (number > have)
+        out.push(
+          finding(
+            "plan.equipment-short",
+            "stop",
+            { list: "steps", id: step.id, key: "equipment" },
+            { step: step.id, of, wanted: number, have },
+          ),
+        );
+    }
+  }
+  for (const [s, q] of placeNeeds(build).crowded) {
+    const step = build.steps[s]!;
+    const place = build.places[q]!;
+    const people = step.hands.reduce((sum, h) => sum + h.number, 0);
+    out.push(
+      finding(
+        "plan.room-too-small",
+        "look",
+        { list: "steps", id: step.id, key: "hands" },
+        { step: step.id, place: place.id, people, room: place.room ?? 0 },
+      ),
+    );
+  }
+  const { stocks, spans } = storeNeeds(build);
+  stocks.forEach((stock, i) => {
+    const have = stock.inHand + stock.arrivals.reduce((sum, a) => sum + Math.max(0, a.number), 0);
+    const byStep = new Map<number, number>();
+    for (const x of spans) if (x.stock === i) byStep.set(x.out, (byStep.get(x.out) ?? 0) + x.number);
+    const wanted = Math.max(0, ...byStep.values());
+    const list = build.at.stock.has(stock.id) ? "stock" : "equipment";
+    if (wanted > have) out.push(finding("plan.stock-short", "stop", { list, id: stock.id }, { of: stock.id, wanted, have }));
+  });
+  return out;
+}
+
+/** What the dates of a plan give cause to say. */
+export function dateFindings(bound: Bound, plan: Omit<Plan, "findings">): Finding[] {
+  const { build, clocks } = bound;
+  const out: Finding[] = [];
+  build.deliveries.forEach((delivery, d) => {
+    const dates = plan.deliveries[d]!;
+    const where = { list: "deliveries", id: delivery.id };
+    if (dates.orderBy !== null && dates.orderBy < 0)
+      out.push(finding("plan.order-by-past", "look", where, { delivery: delivery.id, orderAt: dates.orderBy }));
+    if (dates.firstStep < 0 || delivery.promised === null) return;
+    const { holder, start } = plan.steps[dates.firstStep]!;
+    if (holder.kind !== "delivery" || holder.delivery !== d) return;
+    const readyAt = readyWithout(bound, plan, dates.firstStep, d);
+    const siteDays = workedDays(clocks, build.usual, readyAt, start);
+    if (siteDays > 0) {
+      out.push(
+        finding("plan.delivery-late", "note", where, {
+          delivery: delivery.id,
+          step: build.steps[dates.firstStep]!.id,
+          arrivesAt: dates.arrives,
+          readyAt,
+          siteDays,
+        }),
+      );
+    }
+  });
+  build.bookings.forEach((booking, b) => {
+    const { bookBy } = plan.bookings[b]!;
+    if (bookBy !== null && bookBy < 0)
+      out.push(finding("plan.book-by-past", "look", { list: "bookings", id: booking.id }, { booking: booking.id, bookAt: bookBy }));
+  });
+  return out;
+}
+
+/** When the step could have started by everything it waits for but this delivery. */
+function readyWithout(bound: Bound, plan: Omit<Plan, "findings">, step: number, delivery: number): number {
+  const { problem, build } = bound;
+  const { links } = problem;
+  let ready = problem.release[step]!;
+  for (let l = 0; l < links.count; l++) {
+    if (links.to[l] !== step || links.least[l]! < 0 || links.from[l] === build.steps.length + delivery) continue;
+    const from = links.from[l]!;
+    const dates = from < build.steps.length ? plan.steps[from]! : null;
+    const end = dates === null ? plan.deliveries[from - build.steps.length]!.arrives : links.fromEnd[l] === 0 ? dates.start : dates.finish;
+    ready = Math.max(ready, problem.clocks[links.clock[l]!]!.advance(end, links.least[l]!));
+  }
+  return problem.clocks[problem.clock[step]!]!.begin(ready as ElapsedMinute);
+}

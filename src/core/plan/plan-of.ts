@@ -1,0 +1,183 @@
+import { lastChances } from "../access";
+import { type ElapsedMinute, type Finding, never } from "../base";
+import type { Build } from "../build";
+import { type Clocks, clocksOf } from "../clock";
+import { earliest, latest, netOf, type Problem, type Result, type Solution } from "../schedule";
+import type { Bound } from "./bound";
+import { dateFindings, finding, needsFindings } from "./findings";
+import { chainOf, holdersOf } from "./holders";
+import { namesOf } from "./names";
+import { type Ordered, orderWithDates } from "./order";
+import { handsOf } from "./places";
+import type { ClosingDate, Plan, StepDates } from "./plan";
+import { siteDays } from "./site-days";
+import { standsOf } from "./stands";
+import { byStart, stretchesOf } from "./stretches";
+import { bookingDates, deliveryDates } from "./supplies";
+import { turnsOf, withTurns } from "./turns";
+import { visitsOf, waitDates } from "./waits";
+import { windowFinding } from "./windows";
+
+/** Family of the engine: plans of one family are the same, byte for byte, for the same build and time zone data. */
+export const engine = "batterboard-1";
+
+/**
+ * Dates for every step and delivery of a build, and why. Pure and deterministic. What cannot be planned comes back with a status and findings, and with
+ * empty lists of dates.
+ */
+export function plan(build: Build): Plan {
+  const clocks = clocksOf(build);
+  const ordered = orderWithDates(build, clocks);
+  const { bound, result } = ordered;
+  if (bound === null || result === null) return undated(build, ordered, "no-order", ordered.access.findings);
+  const before = [...ordered.access.findings, ...needsFindings(bound)];
+  if (result.status === "infeasible") return undated(build, ordered, "no-dates", [...before, windowFinding(bound, result.witness)]);
+  if (result.solution === null) return undated(build, ordered, "not-found", [...before, notFound(bound, result)]);
+  return dated(bound, clocks, result.solution, before);
+}
+
+function dated(bound: Bound, clocks: Clocks, solution: Solution, before: readonly Finding[]): Plan {
+  const { build, access, problem } = bound;
+  const steps = build.steps.length;
+  const order = byStart(problem, solution);
+  const stretches = Array.from({ length: problem.jobs }, (_, j) => stretchesOf(problem, solution, j));
+  const named = namesOf(build, clocks, order, stretches);
+  const turns = turnsOf(bound, solution, order, stretches, named);
+  const served = withTurns(problem, turns, problem.clocks.indexOf(clocks.elapsed));
+  const net = netOf(served);
+  const finish = lastOf(solution.finish, steps);
+  const late = latest(served, net, Math.max(finish, lastOf(solution.finish, problem.jobs)) as ElapsedMinute);
+  const early = earliest(problem, netOf(problem));
+  const held = holdersOf(bound, served, net, turns, solution, order);
+  const chain = chainOf(solution, held, steps);
+  const onChain = new Set(chain.map((link) => link.job));
+  const deliveries = deliveryDates(bound, served, net, solution, late);
+  const shown: Solution = { start: solution.start.slice(), finish: solution.finish.slice() };
+  deliveries.forEach((d, i) => {
+    shown.start[steps + i] = d.arrives;
+    shown.finish[steps + i] = d.arrives;
+  });
+  const stepDates = build.steps.map(
+    (_, s): StepDates => ({
+      start: solution.start[s]! as ElapsedMinute,
+      finish: solution.finish[s]! as ElapsedMinute,
+      earliestStart: early.start[s]! as ElapsedMinute,
+      latestStart: late.start[s]! as ElapsedMinute,
+      latestFinish: late.finish[s]! as ElapsedMinute,
+      slack: slackOf(problem, solution, late, s),
+      holder: held[s]!.holder,
+      onChain: onChain.has(s),
+      pieces: stretches[s]!,
+      people: named.people[s]!.map((i) => build.people[i]!.id),
+    }),
+  );
+  const closings = lastChances(build, access)
+    .map((c): ClosingDate => {
+      const { down } = build.pieces[c.piece]!;
+      return {
+        ...c,
+        at: solution.start[c.step]! as ElapsedMinute,
+        opensAgain: down < 0 ? null : (solution.finish[down]! as ElapsedMinute),
+      };
+    })
+    .sort((a, b) => a.at - b.at || a.piece - b.piece);
+  const visits = visitsOf(bound, solution);
+  const made: Omit<Plan, "findings"> = {
+    engine,
+    rung: 0,
+    status: "planned",
+    ids: build.steps.map((s) => s.id),
+    buildStart: build.start,
+    access,
+    steps: stepDates,
+    deliveries,
+    bookings: bookingDates(bound, solution),
+    finish,
+    chain,
+    closings,
+    stands: standsOf(build, clocks, shown),
+    days: siteDays(bound, stepDates, deliveries, closings, visits),
+    visits,
+    waits: waitDates(bound, solution),
+    handMinutes: build.steps.reduce((sum, step, s) => sum + step.work.likely_min * handsOf(build, s), 0),
+    assumes: assumptionsOf(bound),
+  };
+  return { ...made, findings: [...before, ...handOvers(bound, stepDates), ...dateFindings(bound, made)] };
+}
+
+/** Minutes on the step's own clock by which its finish can be later, everything that follows served in the plan's order. */
+function slackOf(p: Problem, s: Solution, late: Solution, j: number): number {
+  const clock = p.clocks[p.clock[j]!]!;
+  return Math.max(0, clock.reading(late.finish[j]! as ElapsedMinute) - clock.reading(s.finish[j]! as ElapsedMinute));
+}
+
+function handOvers(bound: Bound, steps: readonly StepDates[]): Finding[] {
+  const { build } = bound;
+  if (build.people.length === 0) return [];
+  return build.steps.flatMap((step, s) => {
+    const wanted = handsOf(build, s);
+    const people = steps[s]!.people.length;
+    return people >= wanted
+      ? []
+      : [finding("plan.hand-over", "look", { list: "steps", id: step.id, key: "hands" }, { step: step.id, wanted, named: people })];
+  });
+}
+
+function notFound(bound: Bound, result: Result): Finding {
+  const { build, problem } = bound;
+  const steps = build.steps.length;
+  const { job, of } = result.stuck!;
+  const id = job < steps ? build.steps[job]!.id : build.deliveries[job - steps]!.id;
+  const [lacks, what] =
+    of.kind === "capacity"
+      ? [problem.capacities[of.index]!.kind, problem.capacities[of.index]!.id]
+      : of.kind === "stock"
+        ? ["stock", problem.stocks[of.index]!.id]
+        : of.kind === "link"
+          ? ["wait", build.steps[problem.links.from[of.index]!]?.id ?? ""]
+          : [of.kind === "due" ? "deadline" : "calendar", ""];
+  return finding(
+    "plan.not-found",
+    "stop",
+    { list: job < steps ? "steps" : "deliveries", id },
+    { step: id, lacks, of: what, boundAt: result.bound },
+  );
+}
+
+function undated(build: Build, ordered: Ordered, status: Plan["status"], findings: readonly Finding[]): Plan {
+  return {
+    engine,
+    rung: 0,
+    status,
+    ids: build.steps.map((s) => s.id),
+    buildStart: build.start,
+    findings,
+    access: ordered.access,
+    steps: [],
+    deliveries: [],
+    bookings: [],
+    finish: 0 as ElapsedMinute,
+    chain: [],
+    closings: [],
+    stands: { pieces: [], places: [], stock: [] },
+    days: [],
+    visits: [],
+    waits: [],
+    handMinutes: build.steps.reduce((sum, step, s) => sum + step.work.likely_min * handsOf(build, s), 0),
+    assumes: [],
+  };
+}
+
+function assumptionsOf(bound: Bound): string[] {
+  const { access, build } = bound;
+  const out: string[] = [];
+  if (access.amounts.some((a) => a.on.kind === "strength")) out.push("plan.strength-at-20");
+  if (build.people.length === 0) out.push("plan.nobody-named");
+  return out;
+}
+
+function lastOf(finish: Int32Array, count: number): ElapsedMinute {
+  let t = 0;
+  for (let j = 0; j < count; j++) if (finish[j]! > t && finish[j]! < never) t = finish[j]!;
+  return t as ElapsedMinute;
+}

@@ -1,0 +1,90 @@
+import type { ElapsedMinute } from "../base";
+import type { Bound } from "./bound";
+import { handsOf } from "./places";
+import type { ClosingDate, DeliveryDates, SiteDay, StepDates, Visit } from "./plan";
+
+interface Draft {
+  from: number;
+  to: number;
+  readonly steps: number[];
+  readonly deliveries: number[];
+  readonly closings: number[];
+  /** Changes in the number of people at work: at, by. */
+  readonly changes: [number, number][];
+  site: boolean;
+}
+
+/** Every local date on which something happens, in order, with who is wanted and who is there. */
+export function siteDays(
+  bound: Bound,
+  steps: readonly StepDates[],
+  deliveries: readonly DeliveryDates[],
+  closings: readonly ClosingDate[],
+  visits: readonly Visit[],
+): SiteDay[] {
+  const { build, clocks } = bound;
+  const { time } = clocks;
+  const drafts = new Map<number, Draft>();
+  const on = (t: number, until: number): Draft => {
+    const day = time.dayOf(t);
+    let draft = drafts.get(day);
+    if (draft === undefined) {
+      draft = { from: t, to: until, steps: [], deliveries: [], closings: [], changes: [], site: false };
+      drafts.set(day, draft);
+    }
+    draft.from = Math.min(draft.from, t);
+    draft.to = Math.max(draft.to, until);
+    return draft;
+  };
+  steps.forEach((step, s) => {
+    const hands = handsOf(build, s);
+    for (const [from, to] of step.pieces) {
+      for (let a = from as number; ; ) {
+        const midnight = time.startOf(time.dayOf(a) + 1);
+        const b = Math.min(to, midnight);
+        const draft = on(a, b);
+        if (draft.steps[draft.steps.length - 1] !== s) draft.steps.push(s);
+        if (hands > 0) {
+          draft.site = true;
+          draft.changes.push([a, hands], [b, -hands]);
+        }
+        if (b >= to) break;
+        a = b;
+      }
+    }
+  });
+  deliveries.forEach((d, i) => void on(d.arrives, d.arrives).deliveries.push(i));
+  closings.forEach((c, i) => void on(c.at, c.at).closings.push(i));
+  for (const v of visits) on(v.at, v.at + v.lasts);
+  const everyone = build.people.map((p) => p.id as string);
+  return [...drafts]
+    .sort(([a], [b]) => a - b)
+    .map(([day, draft]) => {
+      const sun = clocks.sun(day);
+      const from = time.startOf(day);
+      return {
+        date: time.dateOf(day),
+        from: draft.from as ElapsedMinute,
+        to: draft.to as ElapsedMinute,
+        steps: draft.steps.sort((a, b) => steps[a]!.start - steps[b]!.start || a - b),
+        deliveries: draft.deliveries,
+        closings: draft.closings,
+        peopleWanted: highest(draft.changes),
+        peopleThere: Math.max(0, ...clocks.there(everyone, from, time.startOf(day + 1)).levels),
+        sunrise: sun.rise,
+        sunset: sun.set,
+        site: draft.site,
+      };
+    });
+}
+
+function highest(changes: [number, number][]): number {
+  changes.sort((a, b) => a[0] - b[0] || a[1] - b[1]);
+  let level = 0;
+  let most = 0;
+  for (const [, by] of changes) {
+    level += by;
+    if (level > most) most = level;
+  }
+  return most;
+}

@@ -1,0 +1,45 @@
+import { type ElapsedMinute, never } from "../base";
+import type { Build } from "../build";
+import type { Clocks } from "../clock";
+import type { Solution } from "../schedule";
+import { placeStates } from "./open";
+import type { PieceSpan, Stands } from "./plan";
+import { storeNeeds } from "./stores";
+
+/** What stands when. A piece closes from the start of its putting up to the end of its taking down, and serves from finish to start. */
+export function standsOf(build: Build, clocks: Clocks, s: Solution): Stands {
+  const pieces = build.pieces.map((piece): PieceSpan => {
+    if (piece.up < 0 && !piece.fromStart) return { up: never, stands: never, gone: never };
+    const up = (piece.up < 0 ? 0 : s.start[piece.up]!) as ElapsedMinute;
+    const stands = (piece.up < 0 ? 0 : s.finish[piece.up]!) as ElapsedMinute;
+    const itself = piece.goesAfter === null ? never : clocks.of(piece.goesAfter.on).advance(stands, piece.goesAfter.amount);
+    const gone = piece.down < 0 ? itself : (Math.min(itself, s.finish[piece.down]!) as ElapsedMinute);
+    return { up, stands, gone };
+  });
+  return { pieces, places: placeStates(build, pieces, s), stock: stockLeft(build, s) };
+}
+
+function stockLeft(build: Build, s: Solution): Stands["stock"] {
+  const { stocks, spans } = storeNeeds(build);
+  return stocks.map((stock, i) => {
+    const changes: [number, number][] = [];
+    for (const a of stock.arrivals) changes.push([s.finish[a.job]!, a.number]);
+    for (const x of spans) {
+      if (x.stock !== i) continue;
+      changes.push([s.start[x.out]!, -x.number]);
+      if (x.back >= 0) changes.push([s.finish[x.back]!, x.number - x.loss]);
+    }
+    changes.sort((a, b) => a[0] - b[0]);
+    const times: number[] = [0];
+    const left: number[] = [stock.inHand];
+    for (const [at, by] of changes) {
+      const value = left[left.length - 1]! + by;
+      if (times[times.length - 1] === at) left[left.length - 1] = value;
+      else {
+        times.push(at);
+        left.push(value);
+      }
+    }
+    return { of: stock.id, times: times as ElapsedMinute[], left };
+  });
+}

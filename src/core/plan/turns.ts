@@ -1,0 +1,154 @@
+import type { Links, Problem, Solution } from "../schedule";
+import type { Bound } from "./bound";
+import type { Named } from "./names";
+import type { Stretch } from "./stretches";
+
+export type TurnKind = "people" | "equipment" | "room" | "alone" | "stock";
+
+/** One job after another because both want the same person, thing or place: what one lets go, the other takes. */
+export interface Turn {
+  readonly from: number;
+  readonly to: number;
+  readonly kind: TurnKind;
+  /** Id of the person, equipment, place or stock. */
+  readonly of: string;
+}
+
+/**
+ * The order in which people, equipment, places and stock are served in a plan, as finish-to-start turns: person by person, unit by unit. Two jobs that
+ * take turns within each other's pauses have none; they stay where they are.
+ */
+export function turnsOf(
+  bound: Bound,
+  solution: Solution,
+  order: Int32Array,
+  stretches: readonly (readonly Stretch[])[],
+  named: Named,
+): Turn[] {
+  const { problem, build } = bound;
+  const turns: Turn[] = [];
+  const known = new Set<number>();
+  const add = (from: number, to: number, kind: TurnKind, of: string): void => {
+    if (from === to || from < 0 || solution.finish[from]! > solution.start[to]!) return;
+    const key = (from * problem.jobs + to) * 8 + kinds.indexOf(kind);
+    if (known.has(key)) return;
+    known.add(key);
+    turns.push({ from, to, kind, of });
+  };
+  persons(build.people.length, order, stretches, named, (from, to, i) => add(from, to, "people", build.people[i]!.id));
+  problem.capacities.forEach((c, index) => {
+    if (c.kind === "people") return;
+    const users = usersOf(problem, order, index);
+    if (c.kind === "alone") alone(users, c.levels[0]!, (from, to) => add(from, to, "alone", c.id));
+    else units(solution, users, c.levels[0]!, (from, to) => add(from, to, c.kind as TurnKind, c.id));
+  });
+  problem.stocks.forEach((stock, index) => {
+    lots(problem, solution, order, index, (from, to) => add(from, to, "stock", stock.id));
+  });
+  return turns;
+}
+
+const kinds: readonly TurnKind[] = ["people", "equipment", "room", "alone", "stock"];
+
+interface User {
+  readonly job: number;
+  readonly number: number;
+}
+
+function persons(
+  count: number,
+  order: Int32Array,
+  stretches: readonly (readonly Stretch[])[],
+  named: Named,
+  add: (from: number, to: number, person: number) => void,
+): void {
+  const work: { at: number; job: number }[][] = Array.from({ length: count }, () => []);
+  for (const j of order) {
+    for (const i of named.people[j] ?? []) for (const [at] of stretches[j]!) work[i]!.push({ at, job: j });
+  }
+  work.forEach((list, i) => {
+    list.sort((a, b) => a.at - b.at);
+    for (let k = 1; k < list.length; k++) add(list[k - 1]!.job, list[k]!.job, i);
+  });
+}
+
+function usersOf(p: Problem, order: Int32Array, capacity: number): User[] {
+  const number = new Map<number, number>();
+  for (let d = 0; d < p.demands.length; d += 3) if (p.demands[d + 1] === capacity) number.set(p.demands[d]!, p.demands[d + 2]!);
+  const out: User[] = [];
+  if (number.size > 0) for (const job of order) if (number.has(job)) out.push({ job, number: number.get(job)! });
+  return out;
+}
+
+/** Whoever takes the place alone comes after everybody before and before everybody after. */
+function alone(users: readonly User[], all: number, add: (from: number, to: number) => void): void {
+  users.forEach((taker, k) => {
+    if (taker.number < all) return;
+    for (let i = k - 1; i >= 0; i--) add(users[i]!.job, taker.job);
+    for (let i = k + 1; i < users.length; i++) add(taker.job, users[i]!.job);
+  });
+}
+
+/** Units are handed on: the one that has been free longest is taken first. */
+function units(s: Solution, users: readonly User[], number: number, add: (from: number, to: number) => void): void {
+  const last = new Int32Array(Math.max(0, number)).fill(-1);
+  const freed = (u: number): number => (last[u]! < 0 ? -1 : s.finish[last[u]!]!);
+  for (const { job, number: wanted } of users) {
+    const free = [...last.keys()].filter((u) => freed(u) <= s.start[job]!).sort((a, b) => freed(a) - freed(b) || a - b);
+    for (const u of free.slice(0, wanted)) {
+      add(last[u]!, job);
+      last[u] = job;
+    }
+  }
+}
+
+/** What is out comes from what lay there longest. */
+function lots(p: Problem, s: Solution, order: Int32Array, stock: number, add: (from: number, to: number) => void): void {
+  const heap: { job: number; at: number; left: number }[] = [{ job: -1, at: -1, left: p.stocks[stock]!.inHand }];
+  for (const a of p.stocks[stock]!.arrivals) heap.push({ job: a.job, at: s.finish[a.job]!, left: a.number });
+  const spans = p.spans.filter((x) => x.stock === stock);
+  for (const x of spans) if (x.back >= 0 && x.number > x.loss) heap.push({ job: x.back, at: s.finish[x.back]!, left: x.number - x.loss });
+  heap.sort((a, b) => a.at - b.at);
+  let first = 0;
+  for (const job of order) {
+    let wanted = 0;
+    for (const x of spans) if (x.out === job) wanted += x.number;
+    for (let k = first; wanted > 0 && k < heap.length && heap[k]!.at <= s.start[job]!; k++) {
+      const lot = heap[k]!;
+      const taken = Math.min(lot.left, wanted);
+      if (taken > 0) add(lot.job, job);
+      lot.left -= taken;
+      wanted -= taken;
+      if (lot.left === 0 && k === first) first++;
+    }
+  }
+}
+
+/** The problem with its turns as links; their rows follow those of the links, in order. */
+export function withTurns(p: Problem, turns: readonly Turn[], plain: number): Problem {
+  const n = p.links.count;
+  const all = n + turns.length;
+  const grown = (from: Int32Array, value: (t: Turn) => number): Int32Array => {
+    const out = new Int32Array(all);
+    out.set(from.subarray(0, n));
+    turns.forEach((t, i) => {
+      out[n + i] = value(t);
+    });
+    return out;
+  };
+  const fromEnd = new Uint8Array(all).fill(1);
+  fromEnd.set(p.links.fromEnd.subarray(0, n));
+  const toEnd = new Uint8Array(all);
+  toEnd.set(p.links.toEnd.subarray(0, n));
+  const links: Links = {
+    count: all,
+    from: grown(p.links.from, (t) => t.from),
+    to: grown(p.links.to, (t) => t.to),
+    fromEnd,
+    toEnd,
+    clock: grown(p.links.clock, () => plain),
+    least: grown(p.links.least, () => 0),
+    most: grown(p.links.most, () => -1),
+  };
+  return { ...p, links };
+}

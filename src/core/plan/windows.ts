@@ -1,0 +1,72 @@
+import type { Finding, Statement } from "../base";
+import type { WitnessPart } from "../schedule";
+import type { Bound } from "./bound";
+import { windowWaysOut } from "./window-ways";
+
+/** A witness of the scheduler as a finding, in the builder's own terms, with ways out that were tried. */
+export function windowFinding(bound: Bound, witness: readonly WitnessPart[]): Finding {
+  const { build } = bound;
+  const steps = build.steps.length;
+  const lone = witness.length === 1 ? witness[0]! : null;
+  if (lone?.kind === "job" && lone.job < steps) {
+    const step = build.steps[lone.job]!;
+    return {
+      code: "plan.calendar-never",
+      severity: "stop",
+      where: { list: "steps", id: step.id, key: "calendar" },
+      detail: { step: step.id, calendar: step.calendar, minutes: step.work.likely_min, unbroken: step.unbroken },
+    };
+  }
+  const dated = witness.find((part) => part.kind !== "link" && part.kind !== "job" && part.job < steps);
+  const id = dated !== undefined && dated.kind !== "link" ? build.steps[dated.job]!.id : undefined;
+  return {
+    code: "plan.windows",
+    severity: "stop",
+    where: id === undefined ? {} : { list: "steps", id },
+    detail: {},
+    because: witness.map((part) => statementOf(bound, part)),
+    waysOut: windowWaysOut(bound, witness),
+  };
+}
+
+function statementOf(bound: Bound, part: WitnessPart): Statement {
+  const { build, access, clocks, problem } = bound;
+  const steps = build.steps.length;
+  const named = (job: number): { step?: string; id?: string } =>
+    job < steps ? { step: build.steps[job]!.id } : { id: build.deliveries[job - steps]!.id };
+  if (part.kind === "link") {
+    const row = bound.row[part.link]!;
+    const from = problem.links.from[part.link]!;
+    const to = problem.links.to[part.link]!;
+    if (row < 0) return { rule: "window.needs", step: build.steps[to]!.id, detail: { delivery: build.deliveries[from - steps]!.id } };
+    const reason = access.statements[access.arcs.reason[row]!]!;
+    const at = part.side === "least" ? access.arcs.least[row]! : access.arcs.most[row]!;
+    if (at < 0) return reason;
+    return {
+      rule: part.side === "least" ? "window.least" : "window.most",
+      step: build.steps[from]!.id,
+      other: build.steps[to]!.id,
+      ...(reason.id === undefined ? {} : { id: reason.id }),
+      ...(reason.piece === undefined ? {} : { piece: reason.piece }),
+      detail: {
+        amount: access.amounts[at]!.text,
+        fromEnd: problem.links.fromEnd[part.link] === 0 ? "start" : "finish",
+        toEnd: problem.links.toEnd[part.link] === 0 ? "start" : "finish",
+        because: reason.rule,
+      },
+    };
+  }
+  if (part.kind === "job") {
+    const job = part.job;
+    const calendar = job < steps ? build.steps[job]!.calendar : build.deliveries[job - steps]!.calendar;
+    return {
+      rule: "window.length",
+      ...named(job),
+      detail: { minutes: problem.amount[job]!, calendar, unbroken: problem.unbroken[job] === 1 },
+    };
+  }
+  const of = { release: bound.releaseOf, due: bound.dueOf, fixed: bound.fixedOf }[part.kind][part.job] ?? "not-before";
+  // A date without an hour becomes an earliest start and a latest finish; the builder wrote one date.
+  const rule = of === "fixed" || of === "booking" ? "window.fixed" : `window.${part.kind}`;
+  return { rule, ...named(part.job), detail: { date: clocks.time.momentOf(problem[part.kind][part.job]!), of } };
+}
