@@ -87,7 +87,7 @@ function contextOf(head: Head, read: ReadLists, written: Written, names: Names):
   const calendars = read.ids.get("calendars");
   if (calendars?.size === 0) names.say("build.no-calendar", { list: "calendars" }, {});
   if (head.usual !== null && !calendars?.has(head.usual)) {
-    const meant = nearest(head.usual, calendars ?? []) ?? "";
+    const meant = nearest(head.usual, calendars?.keys() ?? []) ?? "";
     names.say("build.unknown-id", { key: "usual" }, { part: "", sort: "calendar", value: head.usual, nearest: meant });
   }
   return {

@@ -44,18 +44,23 @@ function checkEnds(piece: LoosePiece, steps: readonly Step[], names: Names): voi
   if (down && piece.goesAfter) names.say("build.goes-and-taken", at(piece, "goesAfter"), { step: down.id });
 }
 
+const nobody: readonly (readonly number[])[] = [];
+
 /** Pieces that hold each other with nothing on firm ground among them, and holders that go by themselves. */
 export function checkHolding(pieces: readonly LoosePiece[], positions: ReadonlyMap<string, number>, names: Names): void {
-  const sets = pieces.map((piece) => piece.heldBy.map((set) => set.map((id) => positions.get(id) ?? -1).filter((i) => i >= 0)));
+  const sets = pieces.map((piece) =>
+    piece.heldBy.length === 0 ? nobody : piece.heldBy.map((set) => set.map((id) => positions.get(id) ?? -1).filter((i) => i >= 0)),
+  );
   const loose = ungrounded(pieces.length, (i) => (pieces[i]?.fromStart ? [] : (sets[i] ?? [])));
   const heldBy = (i: number): number[] => (loose[i] ? (sets[i] ?? []).flat().filter((holder) => loose[holder]) : []);
-  for (const ring of rings(pieces.length, heldBy)) {
+  for (const ring of loose.includes(1) ? rings(pieces.length, heldBy) : []) {
     const first = pieces[ring[0] ?? -1];
     if (first) names.say("build.hold-ring", at(first, "heldBy"), { ring: ring.map((i) => pieces[i]?.id ?? "") });
   }
   for (const piece of pieces) {
-    for (const id of new Set(piece.heldBy.flat())) {
-      if (pieces[positions.get(id) ?? -1]?.goesAfter) names.say("build.holder-goes", at(piece, "heldBy"), { holder: id });
+    for (const set of piece.heldBy) {
+      for (const id of set)
+        if (pieces[positions.get(id) ?? -1]?.goesAfter) names.say("build.holder-goes", at(piece, "heldBy"), { holder: id });
     }
   }
 }

@@ -1,76 +1,78 @@
 /**
- * Rings in a graph of positions 0 to `count` - 1: one shortest ring through the first member of each knot of nodes that lead back to
- * themselves. Iterative (a chain of 20,000 overflows a recursive walk).
+ * Rings in a graph of positions 0 to `count` - 1: of each knot of nodes that lead back to themselves, one shortest ring through its first node.
  */
 export function rings(count: number, next: (node: number) => readonly number[]): number[][] {
+  const knot = knots(count, next);
+  const told = new Set<number>();
   const found: number[][] = [];
-  const done = new Uint8Array(count);
-  const inRing = leftOver(count, next);
   for (let node = 0; node < count; node++) {
-    if (!inRing[node] || done[node]) continue;
-    const ring = shortestFrom(node, count, next, inRing);
+    const mine = knot[node] as number;
+    if (told.has(mine)) continue;
+    const ring = shortestFrom(node, next, (other) => knot[other] === mine);
     if (ring.length === 0) continue;
+    told.add(mine);
     found.push(ring);
-    for (const reached of reachable(ring[0] as number, count, next, inRing)) done[reached] = 1;
   }
   return found;
 }
 
-/** Nodes that stay when nodes without a follower left are taken away again and again: rings and what leads into them. */
-function leftOver(count: number, next: (node: number) => readonly number[]): Uint8Array {
-  const before: number[][] = Array.from({ length: count }, () => []);
-  const open = new Int32Array(count);
-  for (let node = 0; node < count; node++) {
-    for (const follower of next(node)) {
-      before[follower]?.push(node);
-      open[node] = (open[node] as number) + 1;
+/** A number for each node, the same for nodes that lead to each other (Tarjan 1972, without recursion: a chain of 20,000 overflows it). */
+function knots(count: number, next: (node: number) => readonly number[]): Int32Array {
+  const knot = new Int32Array(count).fill(-1);
+  const seen = new Int32Array(count);
+  const low = new Int32Array(count);
+  const done = new Int32Array(count);
+  const open: number[] = [];
+  let clock = 0;
+  for (let root = 0; root < count; root++) {
+    if (seen[root]) continue;
+    const path = [root];
+    for (let node = path.at(-1); node !== undefined; node = path.at(-1)) {
+      if (!seen[node]) {
+        clock++;
+        seen[node] = clock;
+        low[node] = clock;
+        open.push(node);
+      }
+      const follower = next(node)[done[node] as number];
+      if (follower !== undefined) {
+        done[node] = (done[node] as number) + 1;
+        if (!seen[follower]) path.push(follower);
+        else if (knot[follower] === -1) low[node] = Math.min(low[node] as number, seen[follower] as number);
+        continue;
+      }
+      path.pop();
+      const before = path.at(-1);
+      if (before !== undefined) low[before] = Math.min(low[before] as number, low[node] as number);
+      if (low[node] !== seen[node]) continue;
+      for (let member = open.pop(); member !== undefined; member = open.pop()) {
+        knot[member] = node;
+        if (member === node) break;
+      }
     }
   }
-  const left = new Uint8Array(count).fill(1);
-  const free = [...left.keys()].filter((node) => open[node] === 0);
-  for (let node = free.pop(); node !== undefined; node = free.pop()) {
-    left[node] = 0;
-    for (const from of before[node] ?? []) {
-      open[from] = (open[from] as number) - 1;
-      if (open[from] === 0) free.push(from);
-    }
-  }
-  return left;
+  return knot;
 }
 
-function shortestFrom(start: number, count: number, next: (node: number) => readonly number[], within: Uint8Array): number[] {
-  const from = new Int32Array(count).fill(-1);
+function shortestFrom(start: number, next: (node: number) => readonly number[], within: (node: number) => boolean): number[] {
+  const from = new Map<number, number>([[start, start]]);
   const queue = [start];
   for (let head = 0; head < queue.length; head++) {
     const node = queue[head] as number;
     for (const follower of next(node)) {
       if (follower === start) return trail(node, start, from);
-      if (!within[follower] || from[follower] !== -1) continue;
-      from[follower] = node;
+      if (from.has(follower) || !within(follower)) continue;
+      from.set(follower, node);
       queue.push(follower);
     }
   }
   return [];
 }
 
-function trail(end: number, start: number, from: Int32Array): number[] {
+function trail(end: number, start: number, from: ReadonlyMap<number, number>): number[] {
   const ring = [end];
-  for (let node = end; node !== start; node = from[node] as number) ring.push(from[node] as number);
+  for (let node = end; node !== start; ring.push(node)) node = from.get(node) ?? start;
   return ring.reverse();
-}
-
-function reachable(start: number, count: number, next: (node: number) => readonly number[], within: Uint8Array): number[] {
-  const seen = new Uint8Array(count);
-  const list = [start];
-  seen[start] = 1;
-  for (let head = 0; head < list.length; head++) {
-    for (const follower of next(list[head] as number)) {
-      if (seen[follower] || !within[follower]) continue;
-      seen[follower] = 1;
-      list.push(follower);
-    }
-  }
-  return list;
 }
 
 /**
@@ -79,7 +81,7 @@ function reachable(start: number, count: number, next: (node: number) => readonl
  */
 export function ungrounded(count: number, alternatives: (node: number) => readonly (readonly number[])[]): Uint8Array {
   const missing: number[][] = [];
-  const users: [number, number][][] = Array.from({ length: count }, () => []);
+  const users = new Map<number, [number, number][]>();
   const grounded = new Uint8Array(count);
   const queue: number[] = [];
   const ground = (node: number): void => {
@@ -91,12 +93,16 @@ export function ungrounded(count: number, alternatives: (node: number) => readon
     const sets = alternatives(node);
     missing.push(sets.map((set) => set.length));
     sets.forEach((set, i) => {
-      for (const member of set) users[member]?.push([node, i]);
+      for (const member of set) {
+        const list = users.get(member);
+        if (list) list.push([node, i]);
+        else users.set(member, [[node, i]]);
+      }
     });
     if (sets.length === 0 || sets.some((set) => set.length === 0)) ground(node);
   }
   for (let node = queue.pop(); node !== undefined; node = queue.pop()) {
-    for (const [user, i] of users[node] ?? []) {
+    for (const [user, i] of users.get(node) ?? []) {
       const left = ((missing[user] as number[])[i] as number) - 1;
       (missing[user] as number[])[i] = left;
       if (left === 0) ground(user);

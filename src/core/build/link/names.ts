@@ -95,8 +95,12 @@ export class Names {
   /** As `many` for a list of references, each id once. */
   list(sort: Sort, refs: readonly string[], speaker: Speaker, key: string): readonly string[] {
     if (refs.length === 0) return none;
-    const ids = refs.flatMap((ref, i) => this.many(sort, ref, speaker, key, refs.length > 1 ? String(i + 1) : ""));
-    return ids.length > 1 ? [...new Set(ids)] : ids;
+    if (refs.length === 1) return this.many(sort, refs[0] as string, speaker, key);
+    const ids = new Set<string>();
+    refs.forEach((ref, i) => {
+      for (const id of this.many(sort, ref, speaker, key, String(i + 1))) ids.add(id);
+    });
+    return [...ids];
   }
 
   /** The one id that a reference stands for; null with a finding where there is none or where a copy has to be named. */

@@ -49,37 +49,43 @@ export function linkReaches(
   key: string,
 ): readonly Reach[] {
   if (drafts.length === 0) return none;
-  return drafts.flatMap((draft, i): Reach[] => {
+  const reaches: Reach[] = [];
+  drafts.forEach((draft, i) => {
     const part = drafts.length > 1 ? String(i + 1) : "";
-    if (!draft.several) {
-      const aim = draft.any[0];
-      if (!aim) return [];
+    const any: Reach["any"][number][] = [];
+    for (const aim of draft.any) {
       const need = passage(aim, carried, context, speaker, key, part);
-      return context.names.many("place", aim.place, speaker, key, part).map((place) => ({ any: [{ place: place as never, need }] }));
+      if (draft.several) {
+        const place = context.names.one("place", aim.place, speaker, key, part);
+        if (place !== null) any.push({ place: place as never, need });
+      } else
+        for (const place of context.names.many("place", aim.place, speaker, key, part))
+          reaches.push({ any: [{ place: place as never, need }] });
     }
-    const any = draft.any.flatMap((aim) => {
-      const place = context.names.one("place", aim.place, speaker, key, part);
-      return place === null ? [] : [{ place: place as never, need: passage(aim, carried, context, speaker, key, part) }];
-    });
-    return [{ any }];
+    if (draft.several) reaches.push({ any });
   });
+  return reaches;
 }
 
 /** `place.way`, or `place` for all its ways. */
 export function linkWays(refs: readonly string[], context: ReachContext, speaker: Speaker, key: string): readonly WayRef[] {
   if (refs.length === 0) return none;
-  return refs.flatMap((ref, i): WayRef[] => {
+  const linked: WayRef[] = [];
+  refs.forEach((ref, i) => {
     const part = refs.length > 1 ? String(i + 1) : "";
-    const [place = "", way] = ref.split(".");
-    return context.names.many("place", place, speaker, key, part).flatMap((id): WayRef[] => {
-      const ways = context.waysOf.get(id) ?? [];
-      if (way === undefined) return ways.map((one) => ({ place: id as never, way: one.id }));
-      if (ways.some((one) => one.id === way)) return [{ place: id as never, way }];
+    const dot = ref.indexOf(".");
+    const place = dot < 0 ? ref : ref.slice(0, dot);
+    const way = dot < 0 ? null : ref.slice(dot + 1);
+    for (const id of context.names.many("place", place, speaker, key, part)) {
+      const ways = context.waysOf.get(id) ?? none;
+      const meant = way === null ? ways : ways.filter((one) => one.id === way);
+      for (const one of meant) linked.push({ place: id as never, way: one.id });
+      if (way === null || meant.length > 0) continue;
       const known = ways.map((one) => `${place}.${one.id}`);
       context.names.unknown("way", ref, known, speaker, key, part);
-      return [];
-    });
+    }
   });
+  return linked;
 }
 
 function linkWay(draft: WayDraft, place: string, at: number, context: ReachContext, speaker: Speaker): Way {

@@ -25,7 +25,7 @@ export function register(read: ReadLists, names: Names): GroupsByMember {
   const groupOf = membersOf(groups, names);
   for (const [list, sort] of sorts) {
     const mayBeGrouped = grouped.includes(list);
-    for (const id of read.ids.get(list) ?? []) {
+    for (const id of read.ids.get(list)?.keys() ?? []) {
       const group = mayBeGrouped ? (groupOf.get(id) ?? null) : null;
       names.add(sort, id, { group, all: group ? numbered(id, group.count) : [id] });
     }
@@ -50,7 +50,8 @@ function registerSteps(read: ReadLists, groupOf: GroupsByMember, names: Names): 
 }
 
 function checkMembers(read: ReadLists, groups: readonly GroupDraft[], names: Names): void {
-  const known = new Set(grouped.flatMap((list) => [...(read.ids.get(list) ?? [])]));
+  if (groups.length === 0) return;
+  const known = new Set(grouped.flatMap((list) => [...(read.ids.get(list)?.keys() ?? [])]));
   let steps = 0;
   for (const group of groups) {
     group.members.forEach((member, i) => {

@@ -10,12 +10,12 @@ export type Lists = { readonly [L in ListName]: readonly Entered<L>[] };
 
 export interface ReadLists {
   readonly lists: Lists;
-  /** Ids of every list, those of members that could not be read included. */
-  readonly ids: ReadonlyMap<ListName, ReadonlySet<string>>;
+  /** Ids of every list with their positions in it, those of members that could not be read included. */
+  readonly ids: ReadonlyMap<ListName, ReadonlyMap<string, number>>;
   readonly findings: readonly Finding[];
 }
 
-function readList<L extends ListName>(list: L, value: unknown, findings: Finding[]): { entered: Entered<L>[]; ids: Set<string> } {
+function readList<L extends ListName>(list: L, value: unknown, findings: Finding[]): { entered: Entered<L>[]; ids: Map<string, number> } {
   const entered: Entered<L>[] = [];
   const first = new Map<string, number>();
   const members = Array.isArray(value) ? value : [];
@@ -40,13 +40,13 @@ function readList<L extends ListName>(list: L, value: unknown, findings: Finding
     first.set(read.id, i);
     if (read.draft !== null) entered.push({ raw: member as object, id: read.id, draft: read.draft });
   });
-  return { entered, ids: new Set(first.keys()) };
+  return { entered, ids: first };
 }
 
 /** Reads every list of the document, member by member. */
 export function readLists(document: Readonly<Record<string, unknown>>): ReadLists {
   const findings: Finding[] = [];
-  const ids = new Map<ListName, ReadonlySet<string>>();
+  const ids = new Map<ListName, ReadonlyMap<string, number>>();
   const lists: Partial<Record<ListName, unknown>> = {};
   for (const list of listNames) {
     const read = readList(list, Object.hasOwn(document, list) ? document[list] : undefined, findings);
