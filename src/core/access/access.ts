@@ -1,5 +1,5 @@
 import type { Build } from "../build";
-import { ClauseSearch, topologicalOrder } from "../graph";
+import { type ClauseProblem, ClauseSearch, topologicalOrder } from "../graph";
 import { findBlocks, findingsOf } from "./blocks/blocks";
 import { notesOn } from "./blocks/notes";
 import { compile, type RefusedSet } from "./compile/compile";
@@ -9,7 +9,7 @@ import { arcsTable, noArcs } from "./read-out/arcs";
 import { openChoices } from "./read-out/choices";
 import { forcedRows } from "./read-out/forced";
 import { Reasons } from "./read-out/reasons";
-import { graphOfRows, readRows } from "./read-out/rows";
+import { graphOfAnswer, readRows } from "./read-out/rows";
 import { Settled } from "./read-out/settled";
 import type { Access } from "./result";
 
@@ -26,7 +26,7 @@ export function access(build: Build, refuse: readonly RefusedSet[] = []): Access
   const problem = orderLayer(program);
   const search = new ClauseSearch(problem);
   const answer = search.solve([], mostWork);
-  if (answer === "yes") return possible(program, search);
+  if (answer === "yes") return possible(program, problem, search);
   const stops =
     answer === "no"
       ? findingsOf(program, findBlocks(program, problem, search))
@@ -42,13 +42,15 @@ export function access(build: Build, refuse: readonly RefusedSet[] = []): Access
   };
 }
 
-function possible(program: Program, search: ClauseSearch): Access {
-  const settled = new Settled(program, search);
+/** What is settled in every order is asked of the build alone: what dates have refuted makes nothing forced. */
+function possible(program: Program, problem: ClauseProblem, search: ClauseSearch): Access {
+  const every = program.refused === 0 ? search : unrefused(program, problem);
+  const settled = new Settled(program, search, every);
   const reasons = new Reasons(program);
   const rows = readRows(program, settled, reasons);
-  const forced = forcedRows(program, search, settled, rows);
+  const forced = forcedRows(program, settled, rows);
   const choices = openChoices(program, settled, rows, reasons, forced);
-  const order = topologicalOrder(graphOfRows(program, rows).graph) ?? new Int32Array();
+  const order = topologicalOrder(graphOfAnswer(program, rows)) ?? new Int32Array();
   return {
     possible: true,
     findings: notesOn(program.build),
@@ -58,4 +60,13 @@ function possible(program: Program, search: ClauseSearch): Access {
     choices,
     order,
   };
+}
+
+function unrefused(program: Program, problem: ClauseProblem): ClauseSearch {
+  const search = new ClauseSearch(
+    problem,
+    Uint8Array.from(program.facts.statements, ({ rule }) => (rule === "refused" ? 1 : 0)),
+  );
+  search.solve([], mostWork);
+  return search;
 }

@@ -144,7 +144,7 @@ export const rules = {
     fields: ["id"],
     inArc: [],
     detail: { before: "ids of the steps that come first", after: "ids of those that follow them, one each" },
-    says: "Dates have refuted that all of these precedences hold together.",
+    says: "Dates have refuted that all of these precedences hold together: one of them is the other way round.",
   },
   asked: { kind: "link", fields: ["step", "other"], inArc: [], detail: {}, says: "What was asked: `step` is done before `other` starts." },
 } as const satisfies Readonly<Record<string, Rule>>;

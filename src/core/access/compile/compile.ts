@@ -28,17 +28,16 @@ export function compile(build: Build, refuse: readonly RefusedSet[] = []): Progr
   return program;
 }
 
-/** What nothing speaks of is not taken anyway. */
+/** One of the pairs is the other way round. */
 function refuseSet(program: Program, set: RefusedSet, number: number): void {
-  const atoms = set.map(([s, t]) => program.known(s, t));
-  if (set.length === 0 || atoms.includes(undefined)) return;
   const id = (s: number): string => program.build.steps[s]?.id ?? "";
   const detail = { before: set.map(([s]) => id(s)), after: set.map(([, t]) => id(t)) };
   const fact = program.facts.add({ rule: "refused", id: String(number + 1), detail }, "choices", 1e6 + number);
-  program.clauseOf(
+  program.refused++;
+  program.clause(
     fact,
     -1,
-    atoms.map((atom) => 2 * (atom as number) + 1),
+    set.map(([s, t]) => program.before(t, s)),
   );
 }
 

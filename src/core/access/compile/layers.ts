@@ -3,18 +3,32 @@ import type { Program } from "./program";
 
 /** The order layer: bare precedences only; what binds time alone counts as true. Variables are the program's atoms. */
 export function orderLayer(program: Program): ClauseProblem {
-  const { clauses } = program;
-  const start = new IntList(clauses + 1);
-  const literals = new IntList(2 * program.literals.length);
-  const statement = new IntList(clauses);
-  const guard = new IntList(clauses);
+  const bindsTimeOnly = (atom: number): boolean => !program.isSelector(atom) && !program.orders(atom);
+  const variable = (atom: number): number => orderVariable(program, atom);
+  return { ...problemOf(program, variable, bindsTimeOnly), time: null };
+}
+
+/** The variable that an atom is in the order layer: itself without amounts. */
+export const orderVariable = (program: Program, atom: number): number => (program.isSelector(atom) ? atom : program.bare.at(atom));
+
+/** @param met options that count as true, so that a clause with one is left out */
+export function problemOf(
+  program: Program,
+  variable: (atom: number) => number,
+  met: (atom: number) => boolean,
+): Omit<ClauseProblem, "time"> {
+  const start = new IntList(program.clauses + 1);
+  const literals = new IntList(2 * program.options.length);
+  const statement = new IntList(program.clauses);
+  const guard = new IntList(program.clauses);
   start.push(0);
-  for (let c = 0; c < clauses; c++) {
-    const first = program.clauseStart.at(c);
-    const end = program.clauseStart.at(c + 1);
-    if (bindsTimeOnly(program, first, end)) continue;
-    for (let at = first; at < end; at++) literals.push(orderLiteral(program, program.literals.at(at)));
-    close(program, c, literals, guard);
+  for (let c = 0; c < program.clauses; c++) {
+    const options = program.optionsOf(c);
+    if (options.some(met)) continue;
+    for (const atom of options) literals.push(2 * variable(atom));
+    const selector = program.guard.at(c);
+    if (selector >= 0) literals.push(2 * selector + 1);
+    guard.push(selector);
     start.push(literals.length);
     statement.push(program.fact.at(c));
   }
@@ -27,32 +41,11 @@ export function orderLayer(program: Program): ClauseProblem {
     literals: literals.packed(),
     statement: statement.packed(),
     guard: guard.packed(),
-    time: null,
   };
 }
 
-/** The literal as the order layer knows it: without amounts. */
-export function orderLiteral(program: Program, literal: number): number {
-  const atom = literal >> 1;
-  return program.isSelector(atom) ? literal : 2 * program.bare.at(atom) + (literal & 1);
-}
-
-const timeOnly = (program: Program, atom: number): boolean => !program.isSelector(atom) && !program.orders(atom);
-
-function bindsTimeOnly(program: Program, first: number, end: number): boolean {
-  for (let at = first; at < end; at++) if (timeOnly(program, program.literals.at(at) >> 1)) return true;
-  return false;
-}
-
-/** Ends a clause with its negated guard. */
-export function close(program: Program, clause: number, literals: IntList, guard: IntList): void {
-  const selector = program.guard.at(clause);
-  if (selector >= 0) literals.push(2 * selector + 1);
-  guard.push(selector);
-}
-
 /** Ends of precedences; -1 for selectors and for links that only bind time. */
-export function precedences(program: Program, ends: IntList): Int32Array {
+function precedences(program: Program, ends: IntList): Int32Array {
   const list = ends.packed();
   for (let atom = 0; atom < list.length; atom++) if (program.bare.at(atom) < 0) list[atom] = -1;
   return list;

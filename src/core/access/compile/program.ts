@@ -14,7 +14,7 @@ const wide = 1 << 21;
 
 /**
  * The build as clauses. An atom is a selector or a link between ends of two steps, with least and most as positions in `amounts` (-1: none). A link from
- * finish to start that asks for more than a most `orders`: it is a precedence. Clauses list atoms (`2a`, or `2a + 1` for "not"), preferred ones first.
+ * finish to start that asks for more than a most `orders`: it is a precedence. Clauses list atoms, one of which must hold, preferred ones first.
  */
 export class Program {
   readonly facts = new Facts();
@@ -31,12 +31,13 @@ export class Program {
   /** The link without amounts that a link includes; the atom itself where it has none; -1 for one that does not order. */
   readonly bare = new IntList(1024);
   readonly clauseStart = new IntList(1024);
-  readonly literals = new IntList(2048);
+  readonly options = new IntList(2048);
   readonly guard = new IntList(1024);
   readonly fact = new IntList(1024);
   /** For telling reasons: the step a clause is asked of (-1: as the fact says) and the place in `needs`. */
   readonly asked = new IntList(1024);
   readonly need = new IntList(1024);
+  readonly #amounts = new Map<Amount, number>();
   readonly #bareLinks = new Map<number, number>();
 
   constructor(readonly build: Build) {
@@ -50,12 +51,21 @@ export class Program {
     return this.from.length;
   }
 
+  /** How many sets dates have refuted. */
+  refused = 0;
+
   get clauses(): number {
     return this.fact.length;
   }
 
   amount(amount: Amount | null): number {
-    return amount === null ? -1 : this.amounts.push(amount) - 1;
+    if (amount === null) return -1;
+    let known = this.#amounts.get(amount);
+    if (known === undefined) {
+      known = this.amounts.push(amount) - 1;
+      this.#amounts.set(amount, known);
+    }
+    return known;
   }
 
   selector(): number {
@@ -79,11 +89,6 @@ export class Program {
     return least < 0 && most < 0 ? bare : this.#atom(s, t, 2 * finish + start, least, most, bare);
   }
 
-  /** The precedence of that pair where some clause speaks of it. */
-  known(s: number, t: number): number | undefined {
-    return this.#bareLinks.get(s * wide + t);
-  }
-
   /** A link that binds time only. */
   timed(s: number, fromEnd: number, t: number, toEnd: number, least: number, most: number): number {
     return this.#atom(s, t, 2 * fromEnd + toEnd, least, most, -1);
@@ -100,22 +105,17 @@ export class Program {
   /** One of the options holds while the guard does (-1: always). Nothing is added when one is settled already. */
   clause(fact: number, guard: number, options: readonly number[], asked = -1, need = -1): void {
     if (options.includes(always)) return;
-    this.clauseOf(
-      fact,
-      guard,
-      options.filter((o) => o !== never).map((o) => 2 * o),
-      asked,
-      need,
-    );
-  }
-
-  clauseOf(fact: number, guard: number, literals: readonly number[], asked = -1, need = -1): void {
-    for (const literal of literals) this.literals.push(literal);
-    this.clauseStart.push(this.literals.length);
+    for (const option of options) if (option !== never) this.options.push(option);
+    this.clauseStart.push(this.options.length);
     this.guard.push(guard);
     this.fact.push(fact);
     this.asked.push(asked);
     this.need.push(need);
+  }
+
+  /** What one of must hold for the clause to be met. */
+  optionsOf(clause: number): Int32Array {
+    return this.options.data.subarray(this.clauseStart.at(clause), this.clauseStart.at(clause + 1));
   }
 
   #atom(from: number, to: number, ends: number, least: number, most: number, bare: number): number {

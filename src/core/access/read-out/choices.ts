@@ -1,7 +1,7 @@
 import type { Program } from "../compile/program";
 import type { OpenChoice } from "../result";
 import type { Reasons } from "./reasons";
-import { groupsOf, type Rows } from "./rows";
+import { groupsOf, isRefusal, type Rows } from "./rows";
 import type { Settled } from "./settled";
 
 type Pairs = (readonly [from: number, to: number])[];
@@ -12,10 +12,11 @@ export function openChoices(program: Program, settled: Settled, rows: Rows, reas
   const rowOf = new Map([...rows.clause].map((clause, r) => [clause, r]));
   const choices: OpenChoice[] = [];
   for (const [clause, taken] of rows.used) {
+    if (isRefusal(program, clause)) continue;
     const open = settled.open(clause);
     const row = rowOf.get(clause);
     if (open.length < 2 || (row !== undefined && forced[row] === 1)) continue;
-    const options = open.map((literal) => ({ arcs: pairsOf(program, settled, groups, literal) }));
+    const options = open.map((option) => ({ arcs: pairsOf(program, settled, groups, option) }));
     const statement = row === undefined ? reasons.of(clause, -1, -1) : (rows.reason[row] as number);
     choices.push({ statement, options, chosen: open.indexOf(taken) });
   }
@@ -26,9 +27,8 @@ function pairsOf(program: Program, settled: Settled, groups: ReadonlyMap<number,
   const pairs: Pairs = [];
   const seen = new Set<number>();
   const todo = [option];
-  for (let literal = todo.pop(); literal !== undefined; literal = todo.pop()) {
-    const atom = literal >> 1;
-    if ((literal & 1) === 1 || seen.has(atom)) continue;
+  for (let atom = todo.pop(); atom !== undefined; atom = todo.pop()) {
+    if (seen.has(atom)) continue;
     seen.add(atom);
     if (program.isSelector(atom)) {
       for (const clause of [...(groups.get(atom) ?? [])].reverse()) {

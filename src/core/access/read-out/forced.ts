@@ -10,7 +10,7 @@ const budget = 20_000;
  * For each row, 1 when it holds in every order. A row with an amount does when nothing was chosen on the way to it; a bare precedence also when it follows from
  * those, or when asking for the reverse is refuted. What the budget does not reach counts as chosen.
  */
-export function forcedRows(program: Program, search: ClauseSearch, settled: Settled, rows: Rows): Uint8Array {
+export function forcedRows(program: Program, settled: Settled, rows: Rows): Uint8Array {
   const forced = new Uint8Array(rows.atom.length);
   const open: number[] = [];
   rows.atom.forEach((atom, r) => {
@@ -21,13 +21,13 @@ export function forcedRows(program: Program, search: ClauseSearch, settled: Sett
   const ends = (list: { at(atom: number): number }) => open.map((r) => list.at(rows.atom[r] as number));
   const follow = settled.follow(ends(program.from), ends(program.to));
   const unsure = open.filter((r, i) => {
-    if (follow[i] === 1 || settled.always(2 * (rows.atom[r] as number)) === 1) forced[r] = 1;
+    if (follow[i] === 1 || settled.always(rows.atom[r] as number) === 1) forced[r] = 1;
     return forced[r] === 0;
   });
   const reversible = turnable(program, settled, rows, unsure);
   askReverse(
     program,
-    search,
+    settled.every,
     rows,
     unsure.filter((_, i) => reversible[i] === 0),
     forced,
@@ -43,16 +43,13 @@ function turnable(program: Program, settled: Settled, rows: Rows, which: readonl
   const { graph, rowOf } = graphOfRows(program, rows);
   const order = topologicalOrder(graph);
   const answer = new Uint8Array(which.length);
-  if (order === null || program.facts.statements.some((fact) => fact.rule === "refused")) return answer;
+  if (order === null) return answer;
   const askFrom: number[] = [];
   const askTo: number[] = [];
   const askFor: number[] = [];
   which.forEach((r, i) => {
     const s = program.from.at(rows.atom[r] as number);
-    const other = settled
-      .open(rows.clause[r] as number)
-      .map((l) => l >> 1)
-      .find((atom) => atom !== rows.atom[r]);
+    const other = settled.open(rows.clause[r] as number).find((atom) => atom !== rows.atom[r]);
     if (other === undefined || program.isSelector(other) || program.to.at(other) !== s) return;
     answer[i] = 1;
     for (let at = graph.start[s] as number; at < (graph.start[s + 1] as number); at++) {

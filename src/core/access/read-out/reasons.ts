@@ -53,7 +53,7 @@ export class Reasons {
     while (first >= 0 && (program.fact.at(first) !== fact || program.guard.at(first) >= 0)) first--;
     const choice = program.build.choices.find((c) => c.id === program.facts.statements[fact]?.id);
     for (let at = program.clauseStart.at(first), i = 0; at < program.clauseStart.at(first + 1); at++, i++) {
-      if (program.literals.at(at) >> 1 === guard) return choice?.either[i];
+      if (program.options.at(at) === guard) return choice?.either[i];
     }
     return undefined;
   }

@@ -8,37 +8,43 @@ export interface Rows {
   readonly atom: Int32Array;
   readonly clause: Int32Array;
   readonly reason: Int32Array;
-  /** Clauses with something to choose that the answer uses, with the literal it took. */
-  readonly used: readonly (readonly [clause: number, literal: number])[];
+  /** Every clause that matters to the answer, with the option it took. */
+  readonly used: readonly (readonly [clause: number, option: number])[];
 }
 
 /** Walks from the clauses that always matter through the selectors they use; of several options that hold the preferred one counts. */
 export function readRows(program: Program, settled: Settled, reasons: Reasons): Rows {
-  const taken = new Map<number, number>();
-  const groups = groupsOf(program);
-  const todo: number[] = [];
-  const need = (clauses: readonly number[]): void => {
-    for (const clause of clauses) todo.push(clause);
+  const used = usedClauses(program, settled);
+  const rows = used.filter(([c, atom]) => !program.isSelector(atom) && program.from.at(atom) < program.steps && !isRefusal(program, c));
+  return {
+    atom: Int32Array.from(rows, ([, atom]) => atom),
+    clause: Int32Array.from(rows, ([c]) => c),
+    reason: Int32Array.from(rows, ([c, atom]) => reasons.of(c, program.from.at(atom), program.to.at(atom))),
+    used,
   };
-  need(groups.get(-1) ?? []);
-  for (let clause = todo.pop(); clause !== undefined; clause = todo.pop()) {
-    if (taken.has(clause)) continue;
-    const literal = firstThatHolds(program, settled, clause);
-    taken.set(clause, literal);
-    if ((literal & 1) === 0 && program.isSelector(literal >> 1)) need(groups.get(literal >> 1) ?? []);
+}
+
+/** That dates refuted a set of precedences is no precedence itself. */
+export const isRefusal = (program: Program, clause: number): boolean =>
+  program.facts.statements[program.fact.at(clause)]?.rule === "refused";
+
+function usedClauses(program: Program, settled: Settled): readonly (readonly [number, number])[] {
+  const taken = new Int32Array(program.clauses).fill(-1);
+  const groups = groupsOf(program);
+  const todo = new IntList(program.clauses);
+  for (const clause of groups.get(-1) ?? []) todo.push(clause);
+  for (let i = 0; i < todo.length; i++) {
+    const clause = todo.at(i);
+    if (taken[clause] !== -1) continue;
+    const option = program.optionsOf(clause).find((atom) => settled.holds(atom)) as number;
+    taken[clause] = option;
+    if (program.isSelector(option)) for (const next of groups.get(option) ?? []) todo.push(next);
   }
-  const used = [...taken].sort((a, b) => a[0] - b[0]);
-  const atom = new IntList(used.length);
-  const clause = new IntList(used.length);
-  const reason = new IntList(used.length);
-  for (const [c, literal] of used) {
-    const link = literal >> 1;
-    if ((literal & 1) === 1 || program.isSelector(link) || program.from.at(link) >= program.steps) continue;
-    atom.push(link);
-    clause.push(c);
-    reason.push(reasons.of(c, program.from.at(link), program.to.at(link)));
-  }
-  return { atom: atom.packed(), clause: clause.packed(), reason: reason.packed(), used };
+  const used: [number, number][] = [];
+  taken.forEach((option, clause) => {
+    if (option !== -1) used.push([clause, option]);
+  });
+  return used;
 }
 
 /** Clauses by guard. */
@@ -53,17 +59,18 @@ export function groupsOf(program: Program): ReadonlyMap<number, readonly number[
   return groups;
 }
 
-function firstThatHolds(program: Program, settled: Settled, clause: number): number {
-  for (let at = program.clauseStart.at(clause); at < program.clauseStart.at(clause + 1); at++) {
-    if (settled.holds(program.literals.at(at))) return program.literals.at(at);
-  }
-  return -1;
-}
-
 /** The precedences of the rows as a graph over the steps, those with amounts first; `rowOf` tells the row of each arc. */
 export function graphOfRows(program: Program, rows: Rows): { readonly graph: Digraph; readonly rowOf: readonly number[] } {
   const bare = (r: number): number => (program.bare.at(rows.atom[r] as number) === rows.atom[r] ? 1 : 0);
-  const rowOf = [...rows.atom.keys()].filter((r) => program.orders(rows.atom[r] as number)).sort((a, b) => bare(a) - bare(b) || a - b);
+  const ordering = [...rows.atom.keys()].filter((r) => program.orders(rows.atom[r] as number));
+  const rowOf = [...ordering.filter((r) => bare(r) === 0), ...ordering.filter((r) => bare(r) === 1)];
   const ends = (list: IntList) => Int32Array.from(rowOf, (r) => list.at(rows.atom[r] as number));
   return { graph: digraph(program.steps, ends(program.from), ends(program.to)), rowOf };
+}
+
+/** All precedences of the answer, those included that only keep a refuted set from coming back. */
+export function graphOfAnswer(program: Program, rows: Rows): Digraph {
+  const atoms = rows.used.map(([, atom]) => atom).filter((atom) => program.orders(atom) && program.from.at(atom) < program.steps);
+  const ends = (list: IntList) => Int32Array.from(atoms, (atom) => list.at(atom));
+  return digraph(program.steps, ends(program.from), ends(program.to));
 }
