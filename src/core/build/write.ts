@@ -8,8 +8,9 @@ type Shape = ReturnType<typeof shapeOf>;
 const open: Shape = shapeOf(v.unknown());
 
 interface Printed {
-  /** On one line; null where that cannot be (a list of the top level). */
+  /** On one line. */
   readonly flat: string;
+  /** Over several, where it has parts. */
   readonly lines: (margin: string) => string;
 }
 
@@ -64,15 +65,34 @@ function container(left: string, right: string, members: readonly Printed[], pad
   };
 }
 
-/** Objects that hold the lists are always written over several lines, so that a changed member is a changed line. */
+const memory = new WeakMap<object, WeakMap<object, string>>();
+
+/** The text of one member of a list; an object written before is not written again (documents are never changed in place). */
+function memberText(item: Shape, member: unknown, margin: string): string {
+  if (typeof member !== "object" || member === null) return place(print(item, member), margin, 0);
+  let known = memory.get(item);
+  if (!known) {
+    known = new WeakMap();
+    memory.set(item, known);
+  }
+  const before = known.get(member);
+  if (before !== undefined) return before;
+  const text = place(print(item, member), margin, 0);
+  known.set(member, text);
+  return text;
+}
+
+/** Lists of objects are always written over several lines, so that a changed member is a changed line. */
 function top(value: unknown): string {
   if (!isObject(value)) return print(open, value).lines("");
-  const shape = shapeOf(documentSchema);
-  const parts = ordered(shape, value).map(([key, inner, innerShape]) => {
+  const parts = ordered(shapeOf(documentSchema), value).map(([key, inner, innerShape]) => {
     const name = `${indent}${JSON.stringify(key)}: `;
-    const printed = print(innerShape, inner);
-    const isListOfObjects = Array.isArray(inner) && inner.some((member) => typeof member === "object");
-    return name + (isListOfObjects ? printed.lines(indent) : place(printed, indent, name.length - indent.length));
+    if (!Array.isArray(inner) || !inner.some((member) => typeof member === "object")) {
+      return name + place(print(innerShape, inner), indent, name.length - indent.length);
+    }
+    const margin = indent + indent;
+    const item = settle(innerShape, inner).item ?? open;
+    return `${name}[\n${inner.map((member: unknown) => margin + memberText(item, member, margin)).join(",\n")}\n${indent}]`;
   });
   return parts.length === 0 ? "{}" : `{\n${parts.join(",\n")}\n}`;
 }

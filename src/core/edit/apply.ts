@@ -11,7 +11,7 @@ type Path = readonly string[];
 
 const asContainer = (value: unknown, next: string | undefined): Container => {
   if (isContainer(value)) return value;
-  return next !== undefined && /^(?:id=|\+?\d+$)/.test(next) ? [] : {};
+  return next !== undefined && /^(?:id=|\+\d+$)/.test(next) ? [] : {};
 };
 
 /** What stands at the end of a path that is not there yet. */
@@ -21,7 +21,7 @@ function build(path: Path, value: unknown): unknown {
   const inner = build(rest, value);
   if (first.startsWith("id="))
     return [typeof inner === "object" && inner !== null && rest.length > 0 ? { id: first.slice(3), ...inner } : inner];
-  return /^\+?\d+$/.test(first) ? [inner] : { [first]: inner };
+  return /^\+\d+$/.test(first) ? [inner] : { [first]: inner };
 }
 
 interface Step {
@@ -75,7 +75,7 @@ function at(whole: unknown, path: Path, edit: DocumentEdit): Step {
 /**
  * Applies edits one after the other. Nothing is changed in place: what an edit does not touch is the same object as before. Path members name
  * a key of an object; in a list `id=x` names the member with that id (or the text x), `3` a position, `+3` a new member before that position. Setting what
- * is not there makes it (a list member goes last); removing what is not there, or a name where a list stands, does nothing.
+ * is not there makes it (a list member goes last; a bare number not in a list is a key); removing what is not there, or a name where a list stands, does nothing.
  */
 export function apply(document: unknown, edits: readonly DocumentEdit[]): Applied {
   let now = document;

@@ -15,10 +15,13 @@ export const insertMember = (list: ListName, position: number, member: Member): 
 export const addStep = (step: Member): DocumentEdit => addMember("steps", step);
 export const addPiece = (piece: Member): DocumentEdit => addMember("pieces", piece);
 
-/** Sets one field of a member; `undefined` takes it away. The id may be a copy's ("post#2"): the field is the group's, written once. */
+/** Sets one field of a member. The id may be a copy's ("post#2"): the field is the group's, written once. */
 export function setField(list: ListName, id: string, key: string | readonly string[], value: unknown): DocumentEdit {
-  const path = [list, `id=${writtenId(id)}`, ...(typeof key === "string" ? [key] : key)];
-  return value === undefined ? { path } : { path, value };
+  return { path: [list, `id=${writtenId(id)}`, ...(typeof key === "string" ? [key] : key)], value };
+}
+
+export function removeField(list: ListName, id: string, key: string | readonly string[]): DocumentEdit {
+  return { path: [list, `id=${writtenId(id)}`, ...(typeof key === "string" ? [key] : key)] };
 }
 
 /** Sets a field of one copy of a group only, as its difference. */
@@ -32,6 +35,7 @@ export function idFrom(name: string, taken: Iterable<string>): string {
   const used = new Set(taken);
   const plain = name
     .normalize("NFKD")
+    .replace(/\p{M}/gu, "")
     .toLowerCase()
     .replace(/[^a-z0-9]+/g, "-")
     .replace(/^[^a-z]+|-+$/g, "")

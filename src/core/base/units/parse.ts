@@ -3,13 +3,13 @@ import { type Kind, offsets_C, spellings, unitsOf } from "./kinds";
 const whole = "(?:\\d{1,3}(?:,\\d{3})+|\\d+)";
 const figure = `(?:${whole}(?:\\.\\d+)?(?:[ -]\\d+/\\d+)?|\\d+/\\d+)`;
 const signed: readonly Kind[] = ["temperature"];
-const escape = (text: string): string => text.replace(/[.*+?^${}()|[\]\\/]/g, "\\$&");
+const escaped = (text: string): string => text.replace(/[.*+?^${}()|[\]\\/]/g, "\\$&");
 
 /** Longest names first, so that "min" is not read as "m". */
 const names = (kind: Kind): string =>
   [...Object.keys(unitsOf[kind]), ...Object.keys(spellings[kind])]
     .sort((a, b) => b.length - a.length || (a < b ? -1 : 1))
-    .map(escape)
+    .map(escaped)
     .join("|");
 
 const one = (kind: Kind): string => `${figure} ?(?:${names(kind)})`;
@@ -62,6 +62,9 @@ export function partsOfQuantity(kind: Kind, text: string): readonly { readonly f
   return found.every((part) => Number.isFinite(part.figure)) ? found : null;
 }
 
+/** Twelve digits, so that "6 ft 8 in" and "80 in" are the very same number and a limit met exactly is met. */
+const settled = (value: number): number => Number(value.toPrecision(12));
+
 /**
  * A quantity as a builder writes it, in the model's unit of its kind (mm, kg, °C, km/h, MPa, min); null if it is none.
  * A bare number is none: the unit is never guessed. A leading minus is understood for temperatures only; see `parseSigned`.
@@ -72,9 +75,9 @@ export function parseQuantity(kind: Kind, text: string): number | null {
   const table: Readonly<Record<string, number>> = unitsOf[kind];
   if (kind === "temperature") {
     const part = found[0];
-    return part ? part.figure * (table[part.unit] ?? 0) + (part.unit === "F" ? offsets_C.F : offsets_C.C) : null;
+    return part ? settled(part.figure * (table[part.unit] ?? 0) + (part.unit === "F" ? offsets_C.F : offsets_C.C)) : null;
   }
-  return found.reduce((sum, part) => sum + part.figure * (table[part.unit] ?? 0), 0);
+  return settled(found.reduce((sum, part) => sum + part.figure * (table[part.unit] ?? 0), 0));
 }
 
 /** As `parseQuantity`, with a minus in front allowed: coordinates, and to tell a negative amount from no amount. */

@@ -3,10 +3,11 @@ import * as fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import { rings, ungrounded } from "./ring";
 
-const graphs = fc.integer({ min: 1, max: 9 }).chain((count) =>
-  fc.tuple(fc.constant(count), fc.array(fc.tuple(fc.nat(count - 1), fc.nat(count - 1)), { maxLength: 20 })),
-);
-const nextOf = (edges: readonly (readonly [number, number])[]) => (node: number) => edges.filter(([from]) => from === node).map(([, to]) => to);
+const graphs = fc
+  .integer({ min: 1, max: 9 })
+  .chain((count) => fc.tuple(fc.constant(count), fc.array(fc.tuple(fc.nat(count - 1), fc.nat(count - 1)), { maxLength: 20 })));
+const nextOf = (edges: readonly (readonly [number, number])[]) => (node: number) =>
+  edges.filter(([from]) => from === node).map(([, to]) => to);
 
 describe("rings", () => {
   // Second opinion: the strongly connected components of @dagrejs/graphlib.
@@ -29,7 +30,13 @@ describe("rings", () => {
   });
 
   test("through its first node the ring is a shortest one", () => {
-    const edges = [[0, 1], [1, 2], [2, 0], [1, 0], [3, 0]] as const;
+    const edges = [
+      [0, 1],
+      [1, 2],
+      [2, 0],
+      [1, 0],
+      [3, 0],
+    ] as const;
     expect(rings(4, nextOf(edges))).toEqual([[0, 1]]);
     expect(rings(1, () => [0])).toEqual([[0]]);
   });
@@ -58,9 +65,11 @@ describe("ungrounded", () => {
   };
 
   test("equals going round until nothing changes", () => {
-    const cases = fc.integer({ min: 1, max: 7 }).chain((count) =>
-      fc.array(fc.array(fc.array(fc.nat(count - 1), { maxLength: 3 }), { maxLength: 3 }), { minLength: count, maxLength: count }),
-    );
+    const cases = fc
+      .integer({ min: 1, max: 7 })
+      .chain((count) =>
+        fc.array(fc.array(fc.array(fc.nat(count - 1), { maxLength: 3 }), { maxLength: 3 }), { minLength: count, maxLength: count }),
+      );
     fc.assert(
       fc.property(cases, (sets) => {
         expect([...ungrounded(sets.length, (node) => sets[node] ?? [])]).toEqual(slowly(sets));

@@ -16,7 +16,7 @@ export type AmountDraft = { readonly text: string; readonly from: string | null 
 const ofSomething = /^(.+?) of ([a-z][a-z0-9#-]*)$/;
 
 /** Percent to thousandths of the specified strength, rounded up: a threshold is never lowered by rounding. */
-export const thousandths = (share: number): number => Math.ceil(share * 1000 - 1e-9);
+export const thousandths = (share: number): number => Math.ceil(share * 1000 - 1e-6);
 
 function ofClock(at: Spot, text: string, figure: string, of: string, from: string | null): AmountDraft {
   const refuse = (least: number, most: number, unit: string): void =>
