@@ -16,7 +16,7 @@ export const planCodes = {
   /** More of a stock or of equipment is out than there ever is. */
   "plan.stock-short": ["of", "wanted", "have"],
   "plan.equipment-short": ["step", "of", "wanted", "have"],
-  /** A delivery that is promised after everything else its first step waits for is ready; `siteDays` are lost by that. */
+  /** A promised delivery that sets the finish: everything else its step waits for is ready `siteDays` before the step starts. */
   "plan.delivery-late": ["delivery", "step", "arrivesAt", "readyAt", "siteDays"],
   /** To be there in time it would have to be ordered before the build begins. */
   "plan.order-by-past": ["delivery", "orderAt"],

@@ -69,10 +69,11 @@ export function dateFindings(bound: Bound, plan: Omit<Plan, "findings">): Findin
     const where = { list: "deliveries", id: delivery.id };
     if (dates.orderBy !== null && dates.orderBy < 0)
       out.push(finding("plan.order-by-past", "look", where, { delivery: delivery.id, orderAt: dates.orderBy }));
-    if (dates.firstStep < 0 || delivery.promised === null) return;
-    const { holder, start } = plan.steps[dates.firstStep]!;
-    if (holder.kind !== "delivery" || holder.delivery !== d) return;
-    const readyAt = readyWithout(bound, plan, dates.firstStep, d);
+    const link = plan.chain.find((l) => l.holder.kind === "delivery" && l.holder.delivery === d);
+    if (link === undefined || delivery.promised === null) return;
+    const step = link.job;
+    const { start } = plan.steps[step]!;
+    const readyAt = readyWithout(bound, plan, step, d);
     const siteDays = workedDays(clocks, build.usual, readyAt, start);
     if (siteDays > 0) {
       out.push(

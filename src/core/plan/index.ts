@@ -12,3 +12,5 @@ export { type KeptPart, keep } from "./keep";
 export { type PlanMay, planMay } from "./may";
 export * from "./plan";
 export { engine, plan } from "./plan-of";
+export type { Fault } from "./verify/fault";
+export { verifyPlan } from "./verify/verify-plan";

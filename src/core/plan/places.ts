@@ -12,7 +12,7 @@ export interface PlaceNeeds {
 
 /**
  * Room (people at once in a place) and places taken alone, as capacities. A step works in the places it reaches as a person and in the place it is drawn
- * in; with all its people where that is one place, with one at least in each where there are several. A step that is too many for a place is let in
+ * in, unless it only reaches into that (a hose, an arm); with all its people where that is one place, with one at least in each where there are several. A step that is too many for a place is let in
  * when nobody else is there; a finding says so.
  */
 export function placeNeeds(build: Build): PlaceNeeds {

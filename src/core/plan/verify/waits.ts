@@ -1,0 +1,36 @@
+import type { ElapsedMinute } from "../../base";
+import type { Amount, Wait } from "../../build";
+import type { Case, Fault } from "./fault";
+
+/** Written waits, and of every choice at least one alternative with all its waits. */
+export function checkWaits(c: Case): Fault[] {
+  const out: Fault[] = [];
+  for (const wait of c.build.waits) {
+    for (const rule of brokenSides(c, wait))
+      out.push({ rule, step: wait.from, other: wait.to, of: wait.id, at: endOf(c, wait.to, wait.toEnd) });
+  }
+  for (const choice of c.build.choices) {
+    if (!choice.either.some((e) => e.waits.every((w) => brokenSides(c, w).length === 0)))
+      out.push({ rule: "choice", of: choice.id, at: 0 });
+  }
+  return out;
+}
+
+function brokenSides(c: Case, wait: Wait): string[] {
+  const from = endOf(c, wait.from, wait.fromEnd);
+  const to = endOf(c, wait.to, wait.toEnd);
+  const out: string[] = [];
+  const ordinary = wait.fromEnd === "finish" && wait.toEnd === "start";
+  if (wait.least !== null ? after(c, from, wait.least) > to : ordinary && wait.most === null && from > to) out.push("least");
+  // Too late as soon as more than the most is there.
+  if (wait.most !== null && after(c, from, { ...wait.most, amount: wait.most.amount + 1 }) <= to) out.push("most");
+  return out;
+}
+
+function after(c: Case, from: number, amount: Amount): number {
+  return c.clocks.of(amount.on).advance(from as ElapsedMinute, amount.amount);
+}
+
+function endOf(c: Case, step: string, end: "start" | "finish"): number {
+  return (end === "start" ? c.start : c.finish)[c.build.at.step.get(step)!]!;
+}
