@@ -8,7 +8,15 @@ export default defineConfig({
   root: process.env.VITEST ? top : join(top, "src/app"),
   base: "./",
   plugins: [svelte({ configFile: join(top, "svelte.config.js") })],
-  build: { outDir: join(top, "dist/app"), emptyOutDir: true, target: "es2023" },
+  build: {
+    outDir: join(top, "dist/app"),
+    emptyOutDir: true,
+    target: "es2023",
+    // What the page does not use of these rooms is left out of it, with the packages that only that part needs (the layout of the order).
+    rolldownOptions: {
+      treeshake: { moduleSideEffects: [{ test: /\/src\/(core|draw|words|files|store|worker)\/.*\.ts$/, sideEffects: false }] },
+    },
+  },
   worker: { format: "es" },
   test: {
     testTimeout: 60_000,

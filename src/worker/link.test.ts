@@ -5,8 +5,12 @@ import { Link, type WorkerLike } from "./link";
 import { type Ask, protocolVersion, type Reply } from "./protocol";
 import { Server } from "./server";
 
+const gone = {} as ErrorEvent;
 type Words = readonly string[];
-const edited = (document: unknown, change: readonly DocumentEdit[]): unknown => [...(document as Words), ...change.map((edit) => edit.value as string)];
+const edited = (document: unknown, change: readonly DocumentEdit[]): unknown => [
+  ...(document as Words),
+  ...change.map((edit) => edit.value as string),
+];
 
 /** A worker in this thread: messages are copied and arrive when `post` lets them. Answers a plan with the document it was made from. */
 function workerOn(post: (deliver: () => void) => void, seen: Ask[] = [], version = protocolVersion): WorkerLike {
@@ -33,7 +37,7 @@ function workerOn(post: (deliver: () => void) => void, seen: Ask[] = [], version
     answer: (_ask, read) => ({ plan: { engine: read.join(" ") } }) as never,
     reply: (reply: Reply) => {
       const copy = structuredClone({ ...reply, protocol: version });
-      post(() => worker.onmessage?.({ data: copy }));
+      post(() => worker.onmessage?.({ data: copy } as MessageEvent));
     },
     later: (work) => post(work),
   });
@@ -64,7 +68,7 @@ test("a lost worker is replaced and gets the last document whole", async () => {
     return worker;
   });
   const answer = link.ask("plan", { document: ["dig", "form"] }, {});
-  workers[0]?.onerror?.(new Error("gone"));
+  workers[0]?.onerror?.(gone);
   expect(engineOf(await answer)).toBe("dig form");
   expect(seen[0]?.about).toEqual({ build: ["dig", "form"] });
 });
@@ -74,7 +78,7 @@ test("a worker that is lost again and again is given up, without hanging", async
   const link = new Link(() => {
     made += 1;
     const worker = workerOn(() => undefined);
-    queueMicrotask(() => worker.onerror?.(new Error("gone")));
+    queueMicrotask(() => worker.onerror?.(gone));
     return worker;
   });
   expect(await link.ask("plan", { document: [] }, {})).toBeNull();
@@ -116,7 +120,7 @@ test("however messages are delayed, the last question is answered about the last
         const before = document;
         document = [...document, `step${document.length}`];
         answers.push(link.ask("plan", { document, from: { document: before, change: [{ path: ["x"], value: document.at(-1) }] } }, {}));
-        if (loses && workers.length < 3) workers.at(-1)?.onerror?.(new Error("gone"));
+        if (loses && workers.length < 3) workers.at(-1)?.onerror?.(gone);
       }
       const all = await scheduler.waitFor(Promise.all(answers));
       expect(engineOf(all.at(-1))).toBe(document.join(" "));

@@ -5,9 +5,9 @@ import { type Answers, type Ask, protocolVersion, type Question, type Questions,
 export interface WorkerLike {
   postMessage(message: unknown): void;
   terminate(): void;
-  onmessage: ((event: { readonly data: unknown }) => void) | null;
-  onerror: ((event: unknown) => void) | null;
-  onmessageerror: ((event: unknown) => void) | null;
+  onmessage: ((event: MessageEvent) => void) | null;
+  onerror: ((event: ErrorEvent) => void) | null;
+  onmessageerror: ((event: MessageEvent) => void) | null;
 }
 
 /** The document asked about; `from` says how it came out of one that may have been sent before. */
@@ -85,22 +85,32 @@ export class Link {
   }
 
   #hear(reply: Reply): void {
-    if (reply.protocol !== protocolVersion) return this.#lost();
     const waiting = this.#waiting.get(reply.ask);
-    if (!waiting || waiting.revision !== reply.revision) return;
-    if ("refused" in reply) {
-      if (reply.refused === "protocol") return this.#lost();
-      if (reply.refused === "base") {
-        this.#base = null;
-        return this.#send(reply.ask);
-      }
-      this.#waiting.delete(reply.ask);
-      return waiting.settle(null);
+    if (reply.protocol !== protocolVersion) {
+      this.#lost();
+    } else if (waiting?.revision === reply.revision) {
+      if ("refused" in reply) this.#refused(reply.ask, reply.refused);
+      else this.#answered(reply.ask, reply.answer, reply.done);
     }
+  }
+
+  #refused(ask: Question, refused: "base" | "protocol" | "document"): void {
+    if (refused === "protocol") {
+      this.#lost();
+    } else if (refused === "base") {
+      this.#base = null;
+      this.#send(ask);
+    } else {
+      this.#answered(ask, null, true);
+    }
+  }
+
+  #answered(ask: Question, answer: unknown, done: boolean): void {
     this.#losses = 0;
-    if (!reply.done) return;
-    this.#waiting.delete(reply.ask);
-    waiting.settle(reply.answer);
+    if (!done) return;
+    const waiting = this.#waiting.get(ask);
+    this.#waiting.delete(ask);
+    waiting?.settle(answer);
   }
 
   #lost(): void {

@@ -1,6 +1,6 @@
-import type { May, WhyLink } from "../core/access";
+import type { Why } from "../core/access";
 import type { DocumentEdit } from "../core/base";
-import type { Plan } from "../core/plan";
+import type { Plan, PlanMay } from "../core/plan";
 import type { Drawing } from "../draw";
 
 /** Raised when a message changes shape. A page and a worker of different versions do not talk: the page starts a fresh worker. */
@@ -18,15 +18,15 @@ export interface Questions {
   /** Why is `before` done before `after`? Ids of steps. */
   why: { readonly before: string; readonly after: string };
   /** The steps as a layered drawing. */
-  layout: { readonly width: number };
+  layout: Record<never, never>;
   /** A better plan, rung by rung; every rung is answered. */
   search: { readonly rung: number };
 }
 
 export interface Answers {
   plan: { readonly plan: Plan };
-  may: { readonly may: May; readonly plan: Plan | null };
-  why: { readonly verdict: "must" | "chosen" | "none"; readonly links: readonly WhyLink[] };
+  may: { readonly may: PlanMay };
+  why: { readonly why: Why };
   layout: { readonly drawing: Drawing };
   search: { readonly plan: Plan };
 }

@@ -26,9 +26,11 @@ export class Server<Read> {
 
   hear(ask: Ask): void {
     const head = { protocol: protocolVersion, revision: ask.revision, ask: ask.ask, rung: 0, done: true } as const;
-    if (ask.protocol !== protocolVersion) return this.#options.reply({ ...head, refused: "protocol" });
     const document = this.#documentOf(ask.about);
-    if (document === undefined) return this.#options.reply({ ...head, refused: "base" });
+    if (ask.protocol !== protocolVersion || document === undefined) {
+      this.#options.reply({ ...head, refused: ask.protocol !== protocolVersion ? "protocol" : "base" });
+      return;
+    }
     this.#document = { revision: ask.revision, document };
     this.#line.delete(ask.ask);
     this.#line.set(ask.ask, { ask, document });
@@ -60,9 +62,17 @@ export class Server<Read> {
   async #next(): Promise<void> {
     for (const [question, { ask, document }] of this.#line) {
       this.#line.delete(question);
-      const head = { protocol: protocolVersion, revision: ask.revision, ask: question, rung: "rung" in ask.with ? ask.with.rung : 0, done: true };
-      if (this.#read?.document !== document) this.#read = { document, read: this.#options.read(document) };
-      const read = this.#read.read;
+      const head = {
+        protocol: protocolVersion,
+        revision: ask.revision,
+        ask: question,
+        rung: "rung" in ask.with ? ask.with.rung : 0,
+        done: true,
+      };
+      const last = this.#read;
+      const known = last !== null && last.document === document ? last : { document, read: this.#options.read(document) };
+      this.#read = known;
+      const { read } = known;
       if (read === null) this.#options.reply({ ...head, refused: "document" } as Reply);
       else this.#options.reply({ ...head, answer: await this.#options.answer(question, read, ask.with) } as Reply);
       break;

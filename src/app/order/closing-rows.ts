@@ -27,10 +27,10 @@ export interface ClosingRow {
 }
 
 const sorts = [
-  { what: "done before", of: ["work"] },
-  { what: "in before", of: ["embed"] },
+  { what: "done", of: ["work"] },
+  { what: "in place", of: ["embed"] },
   { what: "checked", of: ["check"] },
-  { what: "inspected", of: ["inspection"] },
+  { what: "seen by the inspector", of: ["inspection"] },
   { what: "photographed", of: ["photograph"] },
 ] as const;
 

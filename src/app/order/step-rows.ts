@@ -1,6 +1,6 @@
+import { formatWork } from "../../core/base";
 import type { Build } from "../../core/build";
 import { siteTime } from "../../core/clock";
-import { formatWork } from "../../core/base";
 import type { Plan } from "../../core/plan";
 import { clockLabel, dateLabel } from "../../draw";
 

@@ -46,7 +46,11 @@ export function walkFrom(boxes: readonly Box[], from: string | null, key: string
 }
 
 /** Steps and arrows ("from to") next to a step. */
-export function neighboursOf(build: Build, access: Access, id: string): { readonly steps: ReadonlySet<string>; readonly arrows: ReadonlySet<string> } {
+export function neighboursOf(
+  build: Build,
+  access: Access,
+  id: string,
+): { readonly steps: ReadonlySet<string>; readonly arrows: ReadonlySet<string> } {
   const { arcs } = access;
   const at = build.at.step.get(id);
   const steps = new Set<string>();

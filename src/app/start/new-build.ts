@@ -49,7 +49,10 @@ function figure(typed: string): unknown {
 }
 
 /** Where and when it probably is: the next Saturday, and the middle of the clock's zone in temperate latitudes. */
-export function guessOf(now: Date, zone: string): { readonly start: string; readonly latitude: number; readonly longitude: number; readonly zone: string } {
+export function guessOf(
+  now: Date,
+  zone: string,
+): { readonly start: string; readonly latitude: number; readonly longitude: number; readonly zone: string } {
   const saturday = new Date(now);
   saturday.setDate(now.getDate() + ((6 - now.getDay() + 7) % 7));
   const two = (value: number): string => String(value).padStart(2, "0");

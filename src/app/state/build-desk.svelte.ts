@@ -1,10 +1,10 @@
 import type { DocumentEdit, Finding } from "../../core/base";
 import { type Build, readDocument } from "../../core/build";
+import { begin, type History } from "../../core/edit";
 import { compare, type Plan } from "../../core/plan";
 import { comparisonSentences, findingSentence } from "../../words";
 import type { Desk, Selection } from "./desk";
-import { begin, type History } from "../../core/edit";
-import { act, type Action, edited } from "./history";
+import { type Action, act, edited } from "./history";
 import type { Planner } from "./planner";
 
 export interface BuildDeskOptions {
@@ -139,8 +139,8 @@ export class BuildDesk implements Desk {
     }
     const show = (plan: Plan | null): void => {
       if (plan === null || ticket !== this.#tried) return;
-      const comparison = compare(made.of, made.plan, build, plan);
-      this.#trial = { build, plan, comparison, sentences: comparisonSentences(comparison, build, plan) };
+      const comparison = compare(made.plan, plan, build);
+      this.#trial = { build, plan, comparison, sentences: comparisonSentences(comparison, build, plan, this.units) };
     };
     const plan = this.#options.planner.plan(document as object, build, { document: this.#work.document, change: edits });
     if (plan instanceof Promise) void plan.then(show);
@@ -195,7 +195,7 @@ export class BuildDesk implements Desk {
       this.#redoing = false;
       if (plan === null) return;
       this.#made = { plan, of: build };
-      this.#moved = before === null ? null : movedBetween(before, { plan, of: build });
+      this.#moved = before === null ? null : movedBetween(before, { plan, of: build }, this.units);
       if (this.#moved) this.say(this.#moved.sentences[0] ?? "");
     };
     const plan = this.#options.planner.plan(work.document as object, build, from);
@@ -207,9 +207,9 @@ export class BuildDesk implements Desk {
 }
 
 /** Null where either has no dates or no date moved. */
-function movedBetween(before: Made, now: Made): Desk["moved"] {
+function movedBetween(before: Made, now: Made, units: "us" | "metric"): Desk["moved"] {
   if (before.plan.status !== "planned" || now.plan.status !== "planned") return null;
-  const comparison = compare(before.of, before.plan, now.of, now.plan);
+  const comparison = compare(before.plan, now.plan, now.of);
   if (comparison.moved.length === 0 && comparison.finishBefore === comparison.finishAfter) return null;
-  return { comparison, sentences: comparisonSentences(comparison, now.of, now.plan) };
+  return { comparison, sentences: comparisonSentences(comparison, now.of, now.plan, units) };
 }

@@ -20,7 +20,12 @@ export interface Desk {
   readonly moved: { readonly comparison: Comparison; readonly sentences: readonly string[] } | null;
   readonly selected: Selection | null;
   /** A plan that would follow from edits not yet made (while dragging); null when none is shown. Positions are those of its own build. */
-  readonly trial: { readonly build: Build; readonly plan: Plan; readonly comparison: Comparison; readonly sentences: readonly string[] } | null;
+  readonly trial: {
+    readonly build: Build;
+    readonly plan: Plan;
+    readonly comparison: Comparison;
+    readonly sentences: readonly string[];
+  } | null;
   readonly saved: "saved" | "saving" | "not-saved";
   /** Lengths, weights and temperatures are shown in these; no switch of it changes the document. */
   readonly units: "us" | "metric";

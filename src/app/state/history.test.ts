@@ -1,10 +1,15 @@
 import fc from "fast-check";
 import { expect, test } from "vitest";
 import { begin } from "../../core/edit";
-import { act, type Action } from "./history";
+import { type Action, act } from "./history";
 
 const document = { steps: [{ id: "dig", name: "Dig" }] };
-const name = (value: string, joins: boolean): Action => ({ do: "edit", edits: [{ path: ["steps", "id=dig", "name"], value }], words: "rename", joins });
+const name = (value: string, joins: boolean): Action => ({
+  do: "edit",
+  edits: [{ path: ["steps", "id=dig", "name"], value }],
+  words: "rename",
+  joins,
+});
 
 test("what is typed in one go is undone in one", () => {
   const typed = ["Dig a", "Dig a t", "Dig a trench"].reduce((history, text, index) => act(history, name(text, index > 0)), begin(document));
@@ -22,7 +27,12 @@ test("an action that changes nothing gives the same history", () => {
 
 test("undoing everything gives the first document back, byte for byte, whatever was joined", () => {
   const action = fc.oneof(
-    fc.record({ do: fc.constant("edit" as const), words: fc.constant("x"), joins: fc.boolean(), edits: fc.array(edit(), { minLength: 1, maxLength: 3 }) }),
+    fc.record({
+      do: fc.constant("edit" as const),
+      words: fc.constant("x"),
+      joins: fc.boolean(),
+      edits: fc.array(edit(), { minLength: 1, maxLength: 3 }),
+    }),
     fc.constant({ do: "undo" } as const),
     fc.constant({ do: "redo" } as const),
   );

@@ -17,7 +17,11 @@ export class Planner {
   }
 
   /** The plan at once, or a promise of it; the promise gives null when it was overtaken or the worker is lost. */
-  plan(document: object, build: Build, from?: { readonly document: unknown; readonly change: readonly DocumentEdit[] }): Plan | Promise<Plan | null> {
+  plan(
+    document: object,
+    build: Build,
+    from?: { readonly document: unknown; readonly change: readonly DocumentEdit[] },
+  ): Plan | Promise<Plan | null> {
     const known = this.#known.get(document);
     if (known) return known;
     if (build.steps.length <= quickUpTo) {

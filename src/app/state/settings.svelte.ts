@@ -10,7 +10,13 @@ export type Theme = "system" | "light" | "dark";
 
 /** How the program is set on this machine; nothing of it is in the document. */
 export class Settings {
-  #view = $state<ViewName>(oneOf(views.map((view) => view.id), remembered("view"), "order"));
+  #view = $state<ViewName>(
+    oneOf(
+      views.map((view) => view.id),
+      remembered("view"),
+      "order",
+    ),
+  );
   #theme = $state<Theme>(oneOf(["system", "light", "dark"], remembered("theme"), "system"));
   #units = $state<"us" | "metric" | "build">(oneOf(["us", "metric", "build"], remembered("units"), "build"));
   #viewKeys = $state(remembered("viewKeys") !== false);

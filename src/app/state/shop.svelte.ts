@@ -1,12 +1,14 @@
 import { fileOpen, fileSave } from "browser-fs-access";
+import { begin, type History } from "../../core/edit";
+import type { PlanMay } from "../../core/plan";
+import type { Drawing } from "../../draw";
 import { examples } from "../../examples";
 import { buildFileName, buildFileText, openBuildFile } from "../../files";
 import { browserTabs, type KeptName, openDatabase, type Port, Shelf, StoreError, type StoreTrouble, type Taken } from "../../store";
 import { Link } from "../../worker";
 import { BuildDesk } from "./build-desk.svelte";
 import type { Selection } from "./desk";
-import { begin, type History } from "../../core/edit";
-import { act, type Action } from "./history";
+import { type Action, act } from "./history";
 import { Planner } from "./planner";
 import { Settings } from "./settings.svelte";
 import { remember, remembered } from "./stored";
@@ -115,7 +117,12 @@ export class Shop {
 
   async openFile(): Promise<void> {
     try {
-      const file = await fileOpen({ description: "Build files", mimeTypes: ["application/json"], extensions: [".json"], id: "batterboard" });
+      const file = await fileOpen({
+        description: "Build files",
+        mimeTypes: ["application/json"],
+        extensions: [".json"],
+        id: "batterboard",
+      });
       this.#openText(await file.text(), file.name);
     } catch (error) {
       if (!isCancel(error)) this.#tell("The file could not be read from this machine. Try again, or copy it somewhere else first.", true);
@@ -146,6 +153,16 @@ export class Shop {
     } catch (error) {
       if (!isCancel(error)) this.#tell("The file could not be written there. Choose another folder.", true);
     }
+  }
+
+  /** The steps as a layered drawing, from the worker; null when it was overtaken or cannot be made. */
+  async layout(document: unknown): Promise<Drawing | null> {
+    return (await this.#link.ask("layout", { document }, {}))?.drawing ?? null;
+  }
+
+  /** May one step be done before another, dates and people included? From the worker; null when it was overtaken. */
+  async may(before: string, after: string): Promise<PlanMay | null> {
+    return (await this.#link.ask("may", { document: this.desk.document }, { before, after }))?.may ?? null;
   }
 
   dismissNotice(): void {
@@ -221,5 +238,7 @@ const isCancel = (error: unknown): boolean => error instanceof DOMException && e
 
 /** Today's date on the wall at a zone: "2027-06-26". */
 function dateAt(zone: string | null): string {
-  return new Intl.DateTimeFormat("en-CA", { timeZone: zone ?? undefined, year: "numeric", month: "2-digit", day: "2-digit" }).format(new Date());
+  return new Intl.DateTimeFormat("en-CA", { timeZone: zone ?? undefined, year: "numeric", month: "2-digit", day: "2-digit" }).format(
+    new Date(),
+  );
 }

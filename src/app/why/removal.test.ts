@@ -15,7 +15,8 @@ const document = {
   waits: [{ id: "cure", from: "tie", to: "close" }],
   bookings: [{ id: "look", step: "tie" }],
 };
-const without = (list: "steps" | "pieces" | "places", id: string) => apply(document, removal(document, { list, id })).document as typeof document;
+const without = (list: "steps" | "pieces" | "places", id: string) =>
+  apply(document, removal(document, { list, id })).document as typeof document;
 
 test("a step goes with its waits, its bookings and every mention", () => {
   const after = without("steps", "tie");

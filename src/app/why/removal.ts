@@ -1,6 +1,6 @@
 import { type DocumentEdit, writtenId } from "../../core/base";
 import type { Selection } from "../state";
-import { idsOf, listOf, objectsOf, putKey, textOf, type ListName, type Written } from "../write/written";
+import { idsOf, type ListName, listOf, objectsOf, putKey, textOf, type Written } from "../write/written";
 
 /** Keys of steps and pieces that list ids, by what they name. */
 const listed: Readonly<Record<string, readonly (readonly [ListName, string])[]>> = {

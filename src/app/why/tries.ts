@@ -36,7 +36,10 @@ export function triesFor(document: unknown, build: Build, plan: Plan, selected: 
   const tries: Try[] = [{ words: "a week later", edits: [putKey("steps", selected.id, "notBefore", later(dates.start, 7))] }];
   if (step.work.likely_min >= 60 && !quantityOf(written?.work).includes("/")) {
     const longer_min = Math.round((step.work.likely_min * 1.5) / 15) * 15;
-    tries.push({ words: "half as long again", edits: [putKey("steps", selected.id, "work", withFigure(written?.work, `${longer_min} min`))] });
+    tries.push({
+      words: "half as long again",
+      edits: [putKey("steps", selected.id, "work", withFigure(written?.work, `${longer_min} min`))],
+    });
   }
   return tries;
 }

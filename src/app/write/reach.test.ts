@@ -5,7 +5,12 @@ test("what is written comes back as written, unknown keys included", () => {
   const written = [
     { place: "cage" },
     { place: "joint", need: "arm", depth: { is: "58 in", from: "drawing" } },
-    { any: [{ place: "north", note: "from the ladder" }, { place: "south", need: "unit", piece: "panel" }] },
+    {
+      any: [
+        { place: "north", note: "from the ladder" },
+        { place: "south", need: "unit", piece: "panel" },
+      ],
+    },
   ];
   expect(writtenReaches(reachesOf(written))).toEqual(written);
 });

@@ -30,12 +30,20 @@ export function reachesOf(value: unknown): readonly (readonly Aim[])[] {
 }
 
 function aimOf(written: Written): Aim {
-  return { place: textOf(written.place), need: textOf(written.need) || "person", depth: written.depth, piece: textOf(written.piece), written };
+  return {
+    place: textOf(written.place),
+    need: textOf(written.need) || "person",
+    depth: written.depth,
+    piece: textOf(written.piece),
+    written,
+  };
 }
 
 /** The document's form of the same reaches. */
 export function writtenReaches(reaches: readonly (readonly Aim[])[]): readonly Written[] {
-  return reaches.filter((aims) => aims.length > 0).map((aims) => (aims.length === 1 ? writtenAim(aims[0] as Aim) : { any: aims.map(writtenAim) }));
+  return reaches
+    .filter((aims) => aims.length > 0)
+    .map((aims) => (aims.length === 1 ? writtenAim(aims[0] as Aim) : { any: aims.map(writtenAim) }));
 }
 
 function writtenAim({ written, place, need, depth, piece }: Aim): Written {

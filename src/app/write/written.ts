@@ -37,7 +37,8 @@ export function withFigure(before: unknown, typed: string): unknown {
   const text = typed.trim();
   if (text === "") return undefined;
   const three = text.split("/").map((part) => part.trim());
-  if (three.length === 3) return { ...(isObject(before) && "low" in before ? before : {}), low: three[0], likely: three[1], high: three[2] };
+  if (three.length === 3)
+    return { ...(isObject(before) && "low" in before ? before : {}), low: three[0], likely: three[1], high: three[2] };
   if (isObject(before) && "is" in before) return { ...before, is: text };
   return text;
 }

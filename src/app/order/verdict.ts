@@ -1,0 +1,69 @@
+import type { DocumentEdit, Finding } from "../../core/base";
+import type { Build } from "../../core/build";
+import { siteTime } from "../../core/clock";
+import { type Plan, type PlanMay, planMay } from "../../core/plan";
+import { dateLabel } from "../../draw";
+import type { Shop } from "../state";
+import { quickUpTo } from "../state/planner";
+import { idsOf, memberOf, putKey } from "../write/written";
+
+/** What came of trying one step before another. */
+export interface Verdict {
+  readonly kind: "yes" | "already" | "no" | "unknown";
+  readonly sentence: string;
+  /** For a no: the reasons that forbid it, and ways out. */
+  readonly finding: Finding | null;
+  /** For a yes: what to write down to keep it like that. */
+  readonly edits: readonly DocumentEdit[];
+  readonly words: string;
+}
+
+/** May the step `before` be done before the step `after`? In the page for a build of usual size, else in the worker. */
+export async function verdictOn(shop: Shop, build: Build, plan: Plan | null, before: string, after: string): Promise<Verdict | null> {
+  if (before === after) return plain("no", "A step is not done before itself: pick another.");
+  const [first, second] = [build.at.step.get(before), build.at.step.get(after)];
+  if (first === undefined || second === undefined) return null;
+  const names = [build.steps[first]?.name ?? "", build.steps[second]?.name ?? ""] as const;
+  const dates = plan?.status === "planned" ? [plan.steps[first], plan.steps[second]] : [];
+  if (dates[0] && dates[1] && dates[0].finish <= dates[1].start)
+    return plain("already", `So it is planned: “${names[0]}” comes before “${names[1]}”.`);
+  const answer = build.steps.length <= quickUpTo ? planMay(build, first, second) : await shop.may(before, after);
+  return answer && verdictOf(answer, shop.desk.document, build, plan, [before, after], names);
+}
+
+function verdictOf(
+  answer: PlanMay,
+  document: unknown,
+  build: Build,
+  plan: Plan | null,
+  [before, after]: readonly [string, string],
+  [first, second]: readonly [string, string],
+): Verdict {
+  if (answer.verdict === "no") {
+    const sentence = `No. “${first}” cannot be done before “${second}”.`;
+    return { kind: "no", sentence, finding: answer.finding, edits: [], words: "" };
+  }
+  if (answer.verdict === "not-found") {
+    return plain("unknown", `No plan was found with “${first}” before “${second}”. Nothing shows that there is none.`);
+  }
+  const time = siteTime(build.site.zone, build.start);
+  const now = plan?.status === "planned" ? plan.finish : null;
+  const moved =
+    now === null
+      ? "it would be finished"
+      : answer.finish === now
+        ? "the finish stays"
+        : answer.finish > now
+          ? "later: finished"
+          : "earlier: finished";
+  const links = idsOf(memberOf(document, "steps", after)?.after);
+  return {
+    kind: "yes",
+    sentence: `Yes. “${first}” can be done before “${second}”; ${moved} ${dateLabel(time, answer.finish)}.`,
+    finding: null,
+    edits: links.includes(before) ? [] : [putKey("steps", after, "after", [...links, before])],
+    words: `do ${first} before ${second}`,
+  };
+}
+
+const plain = (kind: Verdict["kind"], sentence: string): Verdict => ({ kind, sentence, finding: null, edits: [], words: "" });

@@ -1,0 +1,52 @@
+import { why } from "../core/access";
+import { type Build, readDocument } from "../core/build";
+import { apply } from "../core/edit";
+import { type Plan, plan, planMay } from "../core/plan";
+import { orderDrawing } from "../draw";
+import type { Answers, Ask, Question, Questions } from "./protocol";
+import { Server } from "./server";
+
+interface Read {
+  readonly build: Build;
+  /** Made when first asked for. */
+  plan(): Plan;
+}
+
+function readOf(document: unknown): Read | null {
+  const { build } = readDocument(document);
+  let made: Plan | null = null;
+  return (
+    build && {
+      build,
+      plan: () => {
+        made ??= plan(build);
+        return made;
+      },
+    }
+  );
+}
+
+const at = (build: Build, id: string): number => {
+  const position = build.at.step.get(id);
+  if (position === undefined) throw new Error(`no step ${id}`);
+  return position;
+};
+
+const answers: { readonly [Q in Question]: (read: Read, more: Questions[Q]) => Answers[Q] } = {
+  plan: (read) => ({ plan: read.plan() }),
+  may: ({ build }, { before, after }: Questions["may"]) => ({ may: planMay(build, at(build, before), at(build, after)) }),
+  why: ({ build, plan }, { before, after }: Questions["why"]) => ({ why: why(build, plan().access, at(build, before), at(build, after)) }),
+  // The engine has one rung: its plan is the answer, and no better one follows.
+  search: (read) => ({ plan: read.plan() }),
+  layout: ({ build, plan }) => ({ drawing: orderDrawing(build, plan().access) }),
+};
+
+const server = new Server<Read>({
+  edited: (document, change) => apply(document, change).document,
+  read: readOf,
+  answer: (ask, read, more) => answers[ask](read, more as never),
+  reply: (reply) => postMessage(reply),
+  later: (work) => setTimeout(work, 0),
+});
+
+addEventListener("message", ({ data }: MessageEvent<Ask>) => server.hear(data));
