@@ -9,11 +9,6 @@ export interface Applied {
 
 type Path = readonly string[];
 
-const asContainer = (value: unknown, next: string | undefined): Container => {
-  if (isContainer(value)) return value;
-  return next !== undefined && /^(?:id=|\+\d+$)/.test(next) ? [] : {};
-};
-
 /** What stands at the end of a path that is not there yet. */
 function build(path: Path, value: unknown): unknown {
   const [first, ...rest] = path;
@@ -49,28 +44,22 @@ function set(container: Container, spot: Located, value: unknown): Step {
 
 function at(whole: unknown, path: Path, edit: DocumentEdit): Step {
   const [first, ...rest] = path;
-  const removes = !("value" in edit) || edit.value === undefined;
+  const unchanged: Step = { value: whole, inverse: null };
+  const removes = edit.value === undefined;
   if (first === undefined)
-    return Object.is(whole, edit.value) || removes
-      ? { value: whole, inverse: null }
-      : { value: edit.value, inverse: { path: [], value: whole } };
-  if (!isContainer(whole))
-    return removes ? { value: whole, inverse: null } : { value: build(path, edit.value), inverse: { path: [], value: whole } };
+    return removes || Object.is(whole, edit.value) ? unchanged : { value: edit.value, inverse: { path: [], value: whole } };
+  if (!isContainer(whole)) return removes ? unchanged : { value: build(path, edit.value), inverse: { path: [], value: whole } };
   const spot = locate(whole, first);
-  if (!spot) return { value: whole, inverse: null };
+  if (!spot) return unchanged;
   if (rest.length === 0) return removes ? remove(whole, spot) : set(whole, spot, edit.value);
-  if (!spot.exists) {
-    if (removes) return { value: whole, inverse: null };
-    const [fresh] = first.startsWith("id=") ? (build(path, edit.value) as unknown[]) : [build(rest, edit.value)];
-    return set(whole, spot, fresh);
-  }
-  const old = (whole as Readonly<Record<string, unknown>>)[spot.key];
-  const inner = at(isContainer(old) ? old : removes ? old : asContainer(undefined, rest[0]), rest, edit);
-  if (!isContainer(old)) return removes ? { value: whole, inverse: null } : set(whole, spot, inner.value);
-  if (!inner.inverse) return { value: whole, inverse: null };
-  const inverse = { ...inner.inverse, path: [spot.key, ...inner.inverse.path] };
-  return { value: put(whole, spot, inner.value), inverse };
+  if (!spot.exists)
+    return removes ? unchanged : set(whole, spot, first.startsWith("id=") ? onlyMember(build(path, edit.value)) : build(rest, edit.value));
+  const inner = at((whole as Readonly<Record<string, unknown>>)[spot.key], rest, edit);
+  if (!inner.inverse) return unchanged;
+  return { value: put(whole, spot, inner.value), inverse: { ...inner.inverse, path: [spot.key, ...inner.inverse.path] } };
 }
+
+const onlyMember = (list: unknown): unknown => (list as readonly unknown[])[0];
 
 /**
  * Applies edits one after the other. Nothing is changed in place: what an edit does not touch is the same object as before. Path members name

@@ -1,3 +1,4 @@
 export * from "./apply";
 export * from "./commands";
 export * from "./history";
+export * from "./remove";

@@ -1,0 +1,250 @@
+import * as fc from "fast-check";
+import { describe, expect, test } from "vitest";
+import { documentOf } from "../../../test/fixtures/make";
+import { apply } from "../edit";
+import { bars, codes, read, readDocument, write } from ".";
+
+/** Every kind of member and key, so that damage can strike each of them. */
+const whole = documentOf({
+  usual: "weekends",
+  notes: "n",
+  site: {
+    zone: "America/New_York",
+    latitude: 42,
+    longitude: -76,
+    units: "us",
+    sides: ["uphill"],
+    usualTemperatures: Array.from({ length: 12 }, () => ({ low: "20 F", high: { is: "40 F", from: "own guess" } })),
+  },
+  calendars: [
+    {
+      id: "office",
+      week: { mon: ["8:00-16:00"] },
+      off: ["2027-07-05"],
+      extra: { "2027-07-10": ["8:00-9:00"] },
+      holidays: "us-federal",
+      cutOff: "15:00",
+      daylightOnly: false,
+    },
+  ],
+  people: [{ id: "me", calendar: "weekends", roles: ["hose"], daysOff: { budget: 2, spent: ["2027-05-07"] } }],
+  equipment: [{ id: "mixer", number: 1 }],
+  stock: [{ id: "sheets", inHand: 6, unit: "sheet" }],
+  places: [
+    {
+      id: "yard",
+      ways: [{ id: "gate", passes: ["person", "unit"], opening: { wide: "4 ft", high: "7 ft" }, longest: "12 ft", bears: "300 lb" }],
+      below: [],
+      elevation: { x: "0 m", y: "-1 ft", wide: "2 m", high: "2 m" },
+    },
+    {
+      id: "cage",
+      ways: [
+        { id: "top", passes: ["arm"], depth: "26 in", through: "yard" },
+        { id: "side", through: { place: "yard", need: "person" } },
+      ],
+      room: 2,
+      layerOf: "yard",
+    },
+  ],
+  pieces: [
+    {
+      id: "face",
+      sort: "form",
+      closes: ["cage.side"],
+      heldBy: [["brace"]],
+      holdsItself: "500 psi of pour#1",
+      off: [{ place: "yard" }],
+      uses: [{ of: "sheets", number: 2, loss: 1 }],
+      size: { long: "8 ft", wide: "2 ft", thick: "3/4 in" },
+      weight: "60 lb",
+    },
+    { id: "brace" },
+    { id: "wet", goesAfter: "6 h", fills: ["cage"], makes: ["yard.gate"] },
+  ],
+  steps: [
+    {
+      id: "tie",
+      work: { low: "1 h", likely: "2 h", high: "3 h" },
+      hands: [{ role: "hose", number: 1 }],
+      reaches: [{ any: [{ place: "cage", need: "arm", depth: "1 ft" }, { place: "yard" }] }],
+    },
+    {
+      id: "set",
+      puts: ["face", "brace"],
+      after: ["tie"],
+      equipment: [{ of: "mixer", number: 1 }],
+      needs: ["bars"],
+      weather: { lowest: "40 F", wind: "20 mph", dry: true },
+    },
+    {
+      id: "pour",
+      pour: { strength: "3000 psi", cement: "I" },
+      puts: ["wet"],
+      work: "3 h",
+      unbroken: true,
+      alone: ["cage"],
+      leansOn: [{ piece: "face", once: "1 h" }],
+      fixed: "2027-06-26T07:30",
+    },
+    {
+      id: "try",
+      trial: { rounds: 2, gap: "2 d", decides: ["pour"], what: "mix" },
+      holdPoint: { places: ["cage"] },
+      deadline: "2027-06-01",
+    },
+    { id: "strip", takes: ["face"], closes: ["cage.top"], notBefore: "2027-07-01", tools: ["bar"] },
+  ],
+  waits: [
+    {
+      id: "cure",
+      from: "pour",
+      to: "strip",
+      least: "70 % of pour",
+      most: { is: "100 h", on: "weekends" },
+      visits: { every: "1 d", lasts: "20 min" },
+    },
+  ],
+  choices: [{ id: "joint", either: [{ name: "fresh", waits: [{ from: "tie", to: "set", most: "60 min" }] }] }],
+  deliveries: [{ id: "bars", promised: "2027-04-02", lead: "10 days of office", brings: [{ of: "sheets", number: 4 }] }],
+  bookings: [{ id: "pump", step: "pour#1", date: "2027-06-26T7:30", lead: "2 wk" }],
+  groups: [
+    {
+      id: "g",
+      count: 2,
+      members: ["cage", "face", "brace", "wet", "tie", "set", "pour", "strip", "cure"],
+      differences: { "2": { tie: { work: "5 h" } } },
+    },
+  ],
+  kept: { engine: "1", rung: 1000, finish: "2027-08-01T15:00", steps: { "tie#1": ["2027-04-03T7:30", "2027-04-03T12:00"] } },
+});
+
+/** All paths of the whole document, for damage to strike. */
+function pathsOf(value: unknown, path: readonly string[] = []): string[][] {
+  const inner =
+    typeof value === "object" && value !== null ? Object.entries(value).flatMap(([key, one]) => pathsOf(one, [...path, key])) : [];
+  return [[...path], ...inner];
+}
+const paths = pathsOf(whole);
+
+const odd = fc.oneof(
+  fc.constantFrom<unknown>(
+    undefined,
+    null,
+    true,
+    -1,
+    1.5,
+    1e308,
+    "",
+    "a",
+    "__proto__",
+    "constructor",
+    "-3 h",
+    "999999 h",
+    "2 wk",
+    "9 % of tie",
+    "tie#2",
+    "tie#9",
+    "cage.top",
+    [],
+    {},
+    [[]],
+    [{}],
+    [null],
+  ),
+  fc.constantFrom(
+    ...[
+      "yard",
+      "cage",
+      "face",
+      "brace",
+      "wet",
+      "tie",
+      "set",
+      "pour",
+      "try",
+      "strip",
+      "weekends",
+      "sheets",
+      "2027-02-30",
+      "24:00-1:00",
+      "200",
+      "0",
+    ],
+  ),
+  fc.jsonValue({ maxDepth: 3 }),
+  fc.dictionary(
+    fc.constantFrom("__proto__", "constructor", "toString", "id", "is", "any", "place", "length"),
+    fc.jsonValue({ maxDepth: 1 }),
+  ),
+);
+const damage = fc.array(fc.record({ path: fc.constantFrom(...paths), value: odd }), { minLength: 1, maxLength: 4 });
+
+function check(result: ReturnType<typeof readDocument>): void {
+  const { build, findings } = result;
+  if (build === null) expect(findings.some(bars)).toBe(true);
+  else expect(findings.filter(bars)).toEqual([]);
+  for (const finding of findings) {
+    expect(typeof finding.code).toBe("string");
+    if (finding.code.startsWith("build.")) expect(codes).toHaveProperty([finding.code]);
+    for (const value of Object.values(finding.detail)) expect(["string", "number", "boolean", "object"]).toContain(typeof value);
+  }
+  if (!build) return;
+  for (const [list, index] of [
+    ["steps", build.at.step],
+    ["pieces", build.at.piece],
+    ["places", build.at.place],
+  ] as const) {
+    expect(index.size).toBe(build[list].length);
+  }
+  for (const wait of build.waits) expect([build.at.step.has(wait.from), build.at.step.has(wait.to)]).toEqual([true, true]);
+  for (const step of build.steps) {
+    for (const piece of [...step.puts, ...step.takes]) expect(build.at.piece.has(piece)).toBe(true);
+    expect(build.at.calendar.has(step.calendar)).toBe(true);
+    for (const { any } of step.reaches) for (const aim of any) expect(build.at.place.has(aim.place)).toBe(true);
+  }
+  expect(new Set(build.waits.map((wait) => wait.id)).size).toBe(build.waits.length);
+}
+
+describe("whatever is read", () => {
+  test("the whole document is sound to begin with", () => {
+    expect(readDocument(whole).findings.map((finding) => finding.code)).toEqual([]);
+    expect(paths.length).toBeGreaterThan(300);
+  });
+
+  test("any JSON is read without an exception, and says why it is no build", () => {
+    fc.assert(
+      fc.property(fc.jsonValue(), (value) => check(readDocument(value))),
+      { numRuns: 500 },
+    );
+  });
+
+  test("so is any text", () => {
+    fc.assert(
+      fc.property(fc.oneof(fc.string({ unit: "binary" }), fc.json()), (text) => check(read(text))),
+      { numRuns: 500 },
+    );
+  });
+
+  test("and a sound document that damage has struck, which is written and read to the same bytes", () => {
+    fc.assert(
+      fc.property(damage, (edits) => {
+        const document = apply(whole, edits).document;
+        check(readDocument(document));
+        const text = write(document);
+        expect(write(read(text).document ?? JSON.parse(text))).toBe(text);
+      }),
+      { numRuns: 3000 },
+    );
+  });
+
+  test("reading what changed only gives the same as reading all of it afresh", () => {
+    fc.assert(
+      fc.property(damage, (edits) => {
+        const document = apply(whole, edits).document;
+        expect(readDocument(document)).toEqual(readDocument(JSON.parse(JSON.stringify(document ?? null))));
+      }),
+      { numRuns: 500 },
+    );
+  });
+});

@@ -1,0 +1,80 @@
+import { describe, expect, test } from "vitest";
+import { documentOf } from "../../../test/fixtures/make";
+import { readDocument } from "../build";
+import { apply, removeMember } from ".";
+
+const document = documentOf({
+  equipment: [{ id: "mixer" }],
+  stock: [{ id: "sheets", inHand: 6 }],
+  places: [
+    { id: "cage", ways: [{ id: "north" }] },
+    { id: "yard", ways: [{ id: "gate" }], below: ["cage"], layerOf: "cage" },
+  ],
+  pieces: [
+    {
+      id: "face",
+      closes: ["cage.north"],
+      fills: ["cage"],
+      heldBy: [["brace", "guy"], ["post"]],
+      uses: [{ of: "sheets" }],
+      off: [{ place: "cage" }],
+    },
+    { id: "brace", fromStart: true },
+    { id: "guy", fromStart: true },
+    { id: "post", fromStart: true },
+  ],
+  steps: [
+    { id: "tie", reaches: [{ place: "cage" }, { place: "yard" }], place: "cage", equipment: [{ of: "mixer" }], needs: ["bars"] },
+    { id: "set", puts: ["face"], after: ["tie", "look"], leansOn: [{ piece: "brace" }], holdPoint: { places: ["cage"] } },
+    { id: "look", trial: { decides: ["set"] } },
+  ],
+  waits: [
+    { id: "v", from: "tie", to: "set", least: "1 d" },
+    { id: "w", from: "set", to: "look", fromEnd: "start", most: "9 d" },
+  ],
+  deliveries: [{ id: "bars", brings: [{ of: "sheets" }] }],
+  bookings: [{ id: "pump", step: "set" }],
+  groups: [{ id: "g", count: 1, members: ["tie", "cage"] }],
+});
+
+const without = (list: Parameters<typeof removeMember>[1], id: string) => apply(document, removeMember(document, list, id));
+
+describe("removing a member", () => {
+  test("the fixture itself is sound", () => {
+    expect(readDocument(document).findings).toEqual([]);
+  });
+
+  test.each([
+    ["steps", "tie"],
+    ["steps", "set"],
+    ["steps", "look"],
+    ["pieces", "face"],
+    ["pieces", "brace"],
+    ["pieces", "post"],
+    ["places", "cage"],
+    ["places", "yard"],
+    ["deliveries", "bars"],
+    ["equipment", "mixer"],
+    ["stock", "sheets"],
+    ["waits", "v"],
+    ["bookings", "pump"],
+    ["groups", "g"],
+  ] as const)("%s %s leaves a document that reads, and comes back whole", (list, id) => {
+    const { document: after, inverse } = without(list, id);
+    const { build, findings } = readDocument(after);
+    expect(findings.filter((finding) => finding.severity === "stop")).toEqual([]);
+    expect(build).not.toBe(null);
+    expect(JSON.stringify((after as Record<string, unknown>)[list])).not.toContain(`"id":"${id}"`);
+    expect(JSON.stringify(apply(after, inverse).document)).toBe(JSON.stringify(document));
+  });
+
+  test("takes exactly what speaks of it", () => {
+    const after = without("steps", "set").document as Record<string, { id: string }[]>;
+    expect(after.waits).toEqual([]);
+    expect(after.bookings).toEqual([]);
+    expect(after.steps?.find((step) => step.id === "look")).toEqual({ id: "look", trial: { decides: [] } });
+    expect(after.pieces).toBe(document.pieces);
+    const pieces = without("pieces", "guy").document as { pieces: { heldBy?: unknown }[] };
+    expect(pieces.pieces[0]?.heldBy).toEqual([["post"]]);
+  });
+});

@@ -1,0 +1,154 @@
+import type { DocumentEdit } from "../base";
+
+type Members = readonly Readonly<Record<string, unknown>>[];
+type Removable =
+  | "steps"
+  | "pieces"
+  | "places"
+  | "deliveries"
+  | "calendars"
+  | "people"
+  | "equipment"
+  | "stock"
+  | "waits"
+  | "choices"
+  | "bookings"
+  | "groups";
+
+/** Where the members of one list are spoken of. `texts`: ids in a list. `whole`: entries of a list, or whole members, that mean nothing without it. */
+interface Mentions {
+  readonly texts?: readonly (readonly [list: string, ...key: string[]])[];
+  readonly entries?: readonly (readonly [list: string, key: string, field: string])[];
+  readonly members?: readonly (readonly [list: string, field: string])[];
+  readonly fields?: readonly (readonly [list: string, field: string])[];
+}
+
+const mentions: Partial<Record<Removable, Mentions>> = {
+  steps: {
+    texts: [
+      ["steps", "after"],
+      ["steps", "trial", "decides"],
+      ["groups", "members"],
+    ],
+    members: [
+      ["waits", "from"],
+      ["waits", "to"],
+      ["bookings", "step"],
+    ],
+  },
+  pieces: {
+    texts: [
+      ["steps", "puts"],
+      ["steps", "takes"],
+      ["groups", "members"],
+    ],
+    entries: [["steps", "leansOn", "piece"]],
+  },
+  places: {
+    texts: [
+      ["steps", "alone"],
+      ["steps", "closes"],
+      ["steps", "holdPoint", "places"],
+      ["pieces", "closes"],
+      ["pieces", "makes"],
+      ["pieces", "fills"],
+      ["places", "below"],
+      ["groups", "members"],
+    ],
+    entries: [
+      ["steps", "reaches", "place"],
+      ["pieces", "off", "place"],
+    ],
+    fields: [
+      ["steps", "place"],
+      ["places", "layerOf"],
+    ],
+  },
+  deliveries: { texts: [["steps", "needs"]] },
+  equipment: {
+    entries: [
+      ["steps", "equipment", "of"],
+      ["pieces", "uses", "of"],
+    ],
+  },
+  stock: {
+    entries: [
+      ["pieces", "uses", "of"],
+      ["deliveries", "brings", "of"],
+    ],
+  },
+  waits: { texts: [["groups", "members"]] },
+};
+
+const membersOf = (document: unknown, list: string): Members => {
+  const value = typeof document === "object" && document !== null ? (document as Readonly<Record<string, unknown>>)[list] : undefined;
+  return Array.isArray(value)
+    ? value.filter((member) => typeof member === "object" && member !== null && typeof member.id === "string")
+    : [];
+};
+
+/** "post", "post#2" and "post.north" all speak of "post". */
+const speaksOf = (value: unknown, id: string): boolean => typeof value === "string" && value.split(/[#.]/)[0] === id;
+
+function at(member: Readonly<Record<string, unknown>>, key: readonly string[]): unknown {
+  return key.reduce<unknown>(
+    (value, name) => (typeof value === "object" && value !== null ? (value as Record<string, unknown>)[name] : undefined),
+    member,
+  );
+}
+
+function withoutTexts(document: unknown, [list, ...key]: readonly [string, ...string[]], id: string): DocumentEdit[] {
+  return membersOf(document, list).flatMap((member): DocumentEdit[] => {
+    const texts = at(member, key);
+    if (!Array.isArray(texts) || !texts.some((text) => speaksOf(text, id))) return [];
+    return [{ path: [list, `id=${member.id}`, ...key], value: texts.filter((text) => !speaksOf(text, id)) }];
+  });
+}
+
+function withoutEntries(document: unknown, [list, key, field]: readonly [string, string, string], id: string): DocumentEdit[] {
+  return membersOf(document, list).flatMap((member): DocumentEdit[] => {
+    const entries = member[key];
+    const speaks = (entry: unknown): boolean =>
+      typeof entry === "object" && entry !== null && speaksOf((entry as Record<string, unknown>)[field], id);
+    if (!Array.isArray(entries) || !entries.some(speaks)) return [];
+    return [{ path: [list, `id=${member.id}`, key], value: entries.filter((entry) => !speaks(entry)) }];
+  });
+}
+
+/** Alternatives that count on the piece are none any more; without an alternative left nothing need hold the other. */
+function withoutHolder(document: unknown, id: string): DocumentEdit[] {
+  return membersOf(document, "pieces").flatMap((member): DocumentEdit[] => {
+    const sets = member.heldBy;
+    const speaks = (set: unknown): boolean => Array.isArray(set) && set.some((holder) => speaksOf(holder, id));
+    if (!Array.isArray(sets) || !sets.some(speaks)) return [];
+    return [{ path: ["pieces", `id=${member.id}`, "heldBy"], value: sets.filter((set) => !speaks(set)) }];
+  });
+}
+
+/**
+ * Edits that take a member out of its list together with what speaks of it: ids in lists, reaches, waits and bookings. What is said in words (an amount
+ * "500 psi of" a pour that goes) is left for its author: the reader points it out.
+ */
+export function removeMember(document: unknown, list: Removable, id: string): readonly DocumentEdit[] {
+  const { texts = [], entries = [], members = [], fields = [] } = mentions[list] ?? {};
+  const gone = new Set([`${list}/${id}`]);
+  const edits: DocumentEdit[] = [
+    ...texts.flatMap((where) => withoutTexts(document, where, id)),
+    ...entries.flatMap((where) => withoutEntries(document, where, id)),
+    ...(list === "pieces" ? withoutHolder(document, id) : []),
+    ...fields.flatMap(([other, field]) =>
+      membersOf(document, other).flatMap((member): DocumentEdit[] =>
+        speaksOf(member[field], id) ? [{ path: [other, `id=${member.id}`, field] }] : [],
+      ),
+    ),
+  ];
+  for (const [other, field] of members) {
+    for (const member of membersOf(document, other)) {
+      const key = `${other}/${member.id}`;
+      if (!speaksOf(member[field], id) || gone.has(key)) continue;
+      gone.add(key);
+      edits.push({ path: [other, `id=${member.id}`] });
+    }
+  }
+  return [...edits, { path: [list, `id=${id}`] }];
+}
