@@ -1,0 +1,159 @@
+import type { RuleName } from "../../core/access";
+import type { Display, Statement } from "../../core/base";
+import type { Build } from "../../core/build";
+import type { WindowRule } from "../../core/plan";
+import { listed, sentence } from "../text";
+import { type Detail, figure, list, text, type Voice, voice, workWords } from "../voice";
+
+type Saying = (statement: Statement, voice: Voice, detail: Detail) => string;
+
+const fullWay = ({ place, way }: Statement): string => (way?.includes(".") ? way : `${place ?? ""}.${way ?? ""}`);
+
+/** "reach the pier steel with an arm and a tool, 60 in deep", or one of several. */
+function aims(statement: Statement, voice: Voice, detail: Detail): string {
+  if (statement.place !== undefined) return voice.gets(statement.place, statement.need, detail);
+  const needs = list(detail, "needs");
+  return listed(
+    list(detail, "places").map((place, i) => voice.gets(place, needs[i], {})),
+    "or",
+  );
+}
+
+/** What a way that does not let it pass has instead: "from the top one reaches 24 in". */
+function tooSmall(full: string, { need, detail = {} }: Statement, voice: Voice): string {
+  const [place = "", id = ""] = full.split(".");
+  const way = voice.build?.places[voice.build.at.place.get(place) ?? -1]?.ways.find((one) => one.id === id || one.full === full);
+  const depth_mm = figure(detail, "depth_mm");
+  if (
+    way !== undefined &&
+    (need === "hand" || need === "arm") &&
+    way.depth_mm !== null &&
+    way.depth_mm < depth_mm &&
+    (way.passes.includes("hand") || way.passes.includes("arm"))
+  )
+    return `${voice.by(full)} one reaches ${voice.length(way.depth_mm)}`;
+  if (way !== undefined && need === "unit" && way.opening_mm !== null && way.passes.includes("unit"))
+    return `${voice.by(full)} the opening is ${voice.length(way.opening_mm.wide)} by ${voice.length(way.opening_mm.high)}`;
+  return `not ${voice.by(full)}`;
+}
+
+/** ", at least 24 h and at most 3 days later"; strength is awaited, not counted. */
+function between(detail: Detail, voice: Voice): string {
+  const [least, most] = [text(detail, "least"), text(detail, "most")].map((amount) => (amount === "" ? "" : voice.amount(amount))) as [
+    string,
+    string,
+  ];
+  const strong = least.includes(strengthOf) ? `, once there is ${least}` : "";
+  const parts = [least === "" || strong !== "" ? "" : `at least ${least}`, most === "" ? "" : `at most ${most}`].filter(
+    (part) => part !== "",
+  );
+  return `${strong}${parts.length === 0 ? "" : `, ${listed(parts)} later`}`;
+}
+
+const strengthOf = " of the strength of ";
+
+/** "the start of “A”" where it is not the usual end. */
+function end(step: string, which: string, usual: string): string {
+  return which === "" || which === usual ? step : `the ${which === "start" ? "start" : "end"} of ${step}`;
+}
+
+function waitName(id: string | undefined, voice: Voice): string {
+  const wait = voice.build?.waits.find((one) => one.id === id);
+  return wait === undefined || wait.plain || wait.name === "" || wait.name === wait.id.split("#")[0] ? "" : `${wait.name}: `;
+}
+
+/** " for 24 h", ", at 70 % of the strength of “Pour the slab”" */
+function onceWords(once: string, voice: Voice): string {
+  if (once === "") return "";
+  const amount = voice.amount(once);
+  return amount.includes(strengthOf) ? `, at ${amount}` : ` for ${amount}`;
+}
+
+function apart({ id, step, other }: Statement, voice: Voice, detail: Detail): string {
+  const first = end(voice.step(step), text(detail, "fromEnd"), "finish");
+  const then = end(voice.step(other), text(detail, "toEnd"), "start");
+  return `${waitName(id, voice)}${then} comes after ${first}${between(detail, voice)}`;
+}
+
+function setWords(set: string, voice: Voice): string {
+  return voice.pieces(set.split(" and "));
+}
+
+function dated(verb: string): Saying {
+  return ({ step, id }, voice, detail) =>
+    `${step === undefined ? voice.any(id ?? "") : voice.step(step)} ${verb} ${voice.written(text(detail, "date"))}`;
+}
+
+/** Each kind of statement as a fact of the build. */
+export const facts: Readonly<Record<RuleName | WindowRule, Saying>> = {
+  ways: (statement, voice, detail) => {
+    const passing = list(detail, "passing");
+    const narrow = list(detail, "narrow");
+    const place = voice.place(statement.place);
+    const small = listed(narrow.map((full) => tooSmall(full, statement, voice)));
+    if (passing.length === 0 && narrow.length === 0) return `${place} has no way in`;
+    if (passing.length === 0) return `No way in is enough to ${voice.gets(statement.place, statement.need, detail)}: ${small}`;
+    return `${voice.canGet(statement.place, statement.need, detail)} only ${listed(passing.map(voice.by), "or")}${narrow.length === 0 ? "" : `; ${small}`}`;
+  },
+  through: (statement, voice, detail) => `${voice.way(fullWay(statement))} leads through ${voice.place(text(detail, "through"))}`,
+  closes: (statement, voice) => `With ${voice.piece(statement.piece)} in place, ${voice.way(fullWay(statement))} is closed`,
+  makes: (statement, voice) => `${voice.way(fullWay(statement))} is there only while ${voice.piece(statement.piece)} is up`,
+  fills: ({ piece, place }, voice) => `With ${voice.piece(piece)} in place, nothing gets to ${voice.place(place)} by any way`,
+  "up-down": ({ piece, step, other }, voice) =>
+    `${voice.step(other)} takes down ${voice.piece(piece)}, which ${voice.step(step)} puts up first`,
+  work: ({ step }, voice, detail) => `${voice.step(step)} takes ${workWords(figure(detail, "minutes"))} at least`,
+  reach: (statement, voice, detail) => `${voice.step(statement.step)} must ${aims(statement, voice, detail)}`,
+  off: (statement, voice, detail) =>
+    `To take down ${voice.piece(statement.piece)}, ${voice.step(statement.step)} must ${aims(statement, voice, detail)}`,
+  leans: ({ step, piece }, voice, detail) => {
+    const once = text(detail, "once");
+    return `${voice.step(step)} needs ${voice.piece(piece)} in place${onceWords(once, voice)}`;
+  },
+  held: ({ piece }, voice, detail) => {
+    const sets = list(detail, "sets").map((set) => setWords(set, voice));
+    const claims = detail.claims === true ? "; saying that it holds itself is worth nothing without saying from when on" : "";
+    return sets.length === 0
+      ? `nothing is named to hold ${voice.piece(piece)}${claims}`
+      : `${voice.piece(piece)} must be held by ${listed(sets, "or by")}${claims}`;
+  },
+  "hold-point": ({ step, place }, voice) =>
+    `${voice.step(step)} stops the work at ${voice.place(place)}: nothing fills it before, and work there is done by then or waits until it is closed`,
+  "not-before": dated("does not begin before"),
+  deadline: dated("is to be done by"),
+  fixed: dated("is fixed for"),
+  wait: apart,
+  choice: ({ id, step, other }, voice, detail) => {
+    const either = list(detail, "either");
+    if (step !== undefined && other !== undefined) {
+      const by = text(detail, "by");
+      return `${by === "" ? "" : `${by}: `}${voice.step(other)} comes after ${voice.step(step)}${between(detail, voice)}`;
+    }
+    const name = voice.build?.choices.find((one) => one.id === id)?.name;
+    return `${name === undefined || name === id ? "One" : `${name}: one`} of these has to hold: ${listed(either, "or")}`;
+  },
+  refused: (_, voice, detail) => {
+    const [before, after] = [list(detail, "before"), list(detail, "after")];
+    return `The dates do not allow that ${listed(before.map((id, i) => `${voice.step(id)} comes before ${voice.step(after[i])}`))}`;
+  },
+  asked: ({ step, other }, voice) => `You asked for ${voice.step(step)} before ${voice.step(other)}`,
+  "window.release": dated("cannot begin before"),
+  "window.due": dated("is to be done by"),
+  "window.fixed": dated("is fixed for"),
+  "window.least": (statement, voice, detail) => apart(statement, voice, { ...detail, least: text(detail, "amount") }),
+  "window.most": (statement, voice, detail) => apart(statement, voice, { ...detail, most: text(detail, "amount") }),
+  "window.length": ({ step, id }, voice, detail) =>
+    `${step === undefined ? voice.any(id ?? "") : voice.step(step)} takes ${workWords(figure(detail, "minutes"))} of ${voice.thing("calendars", text(detail, "calendar"))}${detail.unbroken === true ? ", in one go" : ""}`,
+  "window.needs": ({ step }, voice, detail) => `${voice.step(step)} needs ${voice.any(text(detail, "delivery"))}`,
+};
+
+export function factClause(statement: Statement, voice: Voice): string {
+  const saying = facts[statement.rule as RuleName];
+  return saying === undefined
+    ? `${voice.step(statement.step)} has its place in the order`
+    : saying(statement, voice, statement.detail ?? {});
+}
+
+/** One thing the build says, as a member of a set that cannot all hold. */
+export function statementSentence(statement: Statement, build: Build, display?: Display): string {
+  return sentence(factClause(statement, voice(build, display)));
+}

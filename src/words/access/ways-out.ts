@@ -1,0 +1,56 @@
+import type { Display, WayOut, WayOutKind } from "../../core/base";
+import type { Build } from "../../core/build";
+import { sentence } from "../text";
+import { type Detail, list, text, type Voice, voice } from "../voice";
+
+const piece = (detail: Detail, voice: Voice): string => {
+  const many = list(detail, "pieces");
+  return many.length > 0 ? voice.pieces(many) : voice.piece(text(detail, "piece") === "" ? undefined : text(detail, "piece"));
+};
+const step = (detail: Detail, voice: Voice): string => voice.step(text(detail, "step") === "" ? undefined : text(detail, "step"));
+const place = (detail: Detail, voice: Voice): string => voice.place(text(detail, "place") === "" ? undefined : text(detail, "place"));
+const other = (detail: Detail, voice: Voice): string => (text(detail, "other") === "" ? "" : voice.step(text(detail, "other")));
+
+/** What to do, kind by kind. */
+export const ways: Readonly<Record<WayOutKind, (detail: Detail, voice: Voice) => string>> = {
+  bench: (detail, voice) => `Do ${step(detail, voice)} beforehand on the bench and bring it in as one`,
+  "leave-face-off": (detail, voice) => {
+    const until = other(detail, voice) || step(detail, voice);
+    return `Leave ${piece(detail, voice)} off until ${until} is done`;
+  },
+  "clean-out": (detail, voice) =>
+    `Cut a clean-out ${text(detail, "place") === "" ? "at the foot" : `to ${place(detail, voice)}`}${text(detail, "piece") === "" ? "" : ` through ${piece(detail, voice)}`}, and shut it again before concrete goes in`,
+  split: (detail, voice) =>
+    `Split ${step(detail, voice)} in two, so that one part is done before and the other after${other(detail, voice) === "" ? "" : ` ${other(detail, voice)}`}`,
+  later: (detail, voice) => `Put ${piece(detail, voice)} up later${other(detail, voice) === "" ? "" : `, after ${other(detail, voice)}`}`,
+  "down-between": (detail, voice) =>
+    `Take ${piece(detail, voice)} down for ${other(detail, voice) || step(detail, voice)} and put it up again`,
+  "second-inspection": (detail, voice) =>
+    `Ask for a second inspection${text(detail, "place") === "" ? "" : ` at ${place(detail, voice)}`}${text(detail, "step") === "" ? "" : `, besides ${step(detail, voice)}`}`,
+  "move-date": (detail, voice) => {
+    const id = text(detail, "step") || text(detail, "delivery") || text(detail, "booking");
+    const what = text(detail, "step") === "" ? voice.any(id) : voice.step(id);
+    const to = text(detail, "to") || text(detail, "date");
+    const key = { notBefore: "the earliest date", deadline: "the latest date", fixed: "the fixed date" }[text(detail, "key")];
+    const thing = key === undefined ? what : `${key} of ${what}`;
+    return to === "" ? `Give up ${thing}` : `Move ${thing} to ${voice.written(to)}`;
+  },
+  "drop-wait": (detail, voice) => {
+    const wait = voice.build?.waits.find((one) => one.id === text(detail, "wait") || one.id === text(detail, "id"));
+    if (wait !== undefined) {
+      const side = text(detail, "side");
+      const limit =
+        wait.least !== null && wait.most !== null && side !== "" ? `the ${side === "most" ? "longest" : "shortest"} wait of ` : "";
+      const named = wait.plain || wait.name === "" || wait.name === wait.id.split("#")[0];
+      const between = `${voice.step(wait.from)} and ${voice.step(wait.to)}`;
+      return `Drop ${limit === "" ? "the link" : limit.trimEnd().replace(/ of$/, "")} between ${between}${named ? "" : ` (${wait.name})`}`;
+    }
+    const to = other(detail, voice);
+    return to === "" ? `Drop the link at ${step(detail, voice)}` : `Drop the link between ${step(detail, voice)} and ${to}`;
+  },
+};
+
+/** One checked way out, as what to do. */
+export function wayOutSentence(way: WayOut, build: Build, display?: Display): string {
+  return sentence(ways[way.kind](way.detail, voice(build, display)));
+}

@@ -1,0 +1,71 @@
+import type { Display } from "../../core/base";
+import type { Build } from "../../core/build";
+import type { Comparison, Plan } from "../../core/plan";
+import { findingSentence } from "../finding";
+import { listed, sentence, spelled } from "../text";
+import { type Voice, voice } from "../voice";
+import { siteDays } from "./findings";
+import { holderClause, jobWords } from "./holders";
+
+const mostNamed = 3;
+
+/**
+ * What a change moved, in sentences: the finish and the site days it costs, through what, the steps that moved furthest, and what did not move.
+ * `build` and `plan` are the new ones.
+ */
+export function comparisonSentences(comparison: Comparison, build: Build, plan: Plan, display?: Display): string[] {
+  const say = voice(build, display);
+  const out = comparison.findings
+    .filter(({ code }, i, all) => !(code === "compare.same" && all.length > 1 && i === 0))
+    .map((finding) => findingSentence(finding, build, display));
+  if (comparison.findings.some((finding) => finding.code === "compare.no-plan")) return out;
+  const through = throughWords(comparison, plan, say);
+  if (through !== "") out.push(sentence(through));
+  const moves = movedWords(comparison, say);
+  if (moves !== "") out.push(sentence(moves));
+  if (comparison.moved.length > 0) {
+    const stayed =
+      comparison.stayed === 0
+        ? "Nothing stays where it was"
+        : `${spelled(comparison.stayed, "step stays", "steps stay")} where ${comparison.stayed === 1 ? "it was" : "they were"}`;
+    out.push(sentence(stayed));
+  } else if (comparison.stayed > 0 && comparison.findings.some((finding) => finding.code === "compare.before-next-site-day")) {
+    out.push(sentence(`No step moves, and the finish stays ${say.finish(comparison.finishAfter)}`));
+  }
+  return out;
+}
+
+/** From the cause to the finish: "It goes through the bars, “Tie the bars” and “Pour the slab”: the first ...". */
+function throughWords({ through, finishBefore, finishAfter }: Comparison, plan: Plan, say: Voice): string {
+  if (through.length === 0) return "";
+  const names = through.map((link) => jobWords(link.job, say));
+  const shown =
+    names.length <= mostNamed + 1
+      ? listed(names, "then")
+      : `${names.slice(0, mostNamed).join(", ")}, ${spelled(names.length - mostNamed - 1, "more step")} and ${names[names.length - 1]}`;
+  const steps = plan.steps.length;
+  const held = through.find((link) => link.job < steps);
+  const start = held === undefined ? undefined : plan.steps[held.job]?.start;
+  const why =
+    held === undefined || start === undefined
+      ? ""
+      : `. ${jobWords(held.job, say)} begins ${say.moment(start)}: ${holderClause(held.holder, plan, say, start)}`;
+  const goes = finishBefore === finishAfter ? "It moves" : "It goes through";
+  return `${goes} ${shown}${why}`;
+}
+
+function movedWords({ moved }: Comparison, say: Voice): string {
+  if (moved.length === 0) return "";
+  const furthest = [...moved]
+    .sort((a, b) => Math.abs(b.startAfter - b.startBefore) - Math.abs(a.startAfter - a.startBefore))
+    .slice(0, mostNamed);
+  const told = furthest.map(({ step, startBefore, startAfter, siteDays: days }) => {
+    const by =
+      days === 0 ? (startAfter === startBefore ? "longer" : "within its site day") : `${siteDays(days)} ${days > 0 ? "later" : "earlier"}`;
+    return startAfter === startBefore
+      ? `${say.step(step)} begins as before and takes ${by}`
+      : `${say.step(step)} from ${say.moment(startBefore)} to ${say.moment(startAfter)}, ${by}`;
+  });
+  const rest = moved.length - furthest.length;
+  return `${moved.length === 1 ? "One step moves" : `${spelled(moved.length, "step")} move`}: ${told.join("; ")}${rest > 0 ? `; and ${spelled(rest, "more step")} less far` : ""}`;
+}

@@ -1,0 +1,87 @@
+import type { CompareCode, PlanCode } from "../../core/plan";
+import type { Told } from "../build/sayings";
+import { counted, readable, spelled } from "../text";
+import { figure, text, workWords } from "../voice";
+
+const lacks: Readonly<Record<string, string>> = {
+  people: "people",
+  equipment: "equipment",
+  room: "room",
+  alone: "a place to itself",
+  stock: "stock",
+  deadline: "time before its latest date",
+  wait: "a way to keep its longest wait",
+};
+
+/** Site days in words; none is said as such. */
+export const siteDays = (days: number): string => spelled(Math.abs(days), "site day");
+
+/** What planning finds. */
+export const planSayings: Readonly<Record<PlanCode, (told: Told) => string>> = {
+  "plan.windows": ({ voice, where }) =>
+    `The dates cannot all be kept${where.id === undefined ? "" : `: it is ${voice.step(where.id)} that does not fit`}`,
+  "plan.not-found": ({ detail, voice }) => {
+    const what = lacks[text(detail, "lacks")] ?? "what it needs";
+    const of = text(detail, "of");
+    const bound = figure(detail, "boundAt");
+    return `No plan was found: ${voice.step(text(detail, "step"))} lacks ${what}${of === "" ? "" : ` (${of === "hands" ? "hands" : voice.any(of)})`}. Without people, equipment, room and stock it could all be done by ${voice.finish(bound)}; whether with them cannot be said`;
+  },
+  "plan.calendar-never": ({ detail, voice }) =>
+    `${voice.step(text(detail, "step"))} takes ${workWords(figure(detail, "minutes"))}${detail.unbroken === true ? " without a break" : ""}, and ${voice.thing("calendars", text(detail, "calendar"))} never ${detail.unbroken === true ? "has that much in one go" : "has that much, with the people it asks for"}; shorten it, lengthen the day, or let it pause`,
+  "plan.too-few-people": ({ detail, voice }) => {
+    const role = text(detail, "role");
+    const have = figure(detail, "have");
+    return `${voice.step(text(detail, "step"))} asks for ${voice.role(role, figure(detail, "wanted"))}, and the build names ${have === 0 ? "nobody" : have}; ask for fewer or name more people`;
+  },
+  "plan.room-too-small": ({ detail, voice }) =>
+    `${voice.step(text(detail, "step"))} asks for ${figure(detail, "people")} people, and ${voice.place(text(detail, "place"))} has room for ${figure(detail, "room")}; it is planned as if they took turns`,
+  "plan.stock-short": ({ detail, voice }) =>
+    `${figure(detail, "wanted")} of ${voice.any(text(detail, "of"))} ${figure(detail, "wanted") === 1 ? "is" : "are"} wanted at once, and there are never more than ${figure(detail, "have")}; order more or take some down first`,
+  "plan.equipment-short": ({ detail, voice }) =>
+    `${voice.step(text(detail, "step"))} asks for ${figure(detail, "wanted")} of ${voice.any(text(detail, "of"))}, and there ${figure(detail, "have") === 1 ? "is" : "are"} ${figure(detail, "have")}`,
+  "plan.delivery-late": ({ detail, voice }) =>
+    `${voice.step(text(detail, "step"))} waits ${siteDays(figure(detail, "siteDays"))} for ${voice.any(text(detail, "delivery"))}, there on ${voice.day(figure(detail, "arrivesAt"))}; all else would let it begin on ${voice.day(figure(detail, "readyAt"))}`,
+  "plan.order-by-past": ({ detail, voice }) =>
+    `${voice.any(text(detail, "delivery"))} would have to be ordered by ${voice.day(figure(detail, "orderAt"))}, before the build begins; ask for a shorter lead time or begin later`,
+  "plan.book-by-past": ({ detail, voice }) =>
+    `${voice.any(text(detail, "booking"))} would have to be booked by ${voice.day(figure(detail, "bookAt"))}, before the build begins; ask sooner or begin later`,
+  "plan.nobody-named": () =>
+    "Nobody is named in this build, so it is planned by its calendars alone; name the people to see who is needed when",
+  "plan.hand-over": ({ detail, voice }) =>
+    `${voice.step(text(detail, "step"))} wants ${figure(detail, "wanted")}, and ${counted(figure(detail, "named"), "person is", "people are")} there for all of it; somebody has to take over in the middle`,
+};
+
+/** What a comparison comes to. */
+export const compareSayings: Readonly<Record<CompareCode, (told: Told) => string>> = {
+  "compare.same": ({ detail, voice }) => `Nothing moves: the finish stays ${voice.finish(figure(detail, "finishAt"))}`,
+  "compare.later": ({ detail, voice }) => {
+    const days = figure(detail, "siteDays");
+    const cost = days === 0 ? "within the same site day" : `${siteDays(days)} lost`;
+    return `The finish goes from ${voice.finish(figure(detail, "beforeAt"))} to ${voice.finish(figure(detail, "finishAt"))}: ${cost}`;
+  },
+  "compare.earlier": ({ detail, voice }) => {
+    const days = figure(detail, "siteDays");
+    const gain = days === 0 ? "within the same site day" : `${siteDays(days)} gained`;
+    return `The finish comes forward from ${voice.finish(figure(detail, "beforeAt"))} to ${voice.finish(figure(detail, "finishAt"))}: ${gain}`;
+  },
+  "compare.inside-slack": ({ detail, voice }) =>
+    `${spelled(figure(detail, "moved"), "step moves", "steps move")} and the finish stays ${voice.finish(figure(detail, "finishAt"))}: there was slack enough`,
+  "compare.before-next-site-day": ({ detail, voice }) => {
+    const [before, arrives] = [figure(detail, "beforeAt"), figure(detail, "arrivesAt")];
+    const shift = Math.round(Math.abs(arrives - before) / 1440);
+    const by = shift === 0 ? "at another hour" : `${spelled(shift, "day")} ${arrives > before ? "late" : "early"}`;
+    return `${voice.any(text(detail, "delivery"))} coming ${by} costs nothing: ${voice.day(before)} and ${voice.day(arrives)} both fall before work with it begins on ${voice.day(figure(detail, "nextAt"))}`;
+  },
+  "compare.no-plan": ({ detail }) => {
+    const status = text(detail, "status");
+    const why =
+      status === "no-order"
+        ? "no order works"
+        : status === "no-dates"
+          ? "the dates cannot be kept"
+          : status === "not-found"
+            ? "none was found with these people and this stock"
+            : readable(status);
+    return `There is no plan to compare: ${why}`;
+  },
+};
