@@ -53,9 +53,15 @@ describe("bank cellar", () => {
   });
 
   test("lets an inspector see three places or more before the vault closes the last of them", () => {
-    const inspections = build.steps.filter((s) => s.sort === "inspection" && s.holdPoint !== null && at(s.id).finish <= at("pour-vault").start);
+    const inspections = build.steps.filter(
+      (s) => s.sort === "inspection" && s.holdPoint !== null && at(s.id).finish <= at("pour-vault").start,
+    );
     expect(inspections.length).toBeGreaterThanOrEqual(3);
-    for (const s of inspections) expect(s.hands.reduce((n, h) => n + h.number, 0), s.id).toBe(0);
+    for (const s of inspections)
+      expect(
+        s.hands.reduce((n, h) => n + h.number, 0),
+        s.id,
+      ).toBe(0);
   });
 
   test("takes its order from reach and closings, not from links", () => {
@@ -89,7 +95,16 @@ describe("bank cellar", () => {
   });
 
   test("says a caution where work can hurt someone, and where its figures come from", () => {
-    for (const id of ["dig-cut", "pin-drain-mat", "set-inner-form", "fill-sides", "raise-ribs", "pour-vault", "strike-wedges", "set-shores"]) {
+    for (const id of [
+      "dig-cut",
+      "pin-drain-mat",
+      "set-inner-form",
+      "fill-sides",
+      "raise-ribs",
+      "pour-vault",
+      "strike-wedges",
+      "set-shores",
+    ]) {
       expect(build.steps[build.at.step.get(id)!]!.cautions.length, id).toBeGreaterThan(0);
     }
     const sourced = build.steps.filter((s) => s.from !== null || s.work.low_min !== s.work.high_min).length;
@@ -105,8 +120,15 @@ describe("bank cellar", () => {
   });
 
   test("uses its sheets and boards twice", () => {
-    for (const [of, users] of [["sheets", ["outer-form", "inner-form", "porch-deck"]], ["boards", ["lagging", "roof-boards"]]] as const) {
-      for (const id of users) expect(build.pieces[build.at.piece.get(id)!]!.uses.some((u) => u.of === of), `${id} ${of}`).toBe(true);
+    for (const [of, users] of [
+      ["sheets", ["outer-form", "inner-form", "porch-deck"]],
+      ["boards", ["lagging", "roof-boards"]],
+    ] as const) {
+      for (const id of users)
+        expect(
+          build.pieces[build.at.piece.get(id)!]!.uses.some((u) => u.of === of),
+          `${id} ${of}`,
+        ).toBe(true);
       const level = planned.stands.stock.find((s) => s.of === of)!;
       expect(Math.min(...level.left)).toBeGreaterThanOrEqual(0);
     }
