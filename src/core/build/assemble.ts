@@ -51,7 +51,7 @@ export function assemble(document: Readonly<Record<string, unknown>>): Read {
     steps: writeOut("steps", read.lists.steps, groupOf, findings),
     waits: writeOut("waits", read.lists.waits, groupOf, findings),
   };
-  findings.push(...checkClocks(head ?? blank, read));
+  if (head) findings.push(...checkClocks(head, read));
   const build = link(head ?? blank, read, written, names, kept.raw);
   if (names.isFull) {
     const most = limits.references.most;

@@ -180,6 +180,25 @@ const odd = fc.oneof(
 );
 const damage = fc.array(fc.record({ path: fc.constantFrom(...paths), value: odd }), { minLength: 1, maxLength: 4 });
 
+/** Milder damage, which most often leaves a build: a text put where another one was, or a member or key left out. */
+const leaves = paths.filter(
+  (path) => typeof path.reduce<unknown>((value, key) => (value as Record<string, unknown>)?.[key], whole) === "string",
+);
+const leafText = fc
+  .constantFrom(...leaves)
+  .map((path) => path.reduce<unknown>((value, key) => (value as Record<string, unknown>)[key], whole));
+const mild = fc.array(
+  fc.oneof(
+    fc.record({ path: fc.constantFrom(...leaves), value: leafText }),
+    fc.record({ path: fc.constantFrom(...paths.filter((path) => path.length > 2)) }),
+    fc.record({
+      path: fc.constantFrom(...paths.filter((path) => /puts|takes|after|heldBy|below|closes|members/.test(path.at(-2) ?? ""))),
+      value: leafText,
+    }),
+  ),
+  { minLength: 1, maxLength: 2 },
+);
+
 function check(result: ReturnType<typeof readDocument>): void {
   const { build, findings } = result;
   if (build === null) expect(findings.some(bars)).toBe(true);
@@ -227,24 +246,28 @@ describe("whatever is read", () => {
   });
 
   test("and a sound document that damage has struck, which is written and read to the same bytes", () => {
+    let builds = 0;
     fc.assert(
-      fc.property(damage, (edits) => {
+      fc.property(fc.oneof(damage, mild, mild), (edits) => {
         const document = apply(whole, edits).document;
-        check(readDocument(document));
+        const result = readDocument(document);
+        if (result.build) builds++;
+        check(result);
         const text = write(document);
         expect(write(read(text).document ?? JSON.parse(text))).toBe(text);
       }),
-      { numRuns: 3000 },
+      { numRuns: 1000 },
     );
+    expect(builds).toBeGreaterThan(40);
   });
 
   test("reading what changed only gives the same as reading all of it afresh", () => {
     fc.assert(
-      fc.property(damage, (edits) => {
+      fc.property(fc.oneof(damage, mild), (edits) => {
         const document = apply(whole, edits).document;
         expect(readDocument(document)).toEqual(readDocument(JSON.parse(JSON.stringify(document ?? null))));
       }),
-      { numRuns: 500 },
+      { numRuns: 300 },
     );
   });
 });

@@ -1,0 +1,86 @@
+import { describe, expect, test } from "vitest";
+import { documentOf } from "../../../test/fixtures/make";
+import { limits } from "../base";
+import { apply } from "../edit";
+import { read, readDocument, write } from ".";
+
+/** A plain build of so many steps, each with a piece, two reaches and a step before it. */
+function large(count: number) {
+  const ids = Array.from({ length: count }, (_, i) => i);
+  return documentOf({
+    places: ids.slice(0, 50).map((i) => ({ id: `p-${i}`, ways: [{ id: "north" }, { id: "top", passes: ["arm"], depth: "26 in" }] })),
+    pieces: ids.map((i) => ({
+      id: `c-${i}`,
+      closes: [`p-${i % 50}.north`],
+      heldBy: i > 3 ? [[`c-${i - 2}`]] : [],
+      size: { long: "8 ft", wide: "4 ft", thick: "3/4 in" },
+    })),
+    steps: ids.map((i) => ({
+      id: `s-${i}`,
+      name: `Step ${i}`,
+      work: "6 h",
+      hands: 2,
+      reaches: [{ place: `p-${i % 50}`, need: "arm", depth: "20 in" }, { place: `p-${(i + 7) % 50}` }],
+      puts: [`c-${i}`],
+      leansOn: i > 3 ? [{ piece: `c-${i - 3}`, once: "6 h" }] : [],
+      after: i > 0 ? [`s-${i - 1}`] : [],
+    })),
+  });
+}
+
+describe("size", () => {
+  test("5,000 steps read, and are written to the same bytes", () => {
+    const text = write(large(5000));
+    expect(text.length).toBeLessThan(limits.fileCharacters.most);
+    const { build, findings, document } = read(text);
+    expect(findings).toEqual([]);
+    expect([build?.steps.length, build?.waits.length, build?.pieces.length]).toEqual([5000, 4999, 5000]);
+    expect(write(document)).toBe(text);
+  });
+
+  test("an edit of one among 1,000 steps reads that one again and no other", () => {
+    let document: unknown = large(1000);
+    readDocument(document);
+    const first = performance.now();
+    readDocument(large(1000));
+    const afresh = performance.now() - first;
+    const times = Array.from({ length: 21 }, (_, i) => {
+      document = apply(document, [{ path: ["steps", `id=s-${i * 7}`, "work"], value: `${i + 1} h` }]).document;
+      const before = performance.now();
+      const { build } = readDocument(document);
+      expect(build?.steps[i * 7]?.work.likely_min).toBe((i + 1) * 60);
+      return performance.now() - before;
+    }).sort((a, b) => a - b);
+    expect(times[10]).toBeLessThan(afresh / 2);
+  });
+
+  test("a file above the limit is refused before it is looked at", () => {
+    const text = `{"batterboard": 1, "notes": "${"x".repeat(5 * 1024 * 1024)}"}`;
+    const before = performance.now();
+    expect(read(text).findings).toEqual([
+      { code: "build.too-long", severity: "stop", where: {}, detail: { characters: text.length, most: 5_000_000 } },
+    ]);
+    expect(performance.now() - before).toBeLessThan(50);
+  });
+
+  test("five megabytes of nothing but brackets are refused too", () => {
+    expect(read("[".repeat(4_999_999)).findings[0]).toMatchObject({ code: "build.nested", detail: { line: 1, column: 65 } });
+  });
+
+  test("groups of groups that would grow without end are refused, not grown", () => {
+    const members = Array.from({ length: 100 }, (_, i) => `a-${i}`);
+    const others = Array.from({ length: 100 }, (_, i) => `b-${i}`);
+    const document = documentOf({
+      steps: [...members.map((id) => ({ id, after: others })), ...others.map((id) => ({ id }))],
+      groups: [
+        { id: "g", count: 100, members },
+        { id: "h", count: 100, members: others },
+      ],
+    });
+    const before = performance.now();
+    const { build, findings } = readDocument(document);
+    expect(build).toBe(null);
+    expect(findings.map((finding) => [finding.code, finding.detail.what])).toEqual([["build.too-many", "references"]]);
+    expect(performance.now() - before).toBeLessThan(5000);
+  });
+});
