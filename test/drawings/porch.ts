@@ -306,6 +306,8 @@ function planOf(build: Build): Plan {
     };
   });
   return {
+    ids: build.steps.map(({ id }) => id),
+    buildStart: build.start,
     engine: "by hand",
     rung: 1,
     status: "planned",

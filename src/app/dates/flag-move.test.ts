@@ -16,7 +16,9 @@ test("a delivery moves by its promised date", () => {
 });
 
 test("a booking keeps its time of day", () => {
-  expect(moveFlag(build, time, flag("pump"), "2027-07-03")?.edits).toEqual([{ path: ["bookings", "id=pump", "date"], value: "2027-07-03T08:00" }]);
+  expect(moveFlag(build, time, flag("pump"), "2027-07-03")?.edits).toEqual([
+    { path: ["bookings", "id=pump", "date"], value: "2027-07-03T08:00" },
+  ]);
 });
 
 test("a text that is no date moves nothing", () => {

@@ -5,7 +5,7 @@ const ink = (name: Ink): string => `var(--${name}, ${light[name]})`;
 const hatch = (name: Patterns): string => `sheet-${name}`;
 
 /** One style rule a role, so that a thousand marks carry a class each instead of their colours. */
-export const styleSheet: string = (Object.keys(looks) as Role[])
+const styleSheet = (Object.keys(looks) as Role[])
   .map((role) => {
     const rules = Object.entries(attributesOf(role, ink, hatch)).map(([name, value]) => `${name}:${value}`);
     return `.mark-${role}{${rules.join(";")}}`;
@@ -13,3 +13,6 @@ export const styleSheet: string = (Object.keys(looks) as Role[])
   .join("\n");
 
 export const hatches: string = patterns(ink, hatch);
+
+/** The rules as a style element, to be put into the head. */
+export const styleElement = `<style>${styleSheet}</style>`;

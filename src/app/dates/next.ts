@@ -1,9 +1,19 @@
 import type { Build, Step } from "../../core/build";
 import { siteTime } from "../../core/clock";
 import type { Plan } from "../../core/plan";
-import { clockLabel, dateLabel } from "../../draw";
+import { clockLabel, dateLabel, nameOf } from "../../draw";
 
-const numbers = ["nobody", "one person", "two people", "three people", "four people", "five people", "six people", "seven people", "eight people"];
+const numbers = [
+  "nobody",
+  "one person",
+  "two people",
+  "three people",
+  "four people",
+  "five people",
+  "six people",
+  "seven people",
+  "eight people",
+];
 
 /** "Ana and Ben", else "two people". */
 export function whoWords(build: Build, plan: Plan, index: number): string {
@@ -60,5 +70,5 @@ export function nextWords(build: Build, plan: Plan, today: number): string {
   const step = build.steps[next]!;
   const dates = plan.steps[next]!;
   const who = whoWords(build, plan, next);
-  return `Next: ${step.name}, ${dateLabel(time, dates.start)}, ${clockLabel(time, dates.start)}, ${who}.${needsWords(step)} ${finishWords(build, plan)}`;
+  return `Next: ${nameOf(step)}, ${dateLabel(time, dates.start)}, ${clockLabel(time, dates.start)}, ${who}.${needsWords(step)} ${finishWords(build, plan)}`;
 }

@@ -1,5 +1,3 @@
-
-
 /** How the sheet is looked at; nothing of it is in the document. */
 export class SheetView {
   scale = $state<"weekends" | "whole">("weekends");
@@ -19,4 +17,3 @@ export class SheetView {
     else this.zoom = Math.max(-3, Math.min(6, this.zoom + by));
   }
 }
-

@@ -1,7 +1,7 @@
 import type { Build } from "../../core/build";
 import { siteTime } from "../../core/clock";
 import type { Plan, SiteDay } from "../../core/plan";
-import { clockLabel, dateLabel, dayLabel } from "../../draw";
+import { clockLabel, dateLabel, dayLabel, nameOf } from "../../draw";
 import { whoWords } from "./next";
 
 export interface Job {
@@ -84,12 +84,30 @@ function comingOf(build: Build, plan: Plan): (Coming & { readonly at: number })[
   const deliveries = build.deliveries.flatMap((delivery, index) => {
     const dates = plan.deliveries[index];
     if (!dates) return [];
-    return [{ list: "deliveries" as const, id: delivery.id as string, name: delivery.name, when: dateLabel(time, dates.arrives), late: dates.arrives > dates.neededBy, at: dates.arrives as number }];
+    return [
+      {
+        list: "deliveries" as const,
+        id: delivery.id as string,
+        name: delivery.name,
+        when: dateLabel(time, dates.arrives),
+        late: dates.arrives > dates.neededBy,
+        at: dates.arrives as number,
+      },
+    ];
   });
   const bookings = build.bookings.flatMap((booking, index) => {
     const dates = plan.bookings[index];
     if (!dates) return [];
-    return [{ list: "bookings" as const, id: booking.id as string, name: booking.name, when: `${dateLabel(time, dates.at)}, ${clockLabel(time, dates.at)}`, late: false, at: dates.at as number }];
+    return [
+      {
+        list: "bookings" as const,
+        id: booking.id as string,
+        name: booking.name,
+        when: `${dateLabel(time, dates.at)}, ${clockLabel(time, dates.at)}`,
+        late: false,
+        at: dates.at as number,
+      },
+    ];
   });
   return [...deliveries, ...bookings].sort((a, b) => a.at - b.at);
 }
@@ -107,7 +125,7 @@ function dayCard(build: Build, plan: Plan, day: SiteDay): DayCard {
       const closing = plan.closings.find((one) => one.step === index && one.at >= from && one.at <= to);
       return {
         step: step.id,
-        name: step.name,
+        name: nameOf(step),
         time: `${dates.start < from ? "goes on" : clockLabel(time, start)} to ${dates.finish > to ? "the next day" : clockLabel(time, end)}`,
         who: whoWords(build, plan, index),
         where: build.places[build.at.place.get(step.place ?? "") ?? -1]?.name ?? "",
@@ -121,9 +139,9 @@ function dayCard(build: Build, plan: Plan, day: SiteDay): DayCard {
       (closing): LastChance => ({
         piece: build.pieces[closing.piece]?.name ?? "",
         step: build.steps[closing.step]!.id,
-        name: build.steps[closing.step]!.name,
+        name: nameOf(build.steps[closing.step]!),
         at: clockLabel(time, closing.at),
-        before: closing.before.map(({ step }) => build.steps[step]!.name),
+        before: closing.before.map(({ step }) => nameOf(build.steps[step]!)),
       }),
     );
   return {

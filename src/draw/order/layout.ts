@@ -2,6 +2,7 @@ import { coordGreedy, decrossTwoLayer, graphConnect, layeringLongestPath, sugiya
 import type { Access } from "../../core/access";
 import type { Build } from "../../core/build";
 import { textWidth, wrap } from "../text/measure";
+import { nameOf } from "../text/names";
 
 /** One arrow of the order: steps by position, and the arc row it stands for (the first where several say the same). */
 export interface Arrow {
@@ -59,7 +60,7 @@ function links({ arcs }: Access): Link[] {
 export function orderLayout(build: Build, access: Access, text = 14): OrderLayout {
   if (!access.possible || build.steps.length === 0) return { width: 0, height: 0, boxes: [], arrows: [] };
   const line = text + 3;
-  const lines = build.steps.map((step) => wrap(step.name, widest, text));
+  const lines = build.steps.map((step) => wrap(nameOf(step), widest, text));
   const wide = lines.map((all) => Math.max(...all.map((one) => textWidth(one, text))) + 2 * pad);
   const high = lines.map((all) => all.length * line + pad);
   const singles = build.steps.map((_, index) => ({ from: String(index), to: String(index), row: -1 }));

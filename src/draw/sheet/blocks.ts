@@ -1,4 +1,5 @@
 import { textWidth } from "../text/measure";
+import { nameOf } from "../text/names";
 import { clockLabel, momentLabel } from "../time/labels";
 import type { Frame } from "./frame";
 import { gapReason } from "./reasons";
@@ -27,6 +28,8 @@ export interface BlockSpec {
   readonly crew: number;
   readonly crewInside: boolean;
   readonly closes: boolean;
+  /** Room taken by the closing mark right of the block. */
+  readonly closingRoom: number;
   /** What it covers along its row, in parts: a line may pass between the block and its words. */
   readonly parts: readonly Span[];
   /** The room it takes along its row. */
@@ -59,7 +62,7 @@ export function blockSpec(frame: Frame, step: number, edges: readonly number[]):
   const stretches = stretchesOf(frame, dates.pieces, x0, x1);
   const closing = plan.closings.find((one) => one.step === step);
   const crew = Math.min(crewOf(entry.hands), 8);
-  const name = piece(entry.name, size, "text");
+  const name = piece(nameOf(entry), size, "text");
   const first = stretches[0] as readonly [number, number];
   const crewWide = crew === 0 ? 0 : crew * crewPitch + 4;
   const room = first[1] - first[0] - 10;
@@ -77,7 +80,7 @@ export function blockSpec(frame: Frame, step: number, edges: readonly number[]):
   }
   const reason = reasonOf(frame, step);
   const besideWide = beside.reduce((sum, { width }) => sum + width + textGap, 0) + (crewInside ? 0 : crewWide + textGap);
-  const mark = closing ? closingRoom : 0;
+  const mark = closing && closing.at > dates.start ? closingRoom : 0;
   const rightTo = x1 + mark + besideWide;
   const leftFrom = x0 - besideWide;
   const crossed = (from: number, to: number) => edges.some((edge) => edge > from + 1 && edge < to);
@@ -94,6 +97,7 @@ export function blockSpec(frame: Frame, step: number, edges: readonly number[]):
     crew,
     crewInside,
     closes: closing !== undefined,
+    closingRoom: mark,
     parts: [
       ...(reason ? [{ from: x0 - reason.width - textGap, to: x0 - textGap }] : []),
       ...(left && besideWide > 0 ? [{ from: leftFrom, to: x0 - textGap }] : []),

@@ -21,6 +21,10 @@ export interface SheetAsked {
   readonly elevation?: boolean;
   /** The instant the elevation is filled up to; today where left out. */
   readonly filledAt?: number | null;
+  /**
+   * The stretch of time in sight. Lanes take the height of what stands in them there; what lies outside is squeezed and may overlap. Left out: all.
+   */
+  readonly sight?: { readonly from: number; readonly to: number } | null;
   /** A plan of the same build to show as ghosts: where the steps and flags stood before. */
   readonly before?: { readonly build: Build; readonly plan: Plan } | null;
 }

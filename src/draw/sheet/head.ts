@@ -153,6 +153,11 @@ function ghostFlag({ asked, axis }: Frame, flag: Flag, y: number): Mark[] {
   if (at === undefined || at === flag.at) return [];
   const [x, top] = [axis.x(at), y + 2];
   const { wide, high } = pennant;
-  const box: [number, number][] = [[x, top], [x + wide, top], [x + wide, top + high], [x, top + high]];
+  const box: [number, number][] = [
+    [x, top],
+    [x + wide, top],
+    [x + wide, top + high],
+    [x, top + high],
+  ];
   return [path(`ghost ${flag.list} ${flag.id}`, "ghost", layers.ghost, box, { closed: true, of: { list: flag.list, id: flag.id } })];
 }

@@ -1,5 +1,6 @@
 import type { Build, Place } from "../../core/build";
 import type { Plan } from "../../core/plan";
+import { nameOf } from "../text/names";
 
 /** A lane before it has a height: one place, or the steps that name none. */
 export interface LaneSpec {
@@ -61,7 +62,7 @@ export function laneOrder(build: Build, plan: Plan): LaneSpec[] {
   );
   const lanes: LaneSpec[] = places.map(({ place, index }) => ({
     key: place.id,
-    name: place.name,
+    name: nameOf(place),
     place: index,
     offSite: isOffSite(place),
     bracket: alone(bracket, bracket.get(index) ?? null) ? null : (bracket.get(index) ?? null),

@@ -47,8 +47,6 @@ export interface Layout {
 const laneGap = 8;
 const groundGap = 22;
 const padTop = 6;
-/** Gap between a wait's tick and its words, px. */
-export const waitTextGap = 8;
 
 /** Where a lane's state changes, px. */
 export function edgesOf({ plan, axis }: Frame, place: number): number[] {
@@ -71,6 +69,8 @@ export function layOut(frame: Frame, mostName: number): Layout {
   const runs: WaitRun[][] = specs.map(() => []);
   if (!whole) for (const run of waitRuns(frame)) runs[laneAt.get(laneOf[run.from] as number) ?? 0]!.push(run);
 
+  const { sight } = frame.asked;
+  const seen: Span | null = sight ? { from: frame.axis.x(sight.from), to: frame.axis.x(sight.to) } : null;
   const lanes: Lane[] = [];
   const bands: Band[] = [];
   const blocks = new Map<number, Block>();
@@ -82,17 +82,15 @@ export function layOut(frame: Frame, mostName: number): Layout {
     if (before && !layered) y += before.offSite === spec.offSite ? (whole ? 3 : laneGap) : groundGap;
     const edges = spec.place < 0 ? [] : edgesOf(frame, spec.place);
     const blocksHere = steps[lane]!.map((step) => blockSpec(frame, step, edges)).map((one) => (whole ? bare(one) : one));
-    const spans: Span[] = [
-      ...blocksHere,
-      ...runs[lane]!.map((run) => ({ from: run.x0, to: run.x1 + waitTextGap + textWidth(run.label, text) })),
-    ];
-    const { rowOf, count } = whole ? { rowOf: spans.map(() => 0), count: 1 } : packRows(spans);
+    const spans: Span[] = [...blocksHere, ...runs[lane]!.map((run) => ({ from: run.x0, to: run.to }))];
+    const { rowOf, count } = whole ? { rowOf: spans.map(() => 0), count: 1 } : packSeen(spans, seen);
     const lines = wrap(spec.name, mostName, text);
     const nameHeight = lines.length * (text + 3) + 4;
     const y0 = y;
     const rows = Math.max(1, count);
-    const height = Math.max(nameHeight, whole ? block + 8 : padTop + rows * row + 4);
-    const top = (index: number) => y0 + (whole ? 4 : padTop) + index * row;
+    const thin = whole || count === 0;
+    const height = Math.max(nameHeight, thin ? block + 8 : padTop + rows * row + 4);
+    const top = (index: number) => y0 + (thin ? 4 : padTop) + index * row;
     const firstBand = bands.length;
     for (let index = 0; index < rows; index += 1) {
       const taken = spans.flatMap((span, at) => (rowOf[at] === index ? (blocksHere[at]?.parts ?? [span]) : []));
@@ -112,6 +110,17 @@ export function layOut(frame: Frame, mostName: number): Layout {
   });
   const nameWidth = Math.ceil(lanes.reduce((most, { lines }) => Math.max(most, ...lines.map((line) => textWidth(line, text))), 60));
   return { lanes, blocks, waits, bands, height: y + 6, nameWidth };
+}
+
+/** Rows for what is in sight; what is not is put into rows as well, but asks for none. */
+function packSeen(spans: readonly Span[], seen: Span | null): { readonly rowOf: readonly number[]; readonly count: number } {
+  if (!seen) return packRows(spans);
+  const inSight = spans.map(({ from, to }) => to >= seen.from && from <= seen.to);
+  const packed = packRows(spans.filter((_, index) => inSight[index]));
+  let next = 0;
+  let aside = 0;
+  const rowOf = spans.map((_, index) => (inSight[index] ? (packed.rowOf[next++] as number) : aside++ % Math.max(1, packed.count)));
+  return { rowOf, count: packed.count };
 }
 
 /** The whole build has room for the block alone. */

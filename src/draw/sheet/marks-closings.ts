@@ -13,7 +13,7 @@ export function closingMarks(frame: Frame, layout: Layout): Mark[] {
     const step = build.steps[closing.step];
     if (!step) continue;
     const of: Subject = { list: "steps", id: step.id };
-    const x = axis.x(closing.at) + (whole ? 0 : 1);
+    const x = axis.x(closing.at);
     let own = false;
     const block = layout.blocks.get(closing.step);
     layout.lanes.forEach((lane, index) => {
@@ -22,7 +22,8 @@ export function closingMarks(frame: Frame, layout: Layout): Mark[] {
       own ||= index === block?.lane;
       marks.push(bracketMark(`closes ${closing.piece} ${lane.key}`, x, lane.y0 + 1.5, lane.y1 - 1.5, of, whole));
     });
-    if (block && !own) marks.push(bracketMark(`closes ${closing.piece}`, Math.max(x, block.x1), block.y0 - 3, block.y1 + 1, of, whole));
+    if (block && !own)
+      marks.push(bracketMark(`closes ${closing.piece}`, x <= block.x0 + 1 ? block.x0 - 2 : x, block.y0 - 3, block.y1 + 1, of, whole));
   }
   return marks;
 }

@@ -10,11 +10,12 @@ const footHeight = 4;
 export function sectionMarks(frame: Frame, layout: Layout): Mark[] {
   const marks: Mark[] = [];
   const width = frame.axis.width;
+  const starts = frame.whole ? [] : dayStarts(frame);
   layout.lanes.forEach((lane, index) => {
     marks.push(...states(frame, lane));
     const before = layout.lanes[index - 1];
     const role = "lane-line";
-    if (!frame.whole) marks.push(dayTicks(frame, lane));
+    if (!frame.whole) marks.push(dayTicks(starts, lane, width));
     if (!(before && before.y1 === lane.y0))
       marks.push(
         path(`lane ${lane.key} top`, role, layers.rule, [
@@ -41,13 +42,16 @@ export function sectionMarks(frame: Frame, layout: Layout): Mark[] {
   return marks;
 }
 
-/** Short strokes under the lane's upper line where days begin: the eye goes by them, and no line runs through the lane. */
-function dayTicks({ axis, time }: Frame, lane: Lane): Mark {
-  const starts = axis.columns.filter(
-    (one) => one.kind === "site" || one.kind === "visit" || (one.kind === "day" && time.local(one.from).weekday === 6),
-  );
-  const d = starts.map((one) => `M${round(one.x0)} ${round(lane.y0)}v4`).join("");
-  return shape(`ticks ${lane.key}`, "lane-line", layers.rule, d, { x0: 0, y0: lane.y0, x1: axis.width, y1: lane.y0 + 4 });
+/** Where days begin: short strokes under each lane's upper line, so that no line runs through a lane. */
+function dayStarts({ axis, time }: Frame): readonly number[] {
+  return axis.columns
+    .filter(({ kind, from }) => kind === "site" || kind === "visit" || (kind === "day" && time.local(from).weekday === 6))
+    .map(({ x0 }) => round(x0));
+}
+
+function dayTicks(starts: readonly number[], lane: Lane, width: number): Mark {
+  const d = starts.map((x) => `M${x} ${round(lane.y0)}v4`).join("");
+  return shape(`ticks ${lane.key}`, "lane-line", layers.rule, d, { x0: 0, y0: lane.y0, x1: width, y1: lane.y0 + 4 });
 }
 
 function states(frame: Frame, lane: Lane): Mark[] {
@@ -60,11 +64,13 @@ function states(frame: Frame, lane: Lane): Mark[] {
     const x0 = index === 0 ? 0 : axis.x(state.from);
     const x1 = next ? axis.x(next.from) : axis.width;
     if (x1 <= x0) return;
+    // Shut from the start: not there yet, or never yet opened. Hatched along the foot alone.
+    const notYet = index === 0 && state.state === "closed";
     const filled = state.state === "filled";
     const earth = build.pieces[state.by]?.sort === "earth" || build.pieces[state.by]?.sort === "fill";
     const edge = filled ? (earth ? "earth-edge" : "concrete-edge") : "closed-edge";
     const id = `${lane.key} ${index}`;
-    marks.push(rect(`state ${id}`, filled ? "filled-flat" : "closed-flat", layers.section, x0, lane.y0, x1, lane.y1));
+    if (!notYet) marks.push(rect(`state ${id}`, filled ? "filled-flat" : "closed-flat", layers.section, x0, lane.y0, x1, lane.y1));
     const foot = frame.whole ? 0 : footHeight;
     if (foot > 0) marks.push(rect(`foot ${id}`, edge, layers.section, x0, lane.y1 - foot, x1, lane.y1));
     marks.push(rect(`edge ${id}`, edge, layers.section, x0, lane.y0, Math.min(x1, x0 + (frame.whole ? 4 : edgeWidth)), lane.y1 - foot));

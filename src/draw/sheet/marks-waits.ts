@@ -1,74 +1,92 @@
 import { layers, type Mark, path, rect, type Subject, shape, words } from "../marks/mark";
 import type { Frame } from "./frame";
-import { type Layout, waitTextGap } from "./layout";
+import type { Layout, WaitPlace } from "./layout";
 import { circle } from "./marks-blocks";
 import { plates } from "./plate";
+import { type WaitEnd, waitTextGap } from "./waits";
 
 const half = 4;
 const tick = 8;
 const ring = 3;
 
-/** Waits as hatched runs at their true length, a tick where they let go, what is awaited beside it, and a ring for each visit. */
+/** Waits as hatched runs at their true length, a tick where each lets go, what is awaited beside it, and a ring for each visit. */
 export function waitMarks(frame: Frame, layout: Layout): Mark[] {
   const { build, plan, axis } = frame;
+  if (frame.whole) return wholeVisits(frame, layout);
   const marks: Mark[] = [];
-  const seen = new Set<number>();
+  const visits = new Map<number, number[]>();
+  plan.visits.forEach(({ from }, index) => {
+    visits.set(from, [...(visits.get(from) ?? []), index]);
+  });
   for (const run of layout.waits) {
     const y = (run.y0 + run.y1) / 2;
-    const of: Subject = run.wait ? { list: "waits", id: run.wait.id } : { list: "steps", id: build.steps[run.from]!.id };
-    marks.push(rect(run.id, "wait", layers.wait, run.x0, y - half, run.x1, y + half, of));
+    const of: Subject = { list: "steps", id: build.steps[run.from]!.id };
+    const corners: [number, number][] = [
+      [run.x0, y - half],
+      [run.x1, y - half],
+      [run.x1, y + half],
+      [run.x0, y + half],
+    ];
     marks.push(
-      path(
-        `${run.id} frame`,
-        "wait-frame",
-        layers.wait,
-        [
-          [run.x0, y - half],
-          [run.x1, y - half],
-          [run.x1, y + half],
-          [run.x0, y + half],
-        ],
-        { closed: true, of },
-      ),
+      rect(run.id, "wait", layers.wait, run.x0, y - half, run.x1, y + half, of),
+      path(`${run.id} frame`, "wait-frame", layers.wait, corners, { closed: true, of }),
     );
-    marks.push(
-      path(
-        `${run.id} end`,
-        "wait-end",
-        layers.wait + 1,
-        [
-          [run.x1, y - tick],
-          [run.x1, y + tick],
-        ],
-        { of },
-      ),
-    );
-    const label = words(`${run.id} label`, "text-soft", {
-      text: run.label,
-      x: run.x1 + waitTextGap,
-      y: y + 0.34 * frame.text,
-      size: frame.text,
-      of,
-    });
-    marks.push(...plates(frame, layout.lanes[run.lane]!, label, run.y0 + 1, run.y1 - 1), label);
-    plan.visits.forEach((visit, index) => {
-      if (seen.has(index) || visit.from !== run.from || visit.at < run.begins || visit.at > run.ready) return;
-      seen.add(index);
-      marks.push(visitMark(index, axis.x(visit.at), y));
-    });
+    for (const end of run.ends) marks.push(...endMarks(frame, layout, run, end, y, of));
+    for (const index of visits.get(run.from) ?? []) {
+      const { at } = plan.visits[index]!;
+      if (at < run.begins || axis.x(at) > run.x1) continue;
+      const x = axis.x(at);
+      marks.push(
+        shape(
+          `visit ${index}`,
+          "visit",
+          layers.wait + 2,
+          circle(x, y, ring),
+          { x0: x - ring, y0: y - ring, x1: x + ring, y1: y + ring },
+          of,
+        ),
+      );
+    }
   }
-  if (frame.whole) marks.push(...wholeVisits(frame, layout));
   return marks;
 }
 
+function endMarks(frame: Frame, layout: Layout, run: WaitPlace, end: WaitEnd, y: number, of: Subject): Mark[] {
+  const marks: Mark[] = [
+    path(
+      `${run.id} end ${end.row}`,
+      "wait-end",
+      layers.wait + 1,
+      [
+        [end.x, y - tick],
+        [end.x, y + tick],
+      ],
+      { of },
+    ),
+  ];
+  if (!end.labelled) return marks;
+  const label = words(`${run.id} label ${end.row}`, "text-soft", {
+    text: end.label,
+    x: end.x + waitTextGap,
+    y: y + 0.34 * frame.text,
+    size: frame.text,
+    of,
+  });
+  return [...marks, ...plates(frame, layout.lanes[run.lane]!, label, run.y0 + 1, run.y1 - 1), label];
+}
+
+/** In the whole build a short stroke at the foot of the lane for each visit. */
 function wholeVisits({ build, plan, axis }: Frame, layout: Layout): Mark[] {
   return plan.visits.flatMap((visit, index) => {
     const place = build.steps[visit.from]?.place;
-    const lane = layout.lanes.find((one) => place !== null && place !== undefined && one.key === place);
-    return lane ? [visitMark(index, axis.x(visit.at), lane.y1 - 4.5)] : [];
+    const lane = place ? layout.lanes.find((one) => one.key === place) : undefined;
+    if (!lane) return [];
+    const x = axis.x(visit.at);
+    return [
+      path(`visit ${index}`, "wait-end", layers.wait, [
+        [x, lane.y1 - 6],
+        [x, lane.y1],
+      ]),
+    ];
   });
-}
-
-function visitMark(index: number, x: number, y: number): Mark {
-  return shape(`visit ${index}`, "visit", layers.wait + 2, circle(x, y, ring), { x0: x - ring, y0: y - ring, x1: x + ring, y1: y + ring });
 }

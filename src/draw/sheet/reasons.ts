@@ -1,5 +1,6 @@
 import type { Build } from "../../core/build";
 import type { Holder, Plan } from "../../core/plan";
+import { amountLabel, waitName } from "../text/names";
 
 /**
  * A few words for the gap before a step on the chalk line: what the build waits for there. Null where the gap needs none: the step simply follows,
@@ -42,5 +43,7 @@ function waitReason(build: Build, plan: Plan, row: number): string | null {
   const amount = amounts[least];
   if (!amount || amount.amount === 0) return null;
   const wait = build.waits.find((one) => one.id === statements[arcs.reason[row] ?? -1]?.id);
-  return wait && wait.name !== "" && !wait.plain ? `${wait.name}, ${amount.text}` : amount.text;
+  const name = waitName(wait ?? null);
+  const much = amountLabel(build, amount);
+  return name === null ? much : `${name}, ${much}`;
 }

@@ -1,11 +1,10 @@
-import { siteTime } from "../../core/clock";
+import { type SiteTime, siteTime } from "../../core/clock";
 import { type Drawing, inOrder, type Mark, type Part, words } from "../marks/mark";
-import { textWidth } from "../text/measure";
 import { type Axis, makeAxis } from "../time/axis";
 import { type Flag, layFlags } from "./flags";
 import type { Frame, SheetAsked } from "./frame";
 import { headMarks } from "./head";
-import { type Block, type Lane, layOut, waitTextGap } from "./layout";
+import { type Block, type Lane, layOut } from "./layout";
 import { blockMarks } from "./marks-blocks";
 import { chalkMarks } from "./marks-chalk";
 import { closingMarks } from "./marks-closings";
@@ -32,8 +31,11 @@ export function dayWidthFor(width: number, weekends = 10): number {
   return Math.max(46, Math.min(130, Math.floor((each - 32) / 2)));
 }
 
+/** The axis of a sheet on its own; handed back to `sheet` it is not made twice. */
+export const sheetAxis = (asked: SheetAsked): Axis => frameOf(asked).axis;
+
 /** A pure function of what is asked: same build, plan and options, same marks. */
-export function sheet(asked: SheetAsked): Sheet {
+export function sheet(asked: SheetAsked & { readonly axis?: Axis }): Sheet {
   const { build } = asked;
   const frame0 = frameOf(asked);
   const elevation = (asked.elevation ?? true) && build.places.some((place) => place.elevation_mm !== null);
@@ -44,7 +46,7 @@ export function sheet(asked: SheetAsked): Sheet {
     Math.max(
       frame0.axis.width,
       ...[...layout.blocks.values()].map(({ to }) => to + 8),
-      ...layout.waits.map(({ x1, label }) => x1 + waitTextGap + textWidth(label, frame0.text) + 8),
+      ...layout.waits.map(({ to }) => to + 8),
       ...flags.map(({ x, width }) => x + width + 4),
     ),
   );
@@ -96,26 +98,42 @@ export function sheet(asked: SheetAsked): Sheet {
   };
 }
 
-function frameOf(asked: SheetAsked): Frame {
+function frameOf(asked: SheetAsked & { readonly axis?: Axis }): Frame {
   const { build, plan } = asked;
   const whole = asked.scale === "whole";
   const text = asked.text ?? 14;
   const time = siteTime(build.site.zone, build.start);
-  const before = asked.before?.plan;
-  const instants: number[] = [plan, ...(before ? [before] : [])].flatMap((one) => [
-    ...one.steps.flatMap(({ start, finish }) => [start, finish]),
-    ...one.deliveries.map(({ arrives }) => arrives),
-    ...one.bookings.map(({ at }) => at),
-  ]);
-  const sane = instants.filter((t) => t > -1_000_000 && t < 6_000_000);
-  const axis = makeAxis({
+  const block = whole ? 13 : text + 6;
+  const axis = asked.axis ?? axisOf(asked, time, whole);
+  return { asked: { ...asked, units: asked.units ?? build.site.units }, build, plan, time, axis, whole, text, block, row: block + 7 };
+}
+
+/** Instants beyond a decade are answers like "never", not dates. */
+const [earliest, latest] = [-1_000_000, 6_000_000];
+
+function axisOf(asked: SheetAsked, time: SiteTime, whole: boolean): Axis {
+  const plans = [asked.plan, ...(asked.before ? [asked.before.plan] : [])];
+  let [from, to] = [Number.POSITIVE_INFINITY, Number.NEGATIVE_INFINITY];
+  const cover = (t: number) => {
+    if (t < earliest || t > latest) return;
+    from = Math.min(from, t);
+    to = Math.max(to, t);
+  };
+  for (const plan of plans) {
+    for (const { start, finish } of plan.steps) {
+      cover(start);
+      cover(finish);
+    }
+    for (const { arrives } of plan.deliveries) cover(arrives);
+    for (const { at } of plan.bookings) cover(at);
+  }
+  if (from > to) [from, to] = [0, 1440];
+  return makeAxis({
     time,
-    days: [...plan.days, ...(before?.days ?? [])],
-    from: sane.reduce((a, b) => Math.min(a, b), sane[0] ?? 0),
-    to: sane.reduce((a, b) => Math.max(a, b), sane[0] ?? 1440),
+    days: plans.flatMap(({ days }) => days),
+    from,
+    to,
     folding: whole ? "whole" : asked.unfolded ? "unfolded" : "folded",
     dayWidth: whole ? 7.5 : (asked.dayWidth ?? 64),
   });
-  const block = whole ? 13 : text + 8;
-  return { asked: { ...asked, units: asked.units ?? build.site.units }, build, plan, time, axis, whole, text, block, row: block + 9 };
 }

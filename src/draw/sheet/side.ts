@@ -11,7 +11,7 @@ export interface Side {
 }
 
 const elevationWidth = 118;
-const leaderWidth = 30;
+const leaderWidth = 44;
 const bracketWidth = 12;
 const tallest = 560;
 

@@ -62,14 +62,14 @@ function weekendsFoot(frame: Frame): Foot {
 }
 
 function dayCells(frame: Frame, say: (day: Day) => { text: string; warn?: boolean } | null): Cell[] {
-  const cells: Cell[] = [];
-  for (const day of frame.plan.days) {
+  const columns = new Map(
+    frame.axis.columns.filter(({ kind }) => kind !== "fold" && kind !== "night").map((column) => [column.date, column]),
+  );
+  return frame.plan.days.flatMap((day): Cell[] => {
     const said = say(day);
-    if (!said) continue;
-    const column = frame.axis.columns.find((one) => one.date === day.date && one.kind !== "fold" && one.kind !== "night");
-    if (column) cells.push({ id: day.date, ...said, x: column.x0 + 4, room: column.x1 - column.x0 });
-  }
-  return cells;
+    const column = columns.get(day.date);
+    return said && column ? [{ id: day.date, ...said, x: column.x0 + 4, room: column.x1 - column.x0 }] : [];
+  });
 }
 
 /** Usual lows and highs change by the month, so they stand once a month and at most once a weekend. */

@@ -1,6 +1,7 @@
 import type { Build } from "../../core/build";
 import { siteTime } from "../../core/clock";
 import type { Plan } from "../../core/plan";
+import { nameOf } from "../text/names";
 import { dateLabel, momentLabel, spanLabel } from "../time/labels";
 import { crewOf } from "./blocks";
 import { laneOfSteps } from "./lanes";
@@ -42,8 +43,8 @@ export function twinRows(build: Build, plan: Plan): TwinRow[] {
       list: "steps",
       id: step.id,
       at: dates.start,
-      name: step.name,
-      place: build.places[laneOf[index] as number]?.name ?? "",
+      name: nameOf(step),
+      place: placeName(build, laneOf[index] as number),
       when: spanLabel(time, dates.start, dates.finish),
       hands: hands === 0 ? "" : String(hands),
       notes,
@@ -87,5 +88,10 @@ export function twinRows(build: Build, plan: Plan): TwinRow[] {
 function closed(build: Build, piece: number): string {
   const { closes, fills } = build.pieces[piece] ?? { closes: [], fills: [] };
   const ids = new Set([...fills, ...closes.map(({ place }) => place)]);
-  return [...ids].map((id) => build.places[build.at.place.get(id) ?? -1]?.name ?? id).join(", ");
+  return [...ids].map((id) => placeName(build, build.at.place.get(id) ?? -1)).join(", ");
+}
+
+function placeName(build: Build, index: number): string {
+  const place = build.places[index];
+  return place ? nameOf(place) : "";
 }
