@@ -39,7 +39,7 @@ export function linksOf(
     links.most[l] = most;
   };
   for (let r = 0; r < arcs.count; r++) {
-    if (arcs.redundant[r] === 1 || (arcs.orders[r] === 0 && arcs.most[r]! < 0)) continue;
+    if (arcs.redundant[r] === 1 || (arcs.orders[r] === 0 && arcs.least[r]! < 0 && arcs.most[r]! < 0)) continue;
     const least = arcs.least[r]! < 0 ? null : amounts[arcs.least[r]!]!;
     const most = arcs.most[r]! < 0 ? null : amounts[arcs.most[r]!]!;
     const leastClock = least === null ? plain : list.of(clocks.of(least.on));

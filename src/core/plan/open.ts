@@ -9,7 +9,7 @@ interface Touch {
   readonly kind: "closes" | "makes" | "fills";
 }
 
-/** The states of every place through a plan: which ways in are usable, and whether any is. Outer places first, so that a way through one can ask it. */
+/** The states of every place through a plan: which ways in are usable, and whether any is. */
 export function placeStates(build: Build, spans: readonly PieceSpan[], s: Solution): PlaceState[][] {
   const touches: Touch[][] = build.places.map(() => []);
   build.pieces.forEach((piece, p) => {
@@ -17,20 +17,54 @@ export function placeStates(build: Build, spans: readonly PieceSpan[], s: Soluti
     for (const ref of piece.makes) touches[build.at.place.get(ref.place)!]!.push({ piece: p, way: ref.way, kind: "makes" });
     for (const place of piece.fills) touches[build.at.place.get(place)!]!.push({ piece: p, way: null, kind: "fills" });
   });
-  const states: (PlaceState[] | null)[] = build.places.map(() => null);
-  const visiting = new Set<number>();
-  const of = (q: number): PlaceState[] => {
-    const known = states[q];
-    if (known !== null && known !== undefined) return known;
-    // Ways that lead through each other in a ring open nothing; that ring is a finding of its own.
-    if (visiting.has(q)) return [];
-    visiting.add(q);
-    const found = statesOf(build, q, touches[q]!, spans, s, of);
-    visiting.delete(q);
+  const dependents: number[][] = build.places.map(() => []);
+  build.places.forEach((place, q) => {
+    for (const way of place.ways) if (way.through !== null) dependents[build.at.place.get(way.through.place)!]!.push(q);
+  });
+  // From "nothing is open" up to the least table that agrees with itself: ways that lead through each other in a ring open nothing.
+  const states: PlaceState[][] = build.places.map(() => []);
+  const queue = outerFirst(build);
+  const queued = new Set(queue);
+  for (let k = 0; k < queue.length; k++) {
+    const q = queue[k]!;
+    queued.delete(q);
+    const found = statesOf(build, q, touches[q]!, spans, s, (outer) => states[outer]!);
+    const changed = JSON.stringify(found) !== JSON.stringify(states[q]);
     states[q] = found;
-    return found;
-  };
-  return build.places.map((_, q) => of(q));
+    if (!changed) continue;
+    for (const d of dependents[q]!) {
+      if (queued.has(d)) continue;
+      queued.add(d);
+      queue.push(d);
+    }
+  }
+  return states;
+}
+
+/** Places so that, rings aside, those that ways lead through come first. */
+function outerFirst(build: Build): number[] {
+  const order: number[] = [];
+  const seen = new Uint8Array(build.places.length);
+  for (let root = 0; root < build.places.length; root++) {
+    const path = [root];
+    while (path.length > 0) {
+      const q = path[path.length - 1]!;
+      const next =
+        seen[q] === 0 ? build.places[q]!.ways.flatMap((w) => (w.through === null ? [] : [build.at.place.get(w.through.place)!])) : [];
+      const fresh = next.filter((o) => seen[o] === 0 && o !== q);
+      if (seen[q] === 0) {
+        seen[q] = 1;
+        path.push(...fresh);
+        if (fresh.length > 0) continue;
+      }
+      path.pop();
+      if (seen[q] === 1) {
+        seen[q] = 2;
+        order.push(q);
+      }
+    }
+  }
+  return order;
 }
 
 function statesOf(
@@ -84,8 +118,8 @@ function servesAt(build: Build, piece: number, span: PieceSpan, s: Solution, t: 
 }
 
 function servesUntil(build: Build, piece: number, span: PieceSpan, s: Solution): number {
-  const { down } = build.pieces[piece]!;
-  return down < 0 ? span.gone : Math.min(span.gone, s.start[down]!);
+  const { down, fromStart } = build.pieces[piece]!;
+  return Math.min(fromStart ? never : span.gone, down < 0 ? never : s.start[down]!);
 }
 
 function stateAt(states: readonly PlaceState[], t: number): PlaceState["state"] {

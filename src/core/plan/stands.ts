@@ -12,7 +12,9 @@ export function standsOf(build: Build, clocks: Clocks, s: Solution): Stands {
     if (piece.up < 0 && !piece.fromStart) return { up: never, stands: never, gone: never };
     const up = (piece.up < 0 ? 0 : s.start[piece.up]!) as ElapsedMinute;
     const stands = (piece.up < 0 ? 0 : s.finish[piece.up]!) as ElapsedMinute;
-    const itself = piece.goesAfter === null ? never : clocks.of(piece.goesAfter.on).advance(stands, piece.goesAfter.amount);
+    // What stood before the build began has had its time.
+    const itself =
+      piece.goesAfter === null ? never : piece.up < 0 ? stands : clocks.of(piece.goesAfter.on).advance(stands, piece.goesAfter.amount);
     const gone = piece.down < 0 ? itself : (Math.min(itself, s.finish[piece.down]!) as ElapsedMinute);
     return { up, stands, gone };
   });

@@ -1,6 +1,5 @@
-import type { ElapsedMinute } from "../../base";
 import type { Case, Fault } from "./fault";
-import { goneFrom, putFrom, servesUntil, stoodFrom } from "./reach";
+import { goneFrom, putFrom, servesUntil, since, stoodFrom } from "./reach";
 
 /** At every instant at which a piece begins to go up or to come down, everything that must be held is. */
 export function checkHolding(c: Case): Fault[] {
@@ -25,19 +24,21 @@ export function checkHolding(c: Case): Fault[] {
 
 function heldAt(c: Case, q: number, t: number): boolean {
   const piece = c.build.pieces[q]!;
-  if (
-    piece.holdsItself !== null &&
-    c.clocks.of(piece.holdsItself.on).advance(stoodFrom(c, q) as ElapsedMinute, piece.holdsItself.amount) <= t
-  )
-    return true;
+  if (piece.holdsItself !== null && since(c, q, piece.holdsItself) <= t) return true;
   return piece.heldBy.some((set) =>
     set.every((id) => {
       const r = c.build.at.piece.get(id)!;
       const holder = c.build.pieces[r]!;
-      const there = stoodFrom(c, r) <= t || (holder.up >= 0 && holder.up === piece.up);
+      // Put up by the very step that puts this one up, or that takes another holder of it away: one act.
+      const together = holder.up >= 0 && (holder.up === piece.up || (handsOver(c, q, holder.up) && c.start[holder.up]! <= t));
+      const there = stoodFrom(c, r) <= t || together;
       return holder.goesAfter === null && there && t < servesUntil(c, r);
     }),
   );
+}
+
+function handsOver(c: Case, q: number, step: number): boolean {
+  return c.build.pieces[q]!.heldBy.some((set) => set.some((id) => c.build.pieces[c.build.at.piece.get(id)!]!.down === step));
 }
 
 /** What stands from the start is held by the ground until one of its holders is taken away. */

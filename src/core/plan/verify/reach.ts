@@ -1,5 +1,5 @@
 import type { ElapsedMinute } from "../../base";
-import type { Passage, Way } from "../../build";
+import type { Amount, Passage, Way } from "../../build";
 import type { Case, Fault } from "./fault";
 
 /** Everything a step must get to, lean on and keep held, looked at over the whole of its dates. */
@@ -18,7 +18,7 @@ export function checkReach(c: Case): Fault[] {
     }
     for (const { piece, once } of step.leansOn) {
       const p = c.build.at.piece.get(piece)!;
-      const ready = once === null ? stoodFrom(c, p) : c.clocks.of(once.on).advance(stoodFrom(c, p) as ElapsedMinute, once.amount);
+      const ready = once === null ? stoodFrom(c, p) : since(c, p, once);
       if (c.build.pieces[p]!.up !== s && ready > at) out.push({ rule: "leans", step: step.id, piece, at });
       if (servesUntil(c, p) < c.finish[s]!) out.push({ rule: "leans", step: step.id, piece, at: c.finish[s]! });
     }
@@ -76,14 +76,19 @@ export function putFrom(c: Case, p: number): number {
 
 export function stoodFrom(c: Case, p: number): number {
   const piece = c.build.pieces[p]!;
-  return piece.up >= 0 ? c.finish[piece.up]! : piece.fromStart ? 0 : forever;
+  return piece.up >= 0 ? c.finish[piece.up]! : piece.fromStart ? -forever : forever;
+}
+
+/** What an amount is counted from: what stands from the start has had every amount before the build began. */
+export function since(c: Case, p: number, amount: Amount): number {
+  const from = stoodFrom(c, p);
+  return Number.isFinite(from) ? c.clocks.of(amount.on).advance(from as ElapsedMinute, amount.amount) : from;
 }
 
 /** When it goes by itself. */
 function itself(c: Case, p: number): number {
   const { goesAfter } = c.build.pieces[p]!;
-  const from = stoodFrom(c, p);
-  return goesAfter === null || from === forever ? forever : c.clocks.of(goesAfter.on).advance(from as ElapsedMinute, goesAfter.amount);
+  return goesAfter === null ? forever : since(c, p, goesAfter);
 }
 
 export function goneFrom(c: Case, p: number): number {
@@ -92,6 +97,6 @@ export function goneFrom(c: Case, p: number): number {
 }
 
 export function servesUntil(c: Case, p: number): number {
-  const { down } = c.build.pieces[p]!;
-  return Math.min(itself(c, p), down >= 0 ? c.start[down]! : forever);
+  const { down, fromStart } = c.build.pieces[p]!;
+  return Math.min(fromStart ? forever : itself(c, p), down >= 0 ? c.start[down]! : forever);
 }

@@ -11,7 +11,7 @@ export function checkTable(c: Case, plan: Plan): Fault[] {
     c.build.places.forEach((place, q) => {
       const said = plan.stands.places[q]!.findLast((state) => state.from <= t);
       const filled = c.build.pieces.some((p, i) => p.fills.includes(place.id) && putFrom(c, i) <= t && t < goneFrom(c, i));
-      const usable = filled ? [] : place.ways.filter((w) => usableAt(c, place.id, w.id, t, [])).map((w) => w.full);
+      const usable = filled ? [] : place.ways.filter((w) => usableAt(c, place.id, w.id, t, null)).map((w) => w.full);
       const state = filled ? "filled" : usable.length > 0 ? "open" : "closed";
       if (said?.state !== state || said.usableWays.join() !== usable.join()) out.push({ rule: "table", place: place.id, at: t });
     });
@@ -20,8 +20,9 @@ export function checkTable(c: Case, plan: Plan): Fault[] {
   return out;
 }
 
-function usableAt(c: Case, place: string, way: string, t: number, walk: readonly string[]): boolean {
-  if (walk.includes(place)) return false;
+/** `walk`: the places gone through from the outer place on, which do not vouch for themselves; null for the way that is asked about. */
+function usableAt(c: Case, place: string, way: string, t: number, walk: readonly string[] | null): boolean {
+  if (walk?.includes(place)) return false;
   const named = (refs: readonly { place: string; way: string }[]): boolean => refs.some((r) => r.place === place && r.way === way);
   const { build } = c;
   for (const [p, piece] of build.pieces.entries()) {
@@ -32,5 +33,5 @@ function usableAt(c: Case, place: string, way: string, t: number, walk: readonly
   const { through } = build.places[build.at.place.get(place)!]!.ways.find((w) => w.id === way)!;
   if (through === null) return true;
   const outer = build.places[build.at.place.get(through.place)!]!;
-  return outer.ways.some((w) => usableAt(c, outer.id, w.id, t, [...walk, place]));
+  return outer.ways.some((w) => usableAt(c, outer.id, w.id, t, walk === null ? [] : [...walk, place]));
 }
