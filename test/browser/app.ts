@@ -1,0 +1,68 @@
+import type { Browser, BrowserContextOptions, Page } from "playwright-core";
+import { expect, inject } from "vitest";
+import { launch } from "../tools/browser.mjs";
+
+export const phone = { width: 390, height: 844 };
+export const desk = { width: 1440, height: 900 };
+
+/** One browser for a file of tests, and pages on which nothing may go wrong unseen. */
+export async function openBrowser() {
+  const browser: Browser = await launch();
+  const faults: string[] = [];
+
+  const watch = (page: Page): Page => {
+    page.on("console", (message) => {
+      if (message.type() === "error" || message.type() === "warning") faults.push(message.text());
+    });
+    page.on("pageerror", (error) => faults.push(error.message));
+    page.setDefaultTimeout(10_000);
+    return page;
+  };
+
+  /** A fresh profile: nothing kept. */
+  async function context(options: BrowserContextOptions = {}) {
+    const made = await browser.newContext({ viewport: desk, locale: "en-US", ...options });
+    // Without the picker of the system the page uses a plain file field, which a test can fill.
+    await made.addInitScript(() => {
+      Reflect.deleteProperty(window, "showOpenFilePicker");
+      Reflect.deleteProperty(window, "showSaveFilePicker");
+    });
+    return made;
+  }
+
+  async function start(options: BrowserContextOptions = {}): Promise<Page> {
+    const page = watch(await (await context(options)).newPage());
+    await page.goto(inject("app"));
+    await page.getByRole("heading", { level: 1 }).waitFor();
+    return page;
+  }
+
+  return {
+    browser,
+    context,
+    start,
+    watch,
+    /** The start page, then one of the examples, shown in Order. */
+    async example(title: string, options: BrowserContextOptions = {}): Promise<Page> {
+      const page = await start(options);
+      await page.getByRole("button", { name: title }).click();
+      await page.getByText(/^(Finished |This cannot be built)/).waitFor();
+      return page;
+    },
+    /** No error or warning was written to the console. */
+    expectNoFaults: () => expect(faults).toEqual([]),
+    close: () => browser.close(),
+  };
+}
+
+export const wall = "Garden wall with a planter";
+export const cellar = "Bank cellar with porch and potting shed";
+export const tank = "Tank house as first sketched";
+
+/** Waits until the page has said that everything is on disk. */
+export async function saved(page: Page): Promise<void> {
+  await page.locator('[data-saved="saved"]').waitFor({ state: "attached" });
+}
+
+/** "Finished Sat 22 May 2027." */
+export const headline = (page: Page): Promise<string> => page.locator(".headline .main").innerText();

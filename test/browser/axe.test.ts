@@ -1,0 +1,99 @@
+import { readFileSync } from "node:fs";
+import { createRequire } from "node:module";
+import type { Page } from "playwright-core";
+import { afterAll, beforeAll, describe, expect, test } from "vitest";
+import { desk, openBrowser, phone, tank, wall } from "./app";
+
+let app: Awaited<ReturnType<typeof openBrowser>>;
+beforeAll(async () => {
+  app = await openBrowser();
+});
+afterAll(async () => {
+  app.expectNoFaults();
+  await app.close();
+});
+
+const source = readFileSync(createRequire(import.meta.url).resolve("axe-core/axe.min.js"), "utf8");
+
+async function violations(page: Page): Promise<readonly string[]> {
+  await page.evaluate(source);
+  return page.evaluate(async () => {
+    const { axe } = window as unknown as { axe: { run(): Promise<{ violations: { id: string; nodes: { target: unknown[]; failureSummary?: string }[] }[] }> } };
+    const { violations } = await axe.run();
+    return violations.flatMap((found) => found.nodes.map((node) => `${found.id}: ${node.target.join(" ")} ${node.failureSummary ?? ""}`));
+  });
+}
+
+/** Text that a reader sees smaller than it may be. */
+const tooSmall = (page: Page, least: number): Promise<readonly string[]> =>
+  page.evaluate((px) => {
+    const found: string[] = [];
+    const walker = document.createTreeWalker(document.body, NodeFilter.SHOW_TEXT);
+    for (let node = walker.nextNode(); node; node = walker.nextNode()) {
+      const parent = node.parentElement;
+      if (!parent || !node.textContent?.trim() || parent.closest("script, style, .unseen, noscript")) continue;
+      if (parent.checkVisibility?.() && Number.parseFloat(getComputedStyle(parent).fontSize) < px) found.push(node.textContent.trim());
+    }
+    return found;
+  }, least);
+
+const sideways = (page: Page): Promise<number> => page.evaluate(() => document.documentElement.scrollWidth - window.innerWidth);
+
+describe.each([
+  { where: "desk", viewport: desk, least: 13 },
+  { where: "phone", viewport: phone, least: 16 },
+])("on a $where", ({ viewport, least }) => {
+  test.each(["light", "dark"] as const)("Order and Dates are clean, %s", async (colorScheme) => {
+    const page = await app.example(wall, { viewport, colorScheme });
+    const check = async (what: string): Promise<void> => {
+      expect(await violations(page), what).toEqual([]);
+      expect(await tooSmall(page, least), what).toEqual([]);
+      expect(await sideways(page), what).toBeLessThanOrEqual(0);
+    };
+    await check("closings");
+    await page.getByRole("button", { name: "Steps", exact: true }).click();
+    await check("steps");
+    await page.getByRole("button", { name: "Drawing" }).click();
+    await page.getByRole("application").waitFor();
+    await check("drawing");
+    await page.getByRole("button", { name: "try X before Y" }).click();
+    await page.getByLabel("Try", { exact: true }).selectOption({ label: "Mix and place the wall" });
+    await page.getByLabel("before", { exact: true }).selectOption({ label: "Tie the wall steel" });
+    await page.locator("[data-verdict]").waitFor();
+    await check("trial of an order");
+    await page.getByRole("button", { name: "Dates", exact: true }).click();
+    await page.getByRole("region", { name: "Dates", exact: true }).waitFor();
+    await check("dates");
+    await page.getByRole("button", { name: "Order", exact: true }).click();
+    await page.getByRole("button", { name: "Steps", exact: true }).click();
+    await page.locator(".row", { hasText: "Front face and ties" }).click();
+    await check("why");
+    await page.getByRole("button", { name: "As written" }).click();
+    await check("step as written");
+    await page.getByRole("complementary").getByRole("button", { name: "Front face of the form" }).click();
+    await check("piece as written");
+  });
+
+  test("the start page, what is wrong and the keys are clean", async () => {
+    const page = await app.start({ viewport });
+    expect(await violations(page)).toEqual([]);
+    expect(await tooSmall(page, least)).toEqual([]);
+    await page.getByRole("button", { name: tank }).click();
+    await page.locator(".blocked").waitFor();
+    expect(await violations(page)).toEqual([]);
+    expect(await tooSmall(page, least)).toEqual([]);
+    await page.keyboard.press("?");
+    await page.getByRole("dialog").waitFor();
+    expect(await violations(page)).toEqual([]);
+  });
+});
+
+test("what one touches on a phone is 44 px high", async () => {
+  const page = await app.example(wall, { viewport: phone });
+  const low = await page.evaluate(() =>
+    [...document.querySelectorAll("button, select, input, summary")]
+      .filter((element) => element.checkVisibility() && element.getBoundingClientRect().height < 43.5)
+      .map((element) => element.textContent?.trim()),
+  );
+  expect(low).toEqual([]);
+});

@@ -1,0 +1,38 @@
+import { afterAll, beforeAll, expect, test } from "vitest";
+import { headline, openBrowser, saved, tank } from "./app";
+
+let app: Awaited<ReturnType<typeof openBrowser>>;
+beforeAll(async () => {
+  app = await openBrowser();
+});
+afterAll(async () => {
+  app.expectNoFaults();
+  await app.close();
+});
+
+test("the build that cannot be built lists what is wrong, each with reasons and ways out; applying one for each makes it buildable, and undo brings the block back", async () => {
+  const page = await app.example(tank);
+  const wrong = page.locator(".blocked article");
+  const count = await wrong.count();
+  expect(count).toBeGreaterThanOrEqual(6);
+  for (const article of await wrong.all()) {
+    expect(await article.locator("ol li").count()).toBeGreaterThanOrEqual(2);
+    expect(await article.getByRole("button", { name: /^do this/ }).count()).toBeGreaterThanOrEqual(1);
+  }
+  let applied = 0;
+  while ((await wrong.count()) > 0 && applied < 3 * count) {
+    const left = await wrong.count();
+    await wrong
+      .first()
+      .getByRole("button", { name: /^do this/ })
+      .first()
+      .click();
+    applied += 1;
+    await expect.poll(() => wrong.count()).toBeLessThan(left);
+  }
+  await page.locator(".headline .main", { hasText: /^Finished/ }).waitFor();
+  await saved(page);
+  for (let index = 0; index < applied; index += 1) await page.locator("header").getByRole("button", { name: "undo" }).click();
+  expect(await headline(page)).toBe("This cannot be built as written.");
+  expect(await wrong.count()).toBe(count);
+});
