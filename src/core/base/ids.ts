@@ -19,6 +19,9 @@ export type GroupId = Id<"group">;
 /** Letters, digits and dashes, lower case, starting with a letter; "#2" marks the second copy of a group's member. */
 export const idPattern = /^[a-z][a-z0-9-]*(#[1-9][0-9]*)?$/;
 
+/** Takes a text for an id of the sort wanted where it is used: for the one place where it has been checked. */
+export const asId = <I extends string>(text: string): I => text as I;
+
 /** As a builder writes an id himself: without a copy's number. */
 export const writtenIdPattern = /^[a-z][a-z0-9-]*$/;
 

@@ -1,4 +1,4 @@
-import { type Finding, limits, nearest } from "../base";
+import { asId, type Finding, limits, nearest } from "../base";
 import { checkHolidays, checkSkipped } from "../clock";
 import { checkHands, checkStock } from "./check/numbers";
 import { checkHolding, checkLeaning, checkStanding, joinSteps } from "./check/pieces";
@@ -92,7 +92,7 @@ function contextOf(head: Head, read: ReadLists, written: Written, names: Names):
   }
   return {
     names,
-    usual: head.usual ?? first,
+    usual: asId(head.usual ?? first),
     start: head.start,
     calendars: read.lists.calendars.map((calendar) => calendar.draft),
     pours: new Map(written.steps.map((step) => [step.id, step.draft])),
@@ -146,7 +146,7 @@ function link(head: Head, read: ReadLists, written: Written, names: Names, kept:
     name: head.name,
     site: head.site,
     start: head.start,
-    usual: context.usual as never,
+    usual: context.usual,
     calendars: context.calendars,
     people,
     equipment,
@@ -158,7 +158,7 @@ function link(head: Head, read: ReadLists, written: Written, names: Names, kept:
     choices: lists.choices.map((choice) => linkChoice(choice.draft, context)),
     deliveries,
     bookings,
-    groups: lists.groups.map(({ draft }) => ({ id: draft.id as never, name: draft.name, count: draft.count })),
+    groups: lists.groups.map(({ draft }) => ({ id: asId(draft.id), name: draft.name, count: draft.count })),
     kept: kept && linkKept(kept),
     at,
   };

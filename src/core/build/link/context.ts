@@ -1,3 +1,4 @@
+import type { CalendarId } from "../../base";
 import type { BuildCode, DetailOf } from "../codes";
 import type { CalendarSpec } from "../model";
 import type { AmountContext } from "./amounts";
@@ -6,7 +7,7 @@ import type { ReachContext } from "./places";
 
 /** Everything that putting one member together may look up. */
 export interface Context extends AmountContext, ReachContext {
-  readonly usual: string;
+  readonly usual: CalendarId;
   readonly start: string;
   readonly calendars: readonly CalendarSpec[];
 }

@@ -1,9 +1,34 @@
-import { type Finding, limits, nearest, type Where } from "../../base";
+import {
+  asId,
+  type BookingId,
+  type CalendarId,
+  type DeliveryId,
+  type EquipmentId,
+  type Finding,
+  limits,
+  nearest,
+  type PieceId,
+  type PlaceId,
+  type StepId,
+  type StockId,
+  type Where,
+} from "../../base";
 import { type BuildCode, type DetailOf, found } from "../codes";
 import type { GroupDraft } from "../read/drafts";
 import { shown } from "../read/notes";
 
-export type Sort = "place" | "piece" | "step" | "calendar" | "stock" | "equipment" | "delivery" | "booking";
+export interface IdOf {
+  readonly place: PlaceId;
+  readonly piece: PieceId;
+  readonly step: StepId;
+  readonly calendar: CalendarId;
+  readonly stock: StockId;
+  readonly equipment: EquipmentId;
+  readonly delivery: DeliveryId;
+  readonly booking: BookingId;
+}
+
+export type Sort = keyof IdOf;
 
 /** One written id: alone, or as many copies. */
 export interface Entry {
@@ -75,7 +100,7 @@ export class Names {
   }
 
   /** Every id that a reference stands for: the same copy inside a group, all copies from outside, one where a copy is named. */
-  many(sort: Sort, ref: string, speaker: Speaker, key: string, part = ""): readonly string[] {
+  many<S extends Sort>(sort: S, ref: string, speaker: Speaker, key: string, part = ""): readonly IdOf[S][] {
     const mark = ref.indexOf("#");
     const entry = this.#sorts[sort].get(mark < 0 ? ref : ref.slice(0, mark));
     if (!entry) {
@@ -83,20 +108,20 @@ export class Names {
       return none;
     }
     if (mark >= 0) {
-      if (entry.all.includes(ref)) return [ref];
+      if (entry.all.includes(ref)) return [asId(ref)];
       this.unknown(sort, ref, entry.all, speaker, key, part);
       return none;
     }
-    if (entry.group && speaker.copy && entry.group === speaker.copy.group) return [`${ref}#${speaker.copy.copy}`];
+    if (entry.group && speaker.copy && entry.group === speaker.copy.group) return [asId(`${ref}#${speaker.copy.copy}`)];
     this.#references += entry.all.length;
-    return this.isFull ? none : entry.all;
+    return this.isFull ? none : (entry.all as readonly IdOf[S][]);
   }
 
   /** As `many` for a list of references, each id once. */
-  list(sort: Sort, refs: readonly string[], speaker: Speaker, key: string): readonly string[] {
+  list<S extends Sort>(sort: S, refs: readonly string[], speaker: Speaker, key: string): readonly IdOf[S][] {
     if (refs.length === 0) return none;
     if (refs.length === 1) return this.many(sort, refs[0] as string, speaker, key);
-    const ids = new Set<string>();
+    const ids = new Set<IdOf[S]>();
     refs.forEach((ref, i) => {
       for (const id of this.many(sort, ref, speaker, key, String(i + 1))) ids.add(id);
     });
@@ -104,7 +129,7 @@ export class Names {
   }
 
   /** The one id that a reference stands for; null with a finding where there is none or where a copy has to be named. */
-  one(sort: Sort, ref: string, speaker: Speaker, key: string, part = ""): string | null {
+  one<S extends Sort>(sort: S, ref: string, speaker: Speaker, key: string, part = ""): IdOf[S] | null {
     const ids = this.many(sort, ref, speaker, key, part);
     if (ids.length > 1) {
       this.say("build.which-copy", { list: speaker.list, id: speaker.id, key }, { part, value: ref, count: ids.length });

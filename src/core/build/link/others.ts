@@ -1,3 +1,4 @@
+import { asId, type CalendarId } from "../../base";
 import type { Booking, Delivery, KeptPlan, Person } from "../model";
 import type { BookingDraft, DeliveryDraft, PersonDraft } from "../read/drafts";
 import { linkMaybe } from "./amounts";
@@ -5,22 +6,25 @@ import type { Context } from "./context";
 import type { Speaker } from "./names";
 import { linkHeld } from "./pieces";
 
-const calendarOf = (ref: string | null, context: Context, speaker: Speaker): string =>
+const calendarOf = (ref: string | null, context: Context, speaker: Speaker): CalendarId =>
   ref === null ? context.usual : (context.names.one("calendar", ref, speaker, "calendar") ?? context.usual);
 
 export function linkPerson(draft: PersonDraft, context: Context): Person {
   const calendar = calendarOf(draft.calendar, context, { list: "people", id: draft.id, copy: null });
-  return { ...draft, id: draft.id as never, calendar: calendar as never };
+  return { ...draft, id: asId(draft.id), calendar };
 }
 
 export function linkDelivery(draft: DeliveryDraft, context: Context): Delivery {
   const speaker: Speaker = { list: "deliveries", id: draft.id, copy: null };
   return {
     ...draft,
-    id: draft.id as never,
-    calendar: calendarOf(draft.calendar, context, speaker) as never,
+    id: asId(draft.id),
+    calendar: calendarOf(draft.calendar, context, speaker),
     lead: linkMaybe(draft.lead, context, speaker, "lead"),
-    brings: draft.brings.filter((item, i) => linkHeld(item.of, context, speaker, "brings", String(i + 1)) !== null) as never,
+    brings: draft.brings.flatMap((item, i) => {
+      const of = linkHeld(item.of, context, speaker, "brings", String(i + 1));
+      return of === null ? [] : [{ of, number: item.number }];
+    }),
   };
 }
 
@@ -28,9 +32,9 @@ export function linkBooking(draft: BookingDraft, context: Context): Booking {
   const speaker: Speaker = { list: "bookings", id: draft.id, copy: null };
   return {
     ...draft,
-    id: draft.id as never,
-    step: (context.names.one("step", draft.step, speaker, "step") ?? "") as never,
-    calendar: calendarOf(draft.calendar, context, speaker) as never,
+    id: asId(draft.id),
+    step: context.names.one("step", draft.step, speaker, "step") ?? asId(""),
+    calendar: calendarOf(draft.calendar, context, speaker),
     lead: linkMaybe(draft.lead, context, speaker, "lead"),
   };
 }

@@ -1,3 +1,4 @@
+import { asId, type EquipmentId, type StockId } from "../../base";
 import type { Piece, StockUse } from "../model";
 import { linkMaybe } from "./amounts";
 import type { Context } from "./context";
@@ -8,9 +9,9 @@ import { linkReaches, linkWays } from "./places";
 /** Until the steps that put it up and take it down are known. */
 export type LoosePiece = { -readonly [K in keyof Piece]: Piece[K] };
 
-/** A stock or a number of equipment alike. */
-export function linkHeld(of: string, context: Context, speaker: Speaker, key: string, part: string): string | null {
-  if (context.names.entry("stock", of) || context.names.entry("equipment", of)) return of;
+/** A stock or an equipment alike. */
+export function linkHeld(of: string, context: Context, speaker: Speaker, key: string, part: string): (StockId & EquipmentId) | null {
+  if (context.names.entry("stock", of) || context.names.entry("equipment", of)) return asId(of);
   const known = [...context.names.sort("stock").keys(), ...context.names.sort("equipment").keys()];
   context.names.unknown("stock", of, known, speaker, key, part);
   return null;
@@ -19,7 +20,10 @@ export function linkHeld(of: string, context: Context, speaker: Speaker, key: st
 export function linkPiece(written: Written<"pieces">, context: Context): LoosePiece {
   const { draft, id } = written;
   const speaker = { list: "pieces", id: draft.id, copy: written.copy };
-  const uses = draft.uses.filter((use, i) => linkHeld(use.of, context, speaker, "uses", String(i + 1)) !== null);
+  const uses = draft.uses.flatMap((use, i): StockUse[] => {
+    const of = linkHeld(use.of, context, speaker, "uses", String(i + 1));
+    return of === null ? [] : [{ of, number: use.number, loss: use.loss }];
+  });
   for (const use of uses) {
     if (use.loss > use.number) {
       context.names.say(
@@ -30,16 +34,16 @@ export function linkPiece(written: Written<"pieces">, context: Context): LoosePi
     }
   }
   return {
-    id: id as never,
+    id: asId(id),
     ...draft.fixed,
     goesAfter: linkMaybe(draft.goesAfter, context, speaker, "goesAfter"),
     closes: linkWays(draft.closes, context, speaker, "closes"),
-    fills: context.names.list("place", draft.fills, speaker, "fills") as never,
+    fills: context.names.list("place", draft.fills, speaker, "fills"),
     makes: linkWays(draft.makes, context, speaker, "makes"),
-    heldBy: draft.heldBy.map((set) => context.names.list("piece", set, speaker, "heldBy")) as never,
+    heldBy: draft.heldBy.map((set) => context.names.list("piece", set, speaker, "heldBy")),
     holdsItself: linkMaybe(draft.holdsItself, context, speaker, "holdsItself"),
-    off: linkReaches(draft.off, id, context, speaker, "off"),
-    uses: uses as unknown as readonly StockUse[],
+    off: linkReaches(draft.off, asId(id), context, speaker, "off"),
+    uses,
     group: written.membership,
     up: -1,
     down: -1,
@@ -52,7 +56,7 @@ const none: readonly never[] = [];
 export function pieceOfStep(id: string, written: Written<"steps">, context: Context): LoosePiece {
   const { draft } = written;
   return {
-    id: id as never,
+    id: asId(id),
     name: draft.own.name,
     fromStart: false,
     goesAfter: null,

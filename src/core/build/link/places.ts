@@ -1,3 +1,4 @@
+import { asId, type PieceId } from "../../base";
 import type { Passage, Place, Reach, Way, WayRef } from "../model";
 import type { AimDraft, PieceDraft, ReachDraft, WayDraft } from "../read/drafts";
 import type { Written } from "./groups";
@@ -13,7 +14,7 @@ export interface ReachContext {
 const none: readonly never[] = [];
 const anyUnit: Passage = { kind: "unit", long_mm: 0, wide_mm: 0, thick_mm: 0, mass_kg: 0, piece: null };
 
-function unit(piece: string, context: ReachContext, speaker: Speaker, key: string, part: string): Passage {
+function unit(piece: PieceId, context: ReachContext, speaker: Speaker, key: string, part: string): Passage {
   const { size_mm, mass_kg } = context.pieces.get(piece)?.fixed ?? { size_mm: null, mass_kg: null };
   if (!size_mm) {
     context.names.say("build.no-size", { list: speaker.list, id: speaker.id, key }, { part, piece });
@@ -25,12 +26,12 @@ function unit(piece: string, context: ReachContext, speaker: Speaker, key: strin
     wide_mm: size_mm.wide,
     thick_mm: size_mm.thick,
     mass_kg: mass_kg ?? 0,
-    piece: piece as never,
+    piece,
   };
 }
 
 /** What must pass. A unit that names no piece is `carried`: the one piece that is being put up or taken down. */
-function passage(aim: AimDraft, carried: string | null, context: ReachContext, speaker: Speaker, key: string, part: string): Passage {
+function passage(aim: AimDraft, carried: PieceId | null, context: ReachContext, speaker: Speaker, key: string, part: string): Passage {
   if (aim.kind === "hand" || aim.kind === "arm") return { kind: aim.kind, depth_mm: aim.depth_mm };
   if (aim.kind !== "unit") return { kind: aim.kind };
   const piece = aim.piece === null ? carried : context.names.one("piece", aim.piece, speaker, key, part);
@@ -43,7 +44,7 @@ function passage(aim: AimDraft, carried: string | null, context: ReachContext, s
 /** Reaches as the other rooms read them; a reach of a whole group of places from outside it is one reach for each. */
 export function linkReaches(
   drafts: readonly ReachDraft[],
-  carried: string | null,
+  carried: PieceId | null,
   context: ReachContext,
   speaker: Speaker,
   key: string,
@@ -57,10 +58,8 @@ export function linkReaches(
       const need = passage(aim, carried, context, speaker, key, part);
       if (draft.several) {
         const place = context.names.one("place", aim.place, speaker, key, part);
-        if (place !== null) any.push({ place: place as never, need });
-      } else
-        for (const place of context.names.many("place", aim.place, speaker, key, part))
-          reaches.push({ any: [{ place: place as never, need }] });
+        if (place !== null) any.push({ place, need });
+      } else for (const place of context.names.many("place", aim.place, speaker, key, part)) reaches.push({ any: [{ place, need }] });
     }
     if (draft.several) reaches.push({ any });
   });
@@ -79,7 +78,7 @@ export function linkWays(refs: readonly string[], context: ReachContext, speaker
     for (const id of context.names.many("place", place, speaker, key, part)) {
       const ways = context.waysOf.get(id) ?? none;
       const meant = way === null ? ways : ways.filter((one) => one.id === way);
-      for (const one of meant) linked.push({ place: id as never, way: one.id });
+      for (const one of meant) linked.push({ place: id, way: one.id });
       if (way === null || meant.length > 0) continue;
       const known = ways.map((one) => `${place}.${one.id}`);
       context.names.unknown("way", ref, known, speaker, key, part);
@@ -101,7 +100,7 @@ function linkWay(draft: WayDraft, place: string, at: number, context: ReachConte
     opening_mm: draft.opening_mm,
     longest_mm: draft.longest_mm,
     bears_kg: draft.bears_kg,
-    through: draft.through && through !== null ? { place: through as never, need: need(draft.through) } : null,
+    through: draft.through && through !== null ? { place: through, need: need(draft.through) } : null,
   };
 }
 
@@ -109,14 +108,14 @@ export function linkPlace(written: Written<"places">, context: ReachContext): Pl
   const { draft, id } = written;
   const speaker = { list: "places", id: draft.id, copy: written.copy };
   return {
-    id: id as never,
+    id: asId(id),
     name: draft.name,
     ways: draft.ways.map((way, i) => linkWay(way, id, i, context, speaker)),
     room: draft.room,
-    below: context.names.list("place", draft.below, speaker, "below") as never,
+    below: context.names.list("place", draft.below, speaker, "below"),
     side: draft.side,
     level: draft.level,
-    layerOf: draft.layerOf === null ? null : (context.names.one("place", draft.layerOf, speaker, "layerOf") as never),
+    layerOf: draft.layerOf === null ? null : context.names.one("place", draft.layerOf, speaker, "layerOf"),
     elevation_mm: draft.elevation_mm,
     group: written.membership,
   };

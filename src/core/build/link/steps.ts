@@ -1,3 +1,4 @@
+import { asId, type StepId } from "../../base";
 import type { Step } from "../model";
 import { linkMaybe } from "./amounts";
 import { type Context, sayAt } from "./context";
@@ -28,7 +29,7 @@ function leans(written: Written<"steps">, context: Context, speaker: Speaker): S
   return written.draft.leansOn.flatMap((lean, i) => {
     const part = String(i + 1);
     const once = linkMaybe(lean.once, context, speaker, "leansOn", `${part}.once`);
-    return context.names.many("piece", lean.piece, speaker, "leansOn", part).map((piece) => ({ piece: piece as never, once }));
+    return context.names.many("piece", lean.piece, speaker, "leansOn", part).map((piece) => ({ piece, once }));
   });
 }
 
@@ -41,24 +42,23 @@ function linkOne(written: Written<"steps">, context: Context): Step {
   const moved = [...puts, ...takes];
   const reaches = linkReaches(draft.reaches, moved.length === 1 ? (moved[0] ?? null) : null, context, speaker, "reaches");
   const step: Step = {
-    id: id as never,
+    id: asId(id),
     ...draft.own,
-    place: draft.place === null ? (reaches[0]?.any[0]?.place ?? null) : (names.one("place", draft.place, speaker, "place") as never),
-    calendar: (draft.calendar === null
-      ? context.usual
-      : (names.one("calendar", draft.calendar, speaker, "calendar") ?? context.usual)) as never,
+    place: draft.place === null ? (reaches[0]?.any[0]?.place ?? null) : names.one("place", draft.place, speaker, "place"),
+    calendar: draft.calendar === null ? context.usual : (names.one("calendar", draft.calendar, speaker, "calendar") ?? context.usual),
     reaches,
-    puts: (draft.closes.length > 0 ? [...puts, id] : puts) as never,
-    takes: takes as never,
+    puts: draft.closes.length > 0 ? [...puts, asId(id)] : puts,
+    takes,
     leansOn: draft.leansOn.length === 0 ? none : leans(written, context, speaker),
-    alone: names.list("place", draft.alone, speaker, "alone") as never,
-    needs: names.list("delivery", draft.needs, speaker, "needs") as never,
-    equipment: draft.equipment.filter((item) => names.one("equipment", item.of, speaker, "equipment") !== null) as never,
-    holdPoint: draft.holdPoint === null ? null : { places: names.list("place", draft.holdPoint, speaker, "holdPoint") as never },
+    alone: names.list("place", draft.alone, speaker, "alone"),
+    needs: names.list("delivery", draft.needs, speaker, "needs"),
+    equipment: draft.equipment.flatMap((item) => {
+      const of = names.one("equipment", item.of, speaker, "equipment");
+      return of === null ? [] : [{ of, number: item.number }];
+    }),
+    holdPoint: draft.holdPoint === null ? null : { places: names.list("place", draft.holdPoint, speaker, "holdPoint") },
     trial:
-      draft.trial === null
-        ? null
-        : { rounds: draft.trial.rounds, round: 1, decides: decided(written, context) as never, what: draft.trial.what },
+      draft.trial === null ? null : { rounds: draft.trial.rounds, round: 1, decides: decided(written, context), what: draft.trial.what },
     group: written.membership,
   };
   checkDates(step, context, speaker);
@@ -66,13 +66,13 @@ function linkOne(written: Written<"steps">, context: Context): Step {
 }
 
 /** The steps that rest on a trial; of one that is itself a trial in rounds, its first. */
-function decided(written: Written<"steps">, context: Context): readonly string[] {
+function decided(written: Written<"steps">, context: Context): readonly StepId[] {
   const speaker = speakerOf(written);
   return (written.draft.trial?.decides ?? none).flatMap((ref) => ends(ref, "to", context, speaker, "trial", ""));
 }
 
 /** Steps that a wait starts from or leads to: of a trial in rounds the last or the first, of a group each copy. */
-export function ends(ref: string, end: "from" | "to", context: Context, speaker: Speaker, key: string, part: string): readonly string[] {
+export function ends(ref: string, end: "from" | "to", context: Context, speaker: Speaker, key: string, part: string): readonly StepId[] {
   const ids = context.names.many("step", ref, speaker, key, part);
   const entry = context.names.entry("step", ref);
   if (!entry || entry.group || entry.all.length < 2) return ids;
@@ -90,7 +90,7 @@ function rounds(step: Step, id: string): readonly Step[] {
     { length: count },
     (_, i): Step => ({
       ...step,
-      id: `${id}#${i + 1}` as never,
+      id: asId(`${id}#${i + 1}`),
       puts: i === 0 ? step.puts : none,
       takes: i === count - 1 ? step.takes : none,
       notBefore: i === 0 ? step.notBefore : null,

@@ -1,4 +1,4 @@
-import { limits } from "../../base";
+import { asId, limits, type StepId } from "../../base";
 import type { Choice, Wait } from "../model";
 import type { ChoiceDraft, WaitDraft } from "../read/drafts";
 import { linkMaybe } from "./amounts";
@@ -7,11 +7,11 @@ import type { Written } from "./groups";
 import type { Speaker } from "./names";
 import { ends, type LinkedStep } from "./steps";
 
-const plainWait = (from: string, to: string, least: Wait["least"]): Wait => ({
-  id: `${from}>${to}` as never,
+const plainWait = (from: StepId, to: StepId, least: Wait["least"]): Wait => ({
+  id: asId(`${from}>${to}`),
   name: "",
-  from: from as never,
-  to: to as never,
+  from,
+  to,
   fromEnd: "finish",
   toEnd: "start",
   least,
@@ -34,7 +34,9 @@ export function waitsOfStep({ written, steps }: LinkedStep, context: Context): W
       waits.push(plainWait(from, first.id, null));
   });
   const gap = draft.trial === null ? null : linkMaybe(draft.trial.gap, context, speaker, "trial", "gap");
-  for (let i = 1; i < steps.length; i++) waits.push(plainWait(steps[i - 1]?.id ?? "", steps[i]?.id ?? "", gap));
+  steps.slice(1).forEach((step, i) => {
+    waits.push(plainWait((steps[i] ?? first).id, step.id, gap));
+  });
   for (const to of last.trial?.decides ?? []) waits.push(plainWait(last.id, to, null));
   return waits;
 }
@@ -52,7 +54,7 @@ function linkBetween(
   return ends(draft.from, "from", context, speaker, ...key("from")).flatMap((from) =>
     to.map((end): Wait => {
       const { name, fromEnd, toEnd, visits, why } = draft;
-      return { id: ids() as never, name, from: from as never, to: end as never, fromEnd, toEnd, least, most, visits, why, plain: false };
+      return { id: asId(ids()), name, from, to: end, fromEnd, toEnd, least, most, visits, why, plain: false };
     }),
   );
 }
@@ -81,13 +83,13 @@ export function linkWait(written: Written<"waits">, further: Map<string, number>
   const waits = linkBetween(draft, () => "", context, speaker, key);
   const next = numbering(written, further, waits.length === 1);
   for (let i = 0; i < waits.length; i++) ids.push(next());
-  return waits.map((wait, i) => ({ ...wait, id: ids[i] as never }));
+  return waits.map((wait, i) => ({ ...wait, id: asId(ids[i]) }));
 }
 
 export function linkChoice(draft: ChoiceDraft, context: Context): Choice {
   const speaker: Speaker = { list: "choices", id: draft.id, copy: null };
   return {
-    id: draft.id as never,
+    id: asId(draft.id),
     name: draft.name,
     either: draft.either.map((side, i) => ({
       name: side.name,
