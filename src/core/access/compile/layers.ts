@@ -23,9 +23,14 @@ export function problemOf(
   const guard = new IntList(program.clauses);
   start.push(0);
   for (let c = 0; c < program.clauses; c++) {
-    const options = program.optionsOf(c);
-    if (options.some(met)) continue;
-    for (const atom of options) literals.push(2 * variable(atom));
+    const before = literals.length;
+    const end = program.clauseStart.at(c + 1);
+    let at = program.clauseStart.at(c);
+    for (; at < end && !met(program.options.at(at)); at++) literals.push(2 * variable(program.options.at(at)));
+    if (at < end) {
+      literals.length = before;
+      continue;
+    }
     const selector = program.guard.at(c);
     if (selector >= 0) literals.push(2 * selector + 1);
     guard.push(selector);

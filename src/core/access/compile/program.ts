@@ -1,6 +1,7 @@
 import type { Amount, Build } from "../../build";
 import { IntList } from "../../graph";
 import { Facts } from "./facts";
+import { Groups } from "./groups";
 import { Site } from "./site";
 
 /** Options that are settled by the build itself. */
@@ -32,6 +33,7 @@ export class Program {
   readonly bare = new IntList(1024);
   readonly clauseStart = new IntList(1024);
   readonly options = new IntList(2048);
+  readonly groups = new Groups();
   readonly guard = new IntList(1024);
   readonly fact = new IntList(1024);
   /** For telling reasons: the step a clause is asked of (-1: as the fact says) and the place in `needs`. */
@@ -107,15 +109,16 @@ export class Program {
     if (options.includes(always)) return;
     for (const option of options) if (option !== never) this.options.push(option);
     this.clauseStart.push(this.options.length);
+    this.groups.add(this.guard.length, guard);
     this.guard.push(guard);
     this.fact.push(fact);
     this.asked.push(asked);
     this.need.push(need);
   }
 
-  /** What one of must hold for the clause to be met. */
-  optionsOf(clause: number): Int32Array {
-    return this.options.data.subarray(this.clauseStart.at(clause), this.clauseStart.at(clause + 1));
+  /** That dates refuted a set of precedences is no precedence itself. */
+  isRefusal(clause: number): boolean {
+    return this.refused > 0 && this.facts.statements[this.fact.at(clause)]?.rule === "refused";
   }
 
   #atom(from: number, to: number, ends: number, least: number, most: number, bare: number): number {

@@ -1,41 +1,42 @@
 import type { Program } from "../compile/program";
 import type { OpenChoice } from "../result";
 import type { Reasons } from "./reasons";
-import { groupsOf, isRefusal, type Rows } from "./rows";
+import type { Rows } from "./rows";
 import type { Settled } from "./settled";
 
 type Pairs = (readonly [from: number, to: number])[];
 
 /** Clauses in use that could be met in more than one way. Options are told by what they ask for when everything under them is taken as usual. */
 export function openChoices(program: Program, settled: Settled, rows: Rows, reasons: Reasons, forced: Uint8Array): OpenChoice[] {
-  const groups = groupsOf(program);
-  const rowOf = new Map([...rows.clause].map((clause, r) => [clause, r]));
+  const rowOf = new Int32Array(program.clauses).fill(-1);
+  rows.clause.forEach((clause, r) => {
+    rowOf[clause] = r;
+  });
   const choices: OpenChoice[] = [];
-  for (const [clause, taken] of rows.used) {
-    if (isRefusal(program, clause)) continue;
+  rows.taken.forEach((taken, clause) => {
+    const row = rowOf[clause] as number;
+    if (taken < 0 || settled.openCount(clause) < 2 || program.isRefusal(clause) || (row >= 0 && forced[row] === 1)) return;
     const open = settled.open(clause);
-    const row = rowOf.get(clause);
-    if (open.length < 2 || (row !== undefined && forced[row] === 1)) continue;
-    const options = open.map((option) => ({ arcs: pairsOf(program, settled, groups, option) }));
-    const statement = row === undefined ? reasons.of(clause, -1, -1) : (rows.reason[row] as number);
+    const options = open.map((option) => ({ arcs: pairsOf(program, settled, option) }));
+    const statement = row < 0 ? reasons.of(clause, -1, -1) : (rows.reason[row] as number);
     choices.push({ statement, options, chosen: open.indexOf(taken) });
-  }
+  });
   return choices;
 }
 
-function pairsOf(program: Program, settled: Settled, groups: ReadonlyMap<number, readonly number[]>, option: number): Pairs {
+function pairsOf(program: Program, settled: Settled, option: number): Pairs {
   const pairs: Pairs = [];
-  const seen = new Set<number>();
-  const todo = [option];
-  for (let atom = todo.pop(); atom !== undefined; atom = todo.pop()) {
-    if (seen.has(atom)) continue;
-    seen.add(atom);
+  const seen: number[] = [];
+  const take = (atom: number): void => {
     if (program.isSelector(atom)) {
-      for (const clause of [...(groups.get(atom) ?? [])].reverse()) {
-        const first = settled.open(clause)[0];
-        if (first !== undefined) todo.push(first);
+      if (seen.includes(atom)) return;
+      seen.push(atom);
+      for (let c = program.groups.first(atom); c >= 0; c = program.groups.next(c)) {
+        const first = settled.usual(c);
+        if (first >= 0) take(first);
       }
     } else if (program.orders(atom) && program.from.at(atom) < program.steps) pairs.push([program.from.at(atom), program.to.at(atom)]);
-  }
+  };
+  take(option);
   return pairs;
 }

@@ -8,69 +8,59 @@ export interface Rows {
   readonly atom: Int32Array;
   readonly clause: Int32Array;
   readonly reason: Int32Array;
-  /** Every clause that matters to the answer, with the option it took. */
-  readonly used: readonly (readonly [clause: number, option: number])[];
+  /** By clause, the option that the answer took; -1 where the clause does not matter to it. */
+  readonly taken: Int32Array;
 }
 
 /** Walks from the clauses that always matter through the selectors they use; of several options that hold the preferred one counts. */
 export function readRows(program: Program, settled: Settled, reasons: Reasons): Rows {
-  const used = usedClauses(program, settled);
-  const rows = used.filter(([c, atom]) => !program.isSelector(atom) && program.from.at(atom) < program.steps && !isRefusal(program, c));
-  return {
-    atom: Int32Array.from(rows, ([, atom]) => atom),
-    clause: Int32Array.from(rows, ([c]) => c),
-    reason: Int32Array.from(rows, ([c, atom]) => reasons.of(c, program.from.at(atom), program.to.at(atom))),
-    used,
-  };
+  const taken = takenOptions(program, settled);
+  const atoms = new IntList(program.clauses);
+  const clauses = new IntList(program.clauses);
+  const why = new IntList(program.clauses);
+  for (let clause = 0; clause < program.clauses; clause++) {
+    const atom = taken[clause] as number;
+    if (atom < 0 || program.isSelector(atom) || program.from.at(atom) >= program.steps || program.isRefusal(clause)) continue;
+    atoms.push(atom);
+    clauses.push(clause);
+    why.push(reasons.of(clause, program.from.at(atom), program.to.at(atom)));
+  }
+  return { atom: atoms.packed(), clause: clauses.packed(), reason: why.packed(), taken };
 }
 
-/** That dates refuted a set of precedences is no precedence itself. */
-export const isRefusal = (program: Program, clause: number): boolean =>
-  program.facts.statements[program.fact.at(clause)]?.rule === "refused";
-
-function usedClauses(program: Program, settled: Settled): readonly (readonly [number, number])[] {
+function takenOptions(program: Program, settled: Settled): Int32Array {
   const taken = new Int32Array(program.clauses).fill(-1);
-  const groups = groupsOf(program);
   const todo = new IntList(program.clauses);
-  for (const clause of groups.get(-1) ?? []) todo.push(clause);
+  const matter = (guard: number): void => {
+    for (let c = program.groups.first(guard); c >= 0; c = program.groups.next(c)) todo.push(c);
+  };
+  matter(-1);
   for (let i = 0; i < todo.length; i++) {
     const clause = todo.at(i);
     if (taken[clause] !== -1) continue;
-    const option = program.optionsOf(clause).find((atom) => settled.holds(atom)) as number;
+    const option = settled.taken(clause);
     taken[clause] = option;
-    if (program.isSelector(option)) for (const next of groups.get(option) ?? []) todo.push(next);
+    if (program.isSelector(option)) matter(option);
   }
-  const used: [number, number][] = [];
-  taken.forEach((option, clause) => {
-    if (option !== -1) used.push([clause, option]);
-  });
-  return used;
-}
-
-/** Clauses by guard. */
-export function groupsOf(program: Program): ReadonlyMap<number, readonly number[]> {
-  const groups = new Map<number, number[]>();
-  for (let c = 0; c < program.clauses; c++) {
-    const guard = program.guard.at(c);
-    const group = groups.get(guard);
-    if (group) group.push(c);
-    else groups.set(guard, [c]);
-  }
-  return groups;
+  return taken;
 }
 
 /** The precedences of the rows as a graph over the steps, those with amounts first; `rowOf` tells the row of each arc. */
-export function graphOfRows(program: Program, rows: Rows): { readonly graph: Digraph; readonly rowOf: readonly number[] } {
-  const bare = (r: number): number => (program.bare.at(rows.atom[r] as number) === rows.atom[r] ? 1 : 0);
-  const ordering = [...rows.atom.keys()].filter((r) => program.orders(rows.atom[r] as number));
-  const rowOf = [...ordering.filter((r) => bare(r) === 0), ...ordering.filter((r) => bare(r) === 1)];
-  const ends = (list: IntList) => Int32Array.from(rowOf, (r) => list.at(rows.atom[r] as number));
-  return { graph: digraph(program.steps, ends(program.from), ends(program.to)), rowOf };
+export function graphOfRows(program: Program, rows: Rows): { readonly graph: Digraph; readonly rowOf: Int32Array } {
+  const rowOf = new IntList(rows.atom.length);
+  for (const wanted of [false, true]) {
+    rows.atom.forEach((atom, r) => {
+      if (program.orders(atom) && (program.bare.at(atom) === atom) === wanted) rowOf.push(r);
+    });
+  }
+  const packed = rowOf.packed();
+  const ends = (list: IntList) => packed.map((r) => list.at(rows.atom[r] as number));
+  return { graph: digraph(program.steps, ends(program.from), ends(program.to)), rowOf: packed };
 }
 
 /** All precedences of the answer, those included that only keep a refuted set from coming back. */
 export function graphOfAnswer(program: Program, rows: Rows): Digraph {
-  const atoms = rows.used.map(([, atom]) => atom).filter((atom) => program.orders(atom) && program.from.at(atom) < program.steps);
-  const ends = (list: IntList) => Int32Array.from(atoms, (atom) => list.at(atom));
+  const atoms = rows.taken.filter((atom) => atom >= 0 && program.orders(atom) && program.from.at(atom) < program.steps);
+  const ends = (list: IntList) => atoms.map((atom) => list.at(atom));
   return digraph(program.steps, ends(program.from), ends(program.to));
 }

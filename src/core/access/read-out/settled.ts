@@ -4,49 +4,90 @@ import type { Program } from "../compile/program";
 
 /** What an answer says about the program's clauses, and what is settled in every order. */
 export class Settled {
+  /** By atom, 1 where it holds in the answer. What binds time alone counts as true. */
+  readonly #holds: Uint8Array;
+  /** By atom, 1 and -1 where it holds or fails in every order. */
+  readonly #always: Int8Array;
+
   /**
    * @param answer a search that said yes
    * @param every one that said yes to the build alone, without what dates have refuted; may be the same
    */
   constructor(
     readonly program: Program,
-    readonly answer: ClauseSearch,
+    answer: ClauseSearch,
     readonly every: ClauseSearch,
-  ) {}
-
-  /** Whether the option holds in the answer. What binds time alone counts as true. */
-  holds(atom: number): boolean {
-    return this.#bindsTimeOnly(atom) || this.answer.holds(orderVariable(this.program, atom));
+  ) {
+    this.#holds = new Uint8Array(program.atoms).fill(1);
+    this.#always = new Int8Array(program.atoms);
+    for (let atom = 0; atom < program.atoms; atom++) {
+      if (!program.isSelector(atom) && !program.orders(atom)) continue;
+      const variable = orderVariable(program, atom);
+      if (!answer.holds(variable)) this.#holds[atom] = 0;
+      this.#always[atom] = every.settled(variable);
+    }
   }
 
-  /** 1 and -1: holds or fails in every order. 0 for what binds time alone. */
+  /** 1 and -1: holds or fails in every order. 0: either, or it binds time alone. */
   always(atom: number): number {
-    return this.#bindsTimeOnly(atom) ? 0 : this.every.settled(orderVariable(this.program, atom));
+    return this.#always[atom] as number;
+  }
+
+  /** The preferred option of the clause that holds in the answer. */
+  taken(clause: number): number {
+    const { program } = this;
+    for (let at = program.clauseStart.at(clause); at < program.clauseStart.at(clause + 1); at++) {
+      const atom = program.options.at(at);
+      if (this.#holds[atom] === 1) return atom;
+    }
+    return -1;
   }
 
   /** Whether the clause matters in every order. */
   matters(clause: number): boolean {
     const guard = this.program.guard.at(clause);
-    return guard < 0 || this.every.settled(guard) === 1;
+    return guard < 0 || this.#always[guard] === 1;
+  }
+
+  /** The preferred option of the clause that could hold; -1 when none could. */
+  usual(clause: number): number {
+    const { program } = this;
+    for (let at = program.clauseStart.at(clause); at < program.clauseStart.at(clause + 1); at++) {
+      const atom = program.options.at(at);
+      if (this.#always[atom] !== -1) return atom;
+    }
+    return -1;
+  }
+
+  /** How many options of the clause could hold. */
+  openCount(clause: number): number {
+    const { program } = this;
+    let count = 0;
+    for (let at = program.clauseStart.at(clause); at < program.clauseStart.at(clause + 1); at++) {
+      if (this.#always[program.options.at(at)] !== -1) count++;
+    }
+    return count;
   }
 
   /** Options of the clause that could hold. */
   open(clause: number): number[] {
-    return [...this.program.optionsOf(clause)].filter((atom) => this.always(atom) !== -1);
+    const { program } = this;
+    const open: number[] = [];
+    for (let at = program.clauseStart.at(clause); at < program.clauseStart.at(clause + 1); at++) {
+      const atom = program.options.at(at);
+      if (this.#always[atom] !== -1) open.push(atom);
+    }
+    return open;
   }
 
   /** For each pair, 1 when precedences that hold in every order lead from the first to the second. */
   follow(from: ArrayLike<number>, to: ArrayLike<number>): Uint8Array {
-    const { program, every } = this;
+    const { program } = this;
     const arcs: number[] = [];
-    for (let atom = 0; atom < program.atoms; atom++) if (program.bare.at(atom) === atom && every.settled(atom) === 1) arcs.push(atom);
+    for (let atom = 0; atom < program.atoms; atom++) if (program.bare.at(atom) === atom && this.#always[atom] === 1) arcs.push(atom);
     const ends = (list: { at(atom: number): number }) => Int32Array.from(arcs, (a) => list.at(a));
     const graph = digraph(program.nodes, ends(program.from), ends(program.to));
     const order = topologicalOrder(graph);
     return order === null ? new Uint8Array(from.length) : reachMany(graph, order, from, to);
-  }
-
-  #bindsTimeOnly(atom: number): boolean {
-    return !this.program.isSelector(atom) && !this.program.orders(atom);
   }
 }

@@ -1,11 +1,10 @@
-import { digraph } from "../digraph";
-import { positions, topologicalOrder } from "../order";
-import { reachMany } from "../reach";
 import { Agenda } from "./agenda";
 import { analyse } from "./analyse";
 import { Clauses } from "./clauses";
+import { arcsThatHold, leading, ringClosers } from "./closing";
 import { type ClauseProblem, fails, holds } from "./problem";
 import { type Clash, clauseClash, ringClash } from "./reasons";
+import { startOrder } from "./start-order";
 import { Theory } from "./theory";
 import { type Refutation, trace } from "./trace";
 import { byTheory, chosen, Trail } from "./trail";
@@ -33,6 +32,7 @@ export class ClauseSearch {
   #to: Int32Array;
   #variables: number;
   #head = 0;
+  #contrary = false;
   #rounds = closingRounds;
   #arcsClosed = -1;
   #refutation: Refutation | null = null;
@@ -54,9 +54,14 @@ export class ClauseSearch {
     if (clash !== null) this.#never = trace(clash, this.#clauses, this.#trail, this.#theory);
   }
 
-  /** Looks for values under which every clause holds, and the assumed literals too. @param budget most work to spend on this question */
-  solve(assumed: readonly number[] = [], budget = Number.POSITIVE_INFINITY): Answer {
+  /**
+   * Looks for values under which every clause holds, and the assumed literals too.
+   * @param budget most work to spend on this question
+   * @param contrary takes the last options of clauses instead of the first, to see how different an answer can be
+   */
+  solve(assumed: readonly number[] = [], budget = Number.POSITIVE_INFINITY, contrary = false): Answer {
     this.#goBack(0);
+    this.#contrary = contrary;
     this.#refutation = this.#never;
     const end = this.work + this.#theory.work + budget;
     while (this.#refutation === null) {
@@ -80,6 +85,16 @@ export class ClauseSearch {
   settled(variable: number): number {
     const value = this.#trail.value(holds(variable));
     return value !== 0 && this.#trail.levelOf(variable) === 0 ? value : 0;
+  }
+
+  /** After "yes": for each pair, 1 when the arcs of the answer lead from the first to the second. */
+  leads(from: ArrayLike<number>, to: ArrayLike<number>): Uint8Array {
+    return leading(arcsThatHold(this.#trail, this.#theory), this.#theory, from, to);
+  }
+
+  /** After "yes": when an instant of the time layer is, at the earliest found; only differences mean anything. */
+  instant(node: number): number {
+    return this.#theory.instant(node);
   }
 
   /** After "no": what it rests on. */
@@ -174,27 +189,12 @@ export class ClauseSearch {
   }
 
   #closeOnce(): boolean {
-    const arcs: number[] = [];
-    for (let at = 0; at < this.#trail.length; at++) {
-      const literal = this.#trail.literals.at(at);
-      if ((literal & 1) === 0 && this.#theory.isArc(literal >> 1)) arcs.push(literal >> 1);
-    }
+    const arcs = arcsThatHold(this.#trail, this.#theory);
     if (arcs.length === this.#arcsClosed) return false;
     this.#arcsClosed = arcs.length;
-    const pick = (ends: Int32Array, which: readonly number[]) => Int32Array.from(which, (v) => ends[v] as number);
-    const at = this.#theory.order.at;
-    const open: number[] = [];
-    for (let v = 0; v < this.#variables; v++) {
-      const from = this.#from[v] as number;
-      if (from >= 0 && this.#trail.value(holds(v)) === 0 && (at[this.#to[v] as number] as number) <= (at[from] as number)) open.push(v);
-    }
-    const graph = digraph(at.length, pick(this.#from, arcs), pick(this.#to, arcs));
-    const refuted = reachMany(graph, positions(at), pick(this.#to, open), pick(this.#from, open));
-    const length = this.#trail.length;
-    open.forEach((v, i) => {
-      if (refuted[i] === 1 || this.#from[v] === this.#to[v]) this.#trail.give(fails(v), byTheory);
-    });
-    return this.#trail.length > length;
+    const refuted = ringClosers(arcs, this.#variables, this.#trail, this.#theory);
+    for (const v of refuted) this.#trail.give(fails(v), byTheory);
+    return refuted.length > 0;
   }
 
   /** Decides one thing, or finds that one more fails. False when there is nothing left to decide or an assumption fails. */
@@ -225,9 +225,11 @@ export class ClauseSearch {
 
   /** Takes the first open literal of the clause that is not refuted; a refuted one fails from now on, which may settle the clause by itself. */
   #decide(clause: number): void {
-    for (let at = this.#clauses.first(clause); at < this.#clauses.end(clause); at++) {
+    const first = this.#clauses.first(clause);
+    const size = this.#clauses.end(clause) - first;
+    for (let i = 0; i < size; i++) {
       this.work++;
-      const literal = this.#clauses.literal(at);
+      const literal = this.#clauses.literal(this.#contrary ? first + size - 1 - i : first + i);
       if (this.#trail.value(literal) !== 0) continue;
       const variable = literal >> 1;
       if ((literal & 1) === 0 && this.#theory.isArc(variable) && this.#theory.refutes(variable)) {
@@ -239,20 +241,6 @@ export class ClauseSearch {
       return;
     }
   }
-}
-
-/** Nodes in an order that suits the arcs that must hold, so that taking them in costs little. */
-function startOrder(problem: ClauseProblem, active: (clause: number) => boolean): Int32Array | null {
-  const units: number[] = [];
-  for (let c = 0; c < problem.statement.length; c++) {
-    const first = problem.start[c] as number;
-    const literal = problem.literals[first] as number;
-    if (problem.start[c + 1] === first + 1 && (literal & 1) === 0 && (problem.from[literal >> 1] as number) >= 0 && active(c)) {
-      units.push(literal >> 1);
-    }
-  }
-  const ends = (list: Int32Array) => Int32Array.from(units, (v) => list[v] as number);
-  return topologicalOrder(digraph(problem.nodes, ends(problem.from), ends(problem.to)));
 }
 
 function longer(old: Int32Array, length: number): Int32Array {

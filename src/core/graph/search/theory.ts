@@ -38,6 +38,19 @@ export class Theory {
     return (this.#from[variable] as number) >= 0;
   }
 
+  from(variable: number): number {
+    return this.#from[variable] as number;
+  }
+
+  to(variable: number): number {
+    return this.#to[variable] as number;
+  }
+
+  /** The time found for an instant of the time layer. */
+  instant(node: number): number {
+    return this.#times?.at[node] ?? 0;
+  }
+
   /** Takes in a variable that holds. Null, or variables that cannot all hold, with nothing changed. */
   take(variable: number, trail: Trail): number[] | null {
     if (this.isArc(variable) && !this.order.add(variable)) return [...this.why(variable, trail), variable];

@@ -1,0 +1,31 @@
+import { IntList } from "../../graph";
+
+/** Clauses by guard, each group in the order of its clauses. */
+export class Groups {
+  readonly #first = new IntList(1024);
+  readonly #last = new IntList(1024);
+  readonly #next = new IntList(1024);
+
+  /** Clauses come in order; `guard` -1 is the group that always matters. */
+  add(clause: number, guard: number): void {
+    while (this.#first.length <= guard + 1) {
+      this.#first.push(-1);
+      this.#last.push(-1);
+    }
+    this.#next.push(-1);
+    const last = this.#last.at(guard + 1);
+    if (last < 0) this.#first.data[guard + 1] = clause;
+    else this.#next.data[last] = clause;
+    this.#last.data[guard + 1] = clause;
+  }
+
+  /** The group's first clause; -1 when it has none. */
+  first(guard: number): number {
+    return guard + 1 < this.#first.length ? this.#first.at(guard + 1) : -1;
+  }
+
+  /** The clause after it in its group; -1 after the last. */
+  next(clause: number): number {
+    return this.#next.at(clause);
+  }
+}

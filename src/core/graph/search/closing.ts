@@ -1,0 +1,43 @@
+import { type Digraph, digraph } from "../digraph";
+import { positions } from "../order";
+import { reachMany } from "../reach";
+import { holds } from "./problem";
+import type { Theory } from "./theory";
+import type { Trail } from "./trail";
+
+/** Arcs that hold, in the order in which they came to hold. */
+export function arcsThatHold(trail: Trail, theory: Theory): number[] {
+  const arcs: number[] = [];
+  for (let at = 0; at < trail.length; at++) {
+    const literal = trail.literals.at(at);
+    if ((literal & 1) === 0 && theory.isArc(literal >> 1)) arcs.push(literal >> 1);
+  }
+  return arcs;
+}
+
+/** Of the arcs that are still open, those that would close a ring with the ones given. */
+export function ringClosers(arcs: readonly number[], variables: number, trail: Trail, theory: Theory): number[] {
+  const at = theory.order.at;
+  const open: number[] = [];
+  for (let v = 0; v < variables; v++) {
+    if (!theory.isArc(v) || trail.value(holds(v)) !== 0) continue;
+    if ((at[theory.to(v)] as number) <= (at[theory.from(v)] as number)) open.push(v);
+  }
+  const tails = open.map((v) => theory.from(v));
+  const heads = open.map((v) => theory.to(v));
+  const refuted = reachMany(graphOf(arcs, theory), positions(at), heads, tails);
+  return open.filter((_, i) => refuted[i] === 1 || heads[i] === tails[i]);
+}
+
+/** For each pair, 1 when the arcs lead from the first node to the second. */
+export function leading(arcs: readonly number[], theory: Theory, from: ArrayLike<number>, to: ArrayLike<number>): Uint8Array {
+  return reachMany(graphOf(arcs, theory), positions(theory.order.at), from, to);
+}
+
+function graphOf(arcs: readonly number[], theory: Theory): Digraph {
+  return digraph(
+    theory.order.at.length,
+    Int32Array.from(arcs, (v) => theory.from(v)),
+    Int32Array.from(arcs, (v) => theory.to(v)),
+  );
+}
