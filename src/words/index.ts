@@ -3,7 +3,7 @@ export { statementSentence } from "./access/statements";
 export { wayOutSentence } from "./access/ways-out";
 export { clockWords, dateWords, finishWords, momentWords, writtenDate } from "./dates";
 export { findingSentence, sayings } from "./finding";
-export { closingSentences, type LastChances, lastChance, undatedClosings } from "./plan/closings";
+export { closedWords, closingSentences, type LastChances, lastChance, undatedClosings } from "./plan/closings";
 export { comparisonSentences } from "./plan/comparison";
 export { assumptionSentence, chainSentence, chainSentences, holderClause, holderSentence, peopleWords } from "./plan/holders";
 export { counted, listed, quoted, sentence, spelled } from "./text";

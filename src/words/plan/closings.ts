@@ -42,6 +42,9 @@ function heading(closing: Closing, at: number | null, opensAgain: number | null,
   return `${when}${step} closes ${closesWords(closing.piece, voice)} with ${voice.piece(piece?.id)}${again}`;
 }
 
+/** "the way from the north to the pier steel" of a closing: what nothing gets to any more. */
+export const closedWords = (closing: Closing, build: Build, display?: Display): string => closesWords(closing.piece, voice(build, display));
+
 /** The closings in date order, each with its last chances; where there are no dates, in the order given. */
 export function closingSentences(plan: Plan, build: Build, display?: Display): LastChances[] {
   const say = voice(build, display);

@@ -1,0 +1,97 @@
+import type { Build } from "../../core/build";
+import { siteTime } from "../../core/clock";
+import { type Plan, plan } from "../../core/plan";
+import {
+  assumptionSentence,
+  chainSentences,
+  clockWords,
+  closedWords,
+  counted,
+  dateWords,
+  peopleWords,
+  voice,
+  workWords,
+} from "../../words";
+import { type Outcome, outcome, type Ports } from "../fault";
+import { findingLines, inGravity } from "../findings";
+import { openBuild } from "../open";
+import { planJson } from "../plan-json";
+
+/** The plan by site day, what has to be ordered and booked, the finish and the chain that sets it. 1 when there is none. */
+export async function planCommand(file: string, asked: { readonly json?: boolean }, ports: Ports): Promise<Outcome> {
+  const { build } = await openBuild(file, ports);
+  const made = plan(build);
+  const code = made.status === "planned" ? 0 : 1;
+  if (asked.json) return { text: `${JSON.stringify(planJson(build, made), null, 2)}\n`, code };
+  if (code === 1) return outcome([...inGravity(made.findings).flatMap((finding) => findingLines(finding, build)), "There is no plan."], 1);
+  return outcome([
+    build.name,
+    "",
+    ...dayLines(build, made),
+    ...orderLines(build, made),
+    `Finish: ${voice(build).finish(made.finish)}. ${workWords(made.handMinutes)} of work in all.`,
+    "",
+    "What sets the finish, from first to last:",
+    ...chainSentences(made, build).map((line) => `  ${line}`),
+    ...made.assumes.flatMap((assumed) => ["", assumptionSentence(assumed)]),
+  ]);
+}
+
+function dayLines(build: Build, made: Plan): string[] {
+  const time = siteTime(build.site.zone, build.start);
+  const say = voice(build);
+  return made.days.flatMap((day) => {
+    const start = time.minuteOf(day.date) ?? day.from;
+    const end = time.startOf(time.dayOf(start) + 1);
+    const rows: { at: number; line: string }[] = [];
+    const clock = (t: number) => (t === end ? "24:00" : clockWords(time.local(t).minute));
+    for (const index of day.steps) {
+      const dates = made.steps[index];
+      const step = build.steps[index];
+      if (dates === undefined || step === undefined) continue;
+      const stretches = dates.pieces.length === 0 ? [[dates.start, dates.finish] as const] : dates.pieces;
+      for (const [from, to] of stretches) {
+        if (to < start || from >= end || (to === start && from < to)) continue;
+        const who = peopleWords(dates.people, build);
+        const span = `${clock(Math.max(from, start))}-${clock(Math.min(to, end))}`.padEnd(12);
+        rows.push({
+          at: from,
+          line: `  ${span} ${say.step(step.id)}${who === "" ? "" : `, ${who}`}${to > end || to < dates.finish ? ", goes on" : ""}`,
+        });
+      }
+    }
+    for (const index of day.deliveries) {
+      const at = made.deliveries[index]?.arrives ?? start;
+      rows.push({ at, line: `  ${clock(at).padEnd(12)} delivery: ${say.any(build.deliveries[index]?.id ?? "")}` });
+    }
+    for (const index of day.closings) {
+      const closing = made.closings[index];
+      if (closing === undefined) continue;
+      rows.push({ at: closing.at, line: `  ${clock(closing.at).padEnd(12)} closes ${closedWords(closing, build)}` });
+    }
+    rows.sort((a, b) => a.at - b.at);
+    const people =
+      day.site && day.peopleWanted > 0 ? `, ${day.peopleWanted} of ${counted(day.peopleThere, "person", "people")} wanted` : "";
+    return rows.length === 0 ? [] : [`${dateWords(time, start)}${people}`, ...rows.map(({ line }) => line), ""];
+  });
+}
+
+function orderLines(build: Build, made: Plan): string[] {
+  const time = siteTime(build.site.zone, build.start);
+  const say = voice(build);
+  const rows: { at: number; line: string }[] = [];
+  build.deliveries.forEach((delivery, i) => {
+    const by = made.deliveries[i]?.orderBy;
+    if (!delivery.ordered && by !== null && by !== undefined) rows.push({ at: by, line: `order ${say.any(delivery.id)}` });
+  });
+  build.bookings.forEach((booking, i) => {
+    const by = made.bookings[i]?.bookBy;
+    if (!booking.booked && by !== null && by !== undefined) rows.push({ at: by, line: `book ${say.any(booking.id)}` });
+  });
+  if (rows.length === 0) return [];
+  return [
+    "Order and book by:",
+    ...rows.sort((a, b) => a.at - b.at).map(({ at, line }) => `  ${dateWords(time, at).padEnd(12)} ${line}`),
+    "",
+  ];
+}

@@ -1,0 +1,25 @@
+import type { Finding } from "../core/base";
+import type { Build } from "../core/build";
+import { findingSentence, statementSentence, wayOutSentence } from "../words";
+
+/** A finding with its reasons and its ways out, indented below it. */
+export function findingLines(finding: Finding, build: Build | null): string[] {
+  const lines = [findingSentence(finding, build)];
+  if (build === null) return lines;
+  const { because = [], waysOut = [] } = finding;
+  if (because.length > 0)
+    lines.push(
+      "  These cannot all hold; without any one of them the rest can:",
+      ...because.map((one) => `  - ${statementSentence(one, build)}`),
+    );
+  if (waysOut.length > 0)
+    lines.push("  Ways out, each tried on the whole build:", ...waysOut.map((one) => `  > ${wayOutSentence(one, build)}`));
+  return lines;
+}
+
+const weight = { stop: 0, look: 1, note: 2 } as const;
+
+/** The gravest first; otherwise as they were found. */
+export function inGravity(findings: readonly Finding[]): Finding[] {
+  return [...findings].sort((a, b) => weight[a.severity] - weight[b.severity]);
+}

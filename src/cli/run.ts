@@ -1,0 +1,113 @@
+import { Command, CommanderError } from "commander";
+import { sentence } from "../words";
+import { check } from "./commands/check";
+import { closingsCommand } from "./commands/closings";
+import { compareCommand } from "./commands/compare";
+import { type DrawAsked, drawCommand } from "./commands/draw";
+import { mayCommand } from "./commands/may";
+import { planCommand } from "./commands/plan";
+import { reasonsCommand } from "./commands/reasons";
+import { whyCommand } from "./commands/why";
+import { Fault, type Outcome, type Ports } from "./fault";
+
+const about = `Works out what goes in before what, when, and what moves when something slips.
+
+FILE is a build file, or a build that comes with the program: example:garden-wall, example:bank-cellar, example:tank-house.
+Steps are named by their name, a part of it that no other step has, or their id.
+Exit code: 0, 1 where the answer is no (it cannot be built, nothing orders the two), 2 for a command that cannot be read.`;
+
+/** Runs one command line (without the program's own name). @returns the exit code */
+export async function run(words: readonly string[], ports: Ports): Promise<number> {
+  let code = 0;
+  const tell = async (work: Promise<Outcome>): Promise<void> => {
+    const done = await work;
+    ports.out(done.text);
+    code = done.code;
+  };
+  const program = newProgram(ports);
+  const file = "a build file, or example:NAME";
+  program
+    .command("check")
+    .argument("FILE", file)
+    .description("everything found in a build; 1 when it cannot be built")
+    .action((f: string) => tell(check(f, ports)));
+  program
+    .command("plan")
+    .argument("FILE", file)
+    .option("--json", "for other programs")
+    .description("the plan by site day, the finish, and what sets it")
+    .action((f: string, asked: { json?: boolean }) => tell(planCommand(f, asked, ports)));
+  program
+    .command("why")
+    .argument("FILE", file)
+    .argument("A", "a step")
+    .argument("B", "another")
+    .description("why one step comes before another")
+    .action((f: string, a: string, b: string) => tell(whyCommand(f, a, b, ports)));
+  program
+    .command("may")
+    .argument("FILE", file)
+    .argument("A", "a step")
+    .argument("B", "another")
+    .description("whether A can be done before B begins")
+    .action((f: string, a: string, b: string) => tell(mayCommand(f, a, b, ports)));
+  program
+    .command("closings")
+    .argument("FILE", file)
+    .description("what closes when, and what must be done before")
+    .action((f: string) => tell(closingsCommand(f, ports)));
+  program
+    .command("compare")
+    .argument("BEFORE", file)
+    .argument("AFTER", file)
+    .description("what moved between two builds")
+    .action((a: string, b: string) => tell(compareCommand(a, b, ports)));
+  program
+    .command("draw")
+    .argument("FILE", file)
+    .option("--out <file>", "write the drawing there instead of to the terminal")
+    .option("--whole", "the whole build, a weekend about 20 px")
+    .option("--slack", "with the slack of every step")
+    .option("--dark", "light on dark")
+    .description("the Dates sheet as SVG")
+    .action((f: string, asked: DrawAsked) => tell(drawCommand(f, asked, ports)));
+  program
+    .command("reasons")
+    .argument("FILE", file)
+    .description("the steps in an order that works, with reasons")
+    .action((f: string) => tell(reasonsCommand(f, ports)));
+  for (const command of program.commands) command.exitOverride().configureOutput({ writeOut: ports.out, writeErr: () => {} });
+
+  try {
+    await program.parseAsync(words, { from: "user" });
+    return code;
+  } catch (error) {
+    if (error instanceof Fault) return refuse(error.message, ports);
+    if (!(error instanceof CommanderError)) throw error;
+    if (error.exitCode === 0) return 0;
+    if (error.code === "commander.help")
+      return refuse("Name a command, like check, plan, why, may, closings, compare, draw or reasons; --help tells more.", ports);
+    return refuse(
+      sentence(
+        error.message
+          .replace(/^error: /, "")
+          .replaceAll("'", "")
+          .replace(/\n.*$/s, ""),
+      ),
+      ports,
+    );
+  }
+}
+
+function refuse(message: string, ports: Ports): number {
+  ports.err(`${message}\n`);
+  return 2;
+}
+
+function newProgram(ports: Ports): Command {
+  return new Command("batterboard")
+    .description(about)
+    .helpCommand(false)
+    .exitOverride()
+    .configureOutput({ writeOut: ports.out, writeErr: () => {} });
+}
