@@ -78,8 +78,8 @@ describe("edits of the bank cellar", () => {
     compareWithFixture("bank-cellar.last-face-first", stops(now).map(block));
   });
 
-  test("bars three days late cost nothing, and nothing moves", () => {
-    const { build, now } = edited("bank-cellar.vault-steel-three-days-late");
+  test("the shed timber three days late costs nothing, and nothing moves", () => {
+    const { build, now } = edited("bank-cellar.shed-timber-three-days-late");
     const c = compare(kept, now, build);
     expect(c.finishAfter).toBe(c.finishBefore);
     expect(c.siteDaysLost).toBe(0);
@@ -88,19 +88,21 @@ describe("edits of the bank cellar", () => {
     expect(c.findings.map((f) => f.code)).toContain("compare.before-next-site-day");
   });
 
-  test("bars two weeks late cost a weekend, through the vault; what came before stays", () => {
-    const { build, now } = edited("bank-cellar.vault-steel-two-weeks-late");
+  test("the shed timber two weeks late costs a weekend, from sills to last inspection; the concrete stays", () => {
+    const { build, now } = edited("bank-cellar.shed-timber-two-weeks-late");
     const c = compare(kept, now, build);
     expect(c.siteDaysLost).toBe(2);
     const moved = new Set(c.moved.map((m) => m.step));
-    for (const id of ["tie-vault", "inspect-vault", "pour-vault", "fill-crown", "pour-porch", "inspect-final"])
-      expect(moved.has(id), id).toBe(true);
-    for (const id of ["pour-footing", "pour-walls", "fill-sides", "lay-lagging"]) expect(moved.has(id), id).toBe(false);
+    for (const id of ["bolt-sills", "frame-walls", "set-rafters", "nail-siding", "inspect-final"]) expect(moved.has(id), id).toBe(true);
+    for (const id of ["pour-footing", "pour-walls", "pour-vault", "pour-porch", "strip-column#1"]) expect(moved.has(id), id).toBe(false);
     expect(c.moved.length + c.stayed).toBe(build.steps.length);
-    expect(c.through.length).toBeGreaterThan(0);
+    const through = c.through.map((link) => (build.steps[link.job] ?? build.deliveries[link.job - build.steps.length])!.id as string);
+    expect(through[0]).toBe("shed-timber");
+    expect(through[1]).toBe("bolt-sills");
+    expect(through.at(-1)).toBe("inspect-final");
   });
 
-  test.each(["last-face-first", "vault-steel-three-days-late", "vault-steel-two-weeks-late"])(
+  test.each(["last-face-first", "shed-timber-three-days-late", "shed-timber-two-weeks-late"])(
     "%s taken back leaves every byte as it was",
     (name) => {
       const { applied } = edited(`bank-cellar.${name}`);
