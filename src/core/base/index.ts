@@ -2,7 +2,6 @@ export * from "./clock";
 export * from "./finding";
 export * from "./heap";
 export * from "./ids";
-export * from "./interval";
 export * from "./invariant";
 export * from "./limits";
 export * from "./nearest";
