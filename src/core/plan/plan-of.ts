@@ -31,7 +31,10 @@ export function plan(build: Build): Plan {
   const { bound, result } = ordered;
   if (bound === null || result === null) return undated(build, ordered, "no-order", ordered.access.findings);
   const before = [...ordered.access.findings, ...needsFindings(bound)];
-  if (result.status === "infeasible") return undated(build, ordered, "no-dates", [...before, windowFinding(bound, result.witness)]);
+  if (result.status === "infeasible") {
+    const why = ordered.overall ?? [windowFinding(bound, result.witness, ordered.refused)];
+    return undated(build, ordered, ordered.givenUp ? "not-found" : "no-dates", [...before, ...why]);
+  }
   if (result.solution === null) return undated(build, ordered, "not-found", [...before, notFound(bound, result)]);
   return dated(bound, clocks, result.solution, before);
 }

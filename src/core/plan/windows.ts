@@ -3,8 +3,11 @@ import type { WitnessPart } from "../schedule";
 import type { Bound } from "./bound";
 import { windowWaysOut } from "./window-ways";
 
-/** A witness of the scheduler as a finding, in the builder's own terms, with ways out that were tried. */
-export function windowFinding(bound: Bound, witness: readonly WitnessPart[]): Finding {
+/**
+ * A witness of the scheduler as a finding, in the builder's own terms, with ways out that were tried. `refused` more orders were tried when this one rests
+ * on a precedence that was only chosen; dates refuted every one of them in some such way.
+ */
+export function windowFinding(bound: Bound, witness: readonly WitnessPart[], refused: number): Finding {
   const { build } = bound;
   const steps = build.steps.length;
   const lone = witness.length === 1 ? witness[0]! : null;
@@ -23,7 +26,7 @@ export function windowFinding(bound: Bound, witness: readonly WitnessPart[]): Fi
     code: "plan.windows",
     severity: "stop",
     where: id === undefined ? {} : { list: "steps", id },
-    detail: {},
+    detail: { otherOrders: refused },
     because: witness.map((part) => statementOf(bound, part)),
     waysOut: windowWaysOut(bound, witness),
   };
