@@ -38,7 +38,7 @@ const answers: { readonly [Q in Question]: (read: Read, more: Questions[Q]) => A
   why: ({ build, plan }, { before, after }: Questions["why"]) => ({ why: why(build, plan().access, at(build, before), at(build, after)) }),
   // The engine has one rung: its plan is the answer, and no better one follows.
   search: (read) => ({ plan: read.plan() }),
-  layout: ({ build, plan }) => ({ drawing: orderDrawing(build, plan().access) }),
+  layout: ({ build, plan }, { text }: Questions["layout"]) => ({ drawing: orderDrawing(build, plan().access, { text }) }),
 };
 
 const server = new Server<Read>({

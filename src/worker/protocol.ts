@@ -17,8 +17,8 @@ export interface Questions {
   may: { readonly before: string; readonly after: string };
   /** Why is `before` done before `after`? Ids of steps. */
   why: { readonly before: string; readonly after: string };
-  /** The steps as a layered drawing. */
-  layout: Record<never, never>;
+  /** The steps as a layered drawing, its text that many px high. */
+  layout: { readonly text: number };
   /** A better plan, rung by rung; every rung is answered. */
   search: { readonly rung: number };
 }

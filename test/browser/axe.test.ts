@@ -18,7 +18,9 @@ const source = readFileSync(createRequire(import.meta.url).resolve("axe-core/axe
 async function violations(page: Page): Promise<readonly string[]> {
   await page.evaluate(source);
   return page.evaluate(async () => {
-    const { axe } = window as unknown as { axe: { run(): Promise<{ violations: { id: string; nodes: { target: unknown[]; failureSummary?: string }[] }[] }> } };
+    const { axe } = window as unknown as {
+      axe: { run(): Promise<{ violations: { id: string; nodes: { target: unknown[]; failureSummary?: string }[] }[] }> };
+    };
     const { violations } = await axe.run();
     return violations.flatMap((found) => found.nodes.map((node) => `${found.id}: ${node.target.join(" ")} ${node.failureSummary ?? ""}`));
   });
@@ -70,7 +72,7 @@ describe.each([
     await check("why");
     await page.getByRole("button", { name: "As written" }).click();
     await check("step as written");
-    await page.getByRole("complementary").getByRole("button", { name: "Front face of the form" }).click();
+    await page.getByRole("complementary").getByRole("button", { name: "Front face of the form", exact: true }).click();
     await check("piece as written");
   });
 

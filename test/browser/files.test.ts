@@ -23,7 +23,7 @@ async function open(page: Page, name: string, text: string): Promise<void> {
 const wallText = readFileSync("src/examples/garden-wall.json", "utf8");
 
 test.each([
-  ["cut off", wallText.slice(0, 400), /line \d+/],
+  ["cut off", wallText.slice(0, 400), /Line \d+/],
   ["no build", '{ "name": "a shopping list" }', /batterboard/i],
   ["a step that works in sacks", wallText.replace(/"work": "[^"]*"/, '"work": "three sacks"'), /three sacks/],
   ["a date that is none", wallText.replace(/"start": "[^"]*"/, '"start": "2027-02-30"'), /2027-02-30|30 Feb/],
@@ -72,7 +72,17 @@ test("a build of 5,000 steps opens, is planned in the worker, and stays answerab
     work: "1 h",
     ...(index % 10 === 0 ? {} : { after: [`step-${index - 1}`] }),
   }));
-  const document = { ...JSON.parse(wallText), name: "Long", steps, pieces: [], waits: [], deliveries: [], bookings: [], groups: [], choices: [] };
+  const document = {
+    ...JSON.parse(wallText),
+    name: "Long",
+    steps,
+    pieces: [],
+    waits: [],
+    deliveries: [],
+    bookings: [],
+    groups: [],
+    choices: [],
+  };
   await open(page, "long.json", JSON.stringify(document));
   await page.locator(".headline .main", { hasText: /^Finished/ }).waitFor({ timeout: 60_000 });
   await saved(page);

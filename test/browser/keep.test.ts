@@ -103,7 +103,10 @@ test("a browser that keeps nothing is said plainly, and a file can still be save
   await page.getByRole("button", { name: wall }).click();
   await page.getByText("This browser keeps nothing for this page").waitFor();
   await page.locator('[data-saved="not-saved"]').waitFor();
-  const [file] = await Promise.all([page.waitForEvent("download"), page.getByRole("alert").getByRole("button", { name: "save a file" }).click()]);
+  const [file] = await Promise.all([
+    page.waitForEvent("download"),
+    page.getByRole("alert").getByRole("button", { name: "save a file" }).click(),
+  ]);
   expect(file.suggestedFilename()).toBe("garden-wall-with-a-planter.json");
 });
 

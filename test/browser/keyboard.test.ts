@@ -37,7 +37,8 @@ test("from the start page to a changed step and back, without a mouse", async ()
   await tabTo(page, "As written");
   await page.keyboard.press("Space");
   await tabTo(page, "");
-  while ((await page.evaluate(() => (document.activeElement as HTMLInputElement | null)?.labels?.[0]?.textContent)) !== "Work") await page.keyboard.press("Tab");
+  while ((await page.evaluate(() => (document.activeElement as HTMLInputElement | null)?.labels?.[0]?.textContent)) !== "Work")
+    await page.keyboard.press("Tab");
   await page.keyboard.press("Control+A");
   await page.keyboard.type("30 h");
   await expect.poll(() => headline(page)).not.toBe(before);

@@ -17,7 +17,8 @@ test("the example opens as the closings in date order, each with what must come 
   const footing = page.locator(".closing").first();
   expect(await footing.locator(".day").innerText()).toBe("Sat 17 Apr");
   const text = await footing.innerText();
-  for (const words of ["Footing", "for good", "Footing steel on spacers", "photographed", "Photograph steel and depth"]) expect(text).toContain(words);
+  for (const words of ["Footing", "for good", "Footing steel on spacers", "photographed", "Photograph steel and depth"])
+    expect(text).toContain(words);
 });
 
 test("a step says why it is where it is, in sentences without ids or codes", async () => {
@@ -26,7 +27,8 @@ test("a step says why it is where it is, in sentences without ids or codes", asy
   const sheet = page.getByRole("complementary");
   await sheet.getByRole("heading", { name: "Seal joints at the foot" }).waitFor();
   const text = await sheet.innerText();
-  for (const head of ["Last chance for it", "Why not earlier", "Why after these", "Why before these", "Slack", "Try"]) expect(text).toContain(head);
+  for (const head of ["Last chance for it", "Why not earlier", "Why after these", "Why before these", "Slack", "Try"])
+    expect(text).toContain(head);
   expect(text).toMatch(/Front face of the form closes/i);
   expect(text).not.toMatch(/undefined|null|\[object|[a-z]+\.[a-z]+-[a-z]+|[a-z]+-[a-z]+-[a-z]+-/);
 });

@@ -44,6 +44,8 @@ export class BuildDesk implements Desk {
   saved = $state<Desk["saved"]>("saved");
   readOnly = $state(false);
   said = $state("");
+  /** Planning failed for a fault of the program. */
+  broken = $state(false);
 
   constructor(options: BuildDeskOptions) {
     this.#options = options;
@@ -175,8 +177,10 @@ export class BuildDesk implements Desk {
     if (work === this.#work) return;
     this.#trial = null;
     this.#tried += 1;
-    this.#settle(work, before, action.do === "edit" ? { document: from, change: action.edits } : undefined);
+    this.#work = work;
+    // Written down before anything is made of it: whatever happens next, the change is kept.
     this.#options.record(action);
+    this.#settle(work, before, action.do === "edit" ? { document: from, change: action.edits } : undefined);
   }
 
   /** Reads and plans; what is on screen stays until the new plan is there. */
@@ -198,11 +202,19 @@ export class BuildDesk implements Desk {
       this.#moved = before === null ? null : movedBetween(before, { plan, of: build }, this.units);
       if (this.#moved) this.say(this.#moved.sentences[0] ?? "");
     };
-    const plan = this.#options.planner.plan(work.document as object, build, from);
-    if (plan instanceof Promise) {
-      this.#redoing = true;
-      void plan.then(show);
-    } else show(plan);
+    this.broken = false;
+    try {
+      const plan = this.#options.planner.plan(work.document as object, build, from);
+      if (plan instanceof Promise) {
+        this.#redoing = true;
+        void plan.then(show);
+      } else show(plan);
+    } catch (error) {
+      // A fault of ours: the build stays open and can be changed, undone and saved.
+      this.#redoing = false;
+      this.broken = true;
+      reportError(error);
+    }
   }
 }
 

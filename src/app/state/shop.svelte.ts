@@ -155,9 +155,9 @@ export class Shop {
     }
   }
 
-  /** The steps as a layered drawing, from the worker; null when it was overtaken or cannot be made. */
-  async layout(document: unknown): Promise<Drawing | null> {
-    return (await this.#link.ask("layout", { document }, {}))?.drawing ?? null;
+  /** The steps as a layered drawing with text that many px high, from the worker; null when it was overtaken or cannot be made. */
+  async layout(document: unknown, text: number): Promise<Drawing | null> {
+    return (await this.#link.ask("layout", { document }, { text }))?.drawing ?? null;
   }
 
   /** May one step be done before another, dates and people included? From the worker; null when it was overtaken. */
