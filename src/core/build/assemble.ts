@@ -13,8 +13,8 @@ import { linkPiece, pieceOfStep } from "./link/pieces";
 import { linkPlace } from "./link/places";
 import { register } from "./link/register";
 import { linkStep } from "./link/steps";
-import { areTooMany, linkChoice, linkWait, waitsOfStep } from "./link/waits";
-import type { Build, Indexes } from "./model";
+import { linkChoice, linkWait, waitsOfStep } from "./link/waits";
+import type { Build, Indexes, Wait } from "./model";
 import { type Head, readHead, readKept } from "./read/head";
 import { type ReadLists, readLists } from "./read/members";
 
@@ -41,23 +41,22 @@ export function assemble(document: Readonly<Record<string, unknown>>): Read {
   const read = readLists(document);
   const kept = readKept(Object.hasOwn(document, "kept") ? document.kept : undefined);
   const names = new Names();
-  const findings = [...headFindings, ...read.findings, ...kept.findings];
   const groupOf = register(read, names);
-  if (names.findings.some((finding) => finding.code === "build.too-many"))
-    return { build: null, findings: [...findings, ...names.findings] };
+  const before = [...headFindings, ...read.findings, ...kept.findings];
+  if (names.findings.some((finding) => finding.code === "build.too-many")) return { build: null, findings: [...before, ...names.findings] };
+  const ofCopies: Finding[] = [];
   const written = {
-    places: writeOut("places", read.lists.places, groupOf, findings),
-    pieces: writeOut("pieces", read.lists.pieces, groupOf, findings),
-    steps: writeOut("steps", read.lists.steps, groupOf, findings),
-    waits: writeOut("waits", read.lists.waits, groupOf, findings),
+    places: writeOut("places", read.lists.places, groupOf, ofCopies),
+    pieces: writeOut("pieces", read.lists.pieces, groupOf, ofCopies),
+    steps: writeOut("steps", read.lists.steps, groupOf, ofCopies),
+    waits: writeOut("waits", read.lists.waits, groupOf, ofCopies),
   };
-  if (head) findings.push(...checkClocks(head, read));
   const build = link(head ?? blank, read, written, names, kept.raw);
   if (names.isFull) {
     const most = limits.references.most;
     names.say("build.too-many", { list: "groups" }, { what: "references", count: most + 1, most });
   }
-  findings.push(...names.findings);
+  const findings = [...before, ...ofCopies, ...(head ? checkClocks(head, read) : []), ...names.findings];
   return { build: head && !findings.some(bars) ? build : null, findings };
 }
 
@@ -101,6 +100,12 @@ function contextOf(head: Head, read: ReadLists, written: Written, names: Names):
   };
 }
 
+/** The same step named twice in an `after`, or after a trial that decides it anyway, is one wait. */
+function onceEach(waits: readonly Wait[]): Wait[] {
+  const seen = new Set<string>();
+  return waits.filter((wait) => !seen.has(wait.id) && seen.add(wait.id));
+}
+
 function link(head: Head, read: ReadLists, written: Written, names: Names, kept: ReturnType<typeof readKept>["raw"]): Build {
   const context = contextOf(head, read, written, names);
   const { lists } = read;
@@ -111,11 +116,9 @@ function link(head: Head, read: ReadLists, written: Written, names: Names, kept:
   const pieces = [...written.pieces.map((piece) => linkPiece(piece, context)), ...made.map((step) => pieceOfStep(step.id, step, context))];
   const further = new Map<string, number>();
   const waits = [
-    ...linked.flatMap((step) => waitsOfStep(step, context)),
+    ...onceEach(linked.flatMap((step) => waitsOfStep(step, context))),
     ...written.waits.flatMap((wait) => linkWait(wait, further, context)),
   ];
-  if (areTooMany(waits))
-    names.say("build.too-many", { list: "waits" }, { what: "waits", count: waits.length, most: limits.references.most });
   const equipment = lists.equipment.map((item) => item.draft);
   const stock = lists.stock.map((item) => item.draft);
   const people = lists.people.map((person) => linkPerson(person.draft, context));

@@ -74,7 +74,7 @@ export function writeOut<L extends ListName>(
       const difference = group.differences.get(copy)?.get(id);
       const read = difference && isObject(difference) ? readMember(list, withDifference(raw, difference)) : null;
       if (read)
-        findings.push(...read.findings.map((finding) => ({ ...finding, where: { list: "groups", id: group.id, key: "differences" } })));
+        for (const finding of read.findings) findings.push({ ...finding, where: { list: "groups", id: group.id, key: "differences" } });
       out.push({
         id: `${id}#${copy}`,
         draft: read?.draft ?? draft,

@@ -51,6 +51,8 @@ export interface Speaker {
 }
 
 const none: readonly never[] = [];
+/** Comparing with every id there is costs too much to do for thousands of wrong ones. */
+const mostGuesses = 50;
 
 /** All ids of the document by sort, and what a reference to one means from where it stands. */
 export class Names {
@@ -94,13 +96,21 @@ export class Names {
     this.findings.push(finding);
   }
 
+  /** Counts what a reference grows into; false once it is too much. */
+  spend(count: number): boolean {
+    this.#references += count;
+    return !this.isFull;
+  }
+
   unknown(sort: string, ref: string, known: Iterable<string>, speaker: Speaker, key: string, part: string): void {
-    const detail = { part, sort, value: shown(ref), nearest: nearest(ref, known) ?? "" };
+    const meant = this.findings.length < mostGuesses ? nearest(ref, known) : null;
+    const detail = { part, sort, value: shown(ref), nearest: meant ?? "" };
     this.say("build.unknown-id", { list: speaker.list, id: speaker.id, key }, detail);
   }
 
   /** Every id that a reference stands for: the same copy inside a group, all copies from outside, one where a copy is named. */
   many<S extends Sort>(sort: S, ref: string, speaker: Speaker, key: string, part = ""): readonly IdOf[S][] {
+    if (!this.spend(1)) return none;
     const mark = ref.indexOf("#");
     const entry = this.#sorts[sort].get(mark < 0 ? ref : ref.slice(0, mark));
     if (!entry) {
@@ -113,8 +123,7 @@ export class Names {
       return none;
     }
     if (entry.group && speaker.copy && entry.group === speaker.copy.group) return [asId(`${ref}#${speaker.copy.copy}`)];
-    this.#references += entry.all.length;
-    return this.isFull ? none : (entry.all as readonly IdOf[S][]);
+    return this.spend(entry.all.length - 1) ? (entry.all as readonly IdOf[S][]) : none;
   }
 
   /** As `many` for a list of references, each id once. */

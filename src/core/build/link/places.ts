@@ -78,6 +78,7 @@ export function linkWays(refs: readonly string[], context: ReachContext, speaker
     for (const id of context.names.many("place", place, speaker, key, part)) {
       const ways = context.waysOf.get(id) ?? none;
       const meant = way === null ? ways : ways.filter((one) => one.id === way);
+      if (!context.names.spend(meant.length)) return;
       for (const one of meant) linked.push({ place: id, way: one.id });
       if (way === null || meant.length > 0) continue;
       const known = ways.map((one) => `${place}.${one.id}`);

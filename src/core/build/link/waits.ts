@@ -1,4 +1,4 @@
-import { asId, limits, type StepId } from "../../base";
+import { asId, type StepId } from "../../base";
 import type { Choice, Wait } from "../model";
 import type { ChoiceDraft, WaitDraft } from "../read/drafts";
 import { linkMaybe } from "./amounts";
@@ -51,10 +51,12 @@ function linkBetween(
   const least = linkMaybe(draft.least, context, speaker, ...key("least"));
   const most = linkMaybe(draft.most, context, speaker, ...key("most"));
   const to = ends(draft.to, "to", context, speaker, ...key("to"));
-  return ends(draft.from, "from", context, speaker, ...key("from")).flatMap((from) =>
+  const from = ends(draft.from, "from", context, speaker, ...key("from"));
+  if (!context.names.spend(from.length * to.length)) return [];
+  return from.flatMap((start) =>
     to.map((end): Wait => {
       const { name, fromEnd, toEnd, visits, why } = draft;
-      return { id: asId(ids()), name, from, to: end, fromEnd, toEnd, least, most, visits, why, plain: false };
+      return { id: asId(ids()), name, from: start, to: end, fromEnd, toEnd, least, most, visits, why, plain: false };
     }),
   );
 }
@@ -100,9 +102,4 @@ export function linkChoice(draft: ChoiceDraft, context: Context): Choice {
       }),
     })),
   };
-}
-
-/** More waits than a build can mean come only from groups that refer to each other. */
-export function areTooMany(waits: readonly Wait[]): boolean {
-  return waits.length > limits.references.most;
 }

@@ -26,11 +26,7 @@ function readList<L extends ListName>(list: L, value: unknown, findings: Finding
   if (members.length > most) findings.push(found("build.too-many", { list }, { what: list, count: members.length, most }));
   members.slice(0, most).forEach((member: unknown, i) => {
     const read = readMember(list, member);
-    if (read.findings.length > 0) {
-      findings.push(
-        ...(read.id === null ? read.findings.map((one) => ({ ...one, where: { ...one.where, position: i + 1 } })) : read.findings),
-      );
-    }
+    for (const one of read.findings) findings.push(read.id === null ? { ...one, where: { ...one.where, position: i + 1 } } : one);
     if (read.id === null) return;
     const before = first.get(read.id);
     if (before !== undefined) {

@@ -4,7 +4,10 @@ import { lineAndColumn, scan } from "./scan";
 
 const parses = (text: string): boolean => {
   try {
-    JSON.parse(text);
+    JSON.parse(text, (_, value) => {
+      if (value === Number.POSITIVE_INFINITY || value === Number.NEGATIVE_INFINITY) throw new Error("cannot be held");
+      return value;
+    });
     return true;
   } catch {
     return false;
@@ -49,6 +52,7 @@ describe("scan", () => {
     ["01", 0, "number"],
     ["1.", 0, "number"],
     ["-", 0, "number"],
+    ["[1e999]", 1, "number"],
     ["[] []", 3, "nothing"],
     ["{} x", 3, "nothing"],
     ["nil", 0, "value"],

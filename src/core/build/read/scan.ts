@@ -71,7 +71,9 @@ class Scanner {
       } else if (!this.#match(literal)) {
         const start = this.#at;
         if (!this.#match(number)) return this.#fault(char === "-" ? "number" : "value");
-        if (/[\d.eE+-]/.test(text[this.#at] ?? "")) return { kind: "json", at: start, wanted: "number" };
+        const isWhole = !/[\d.eE+-]/.test(text[this.#at] ?? "");
+        // A figure too large to hold would be written back as null.
+        if (!isWhole || !Number.isFinite(Number(text.slice(start, this.#at)))) return { kind: "json", at: start, wanted: "number" };
       }
       break;
     }

@@ -36,20 +36,19 @@ export function settle(shape: Shape, value: unknown): Shape {
   );
 }
 
-/** Calls `visit` for every value whose schema is an object with named keys, outermost first. */
-export function walk(shape: Shape, value: unknown, path: Path, visit: (shape: ObjectShape, value: unknown, path: Path) => void): void {
+/** Calls `visit` for every value whose schema is an object with named keys, outermost first. Returns how many values there are to check. */
+export function walk(shape: Shape, value: unknown, path: Path, visit: (shape: ObjectShape, value: unknown, path: Path) => void): number {
   const at = settle(shape, value);
-  if (at.entries) {
-    visit(at as ObjectShape, value, path);
-    if (!isObject(value)) return;
-    for (const key of Object.keys(value)) {
-      const inner = Object.hasOwn(at.entries, key) ? at.entries[key] : undefined;
-      if (inner && typeof value[key] === "object") walk(inner, value[key], [...path, key], visit);
-    }
-  } else if (at.type === "array" && at.item && Array.isArray(value)) {
+  if (at.entries) visit(at as ObjectShape, value, path);
+  if (Array.isArray(value) && at.type === "array" && at.item) {
     const item = at.item;
-    value.forEach((member, i) => {
-      if (typeof member === "object") walk(item, member, [...path, i], visit);
-    });
+    return value.reduce<number>((sum, member, i) => sum + (typeof member === "object" ? walk(item, member, [...path, i], visit) : 1), 0);
   }
+  if (!isObject(value)) return 1;
+  let count = 1;
+  for (const key of Object.keys(value)) {
+    const inner = at.entries && Object.hasOwn(at.entries, key) ? at.entries[key] : at.value;
+    count += inner && typeof value[key] === "object" ? walk(inner, value[key], [...path, key], visit) : 1;
+  }
+  return count;
 }
