@@ -86,7 +86,7 @@ describe("nearest", () => {
 
 describe("small things", () => {
   test("ids", () => {
-    expect([writtenId("post#12"), writtenId("post")]).toEqual(["post", "post"]);
+    expect([writtenId("post#12"), writtenId("post"), copyOf("post#12"), copyOf("post")]).toEqual(["post", "post", 12, 0]);
     expect(["a", "tie-bars", "post#2"].every((id) => idPattern.test(id))).toBe(true);
     expect(["", "A", "2a", "a#0", "a b", "a#", "-a"].some((id) => idPattern.test(id))).toBe(false);
   });

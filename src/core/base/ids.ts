@@ -30,3 +30,9 @@ export function writtenId(id: string): string {
   const mark = id.indexOf("#");
   return mark < 0 ? id : id.slice(0, mark);
 }
+
+/** 2 for "post#2"; 0 for an id without a number. */
+export function copyOf(id: string): number {
+  const mark = id.indexOf("#");
+  return mark < 0 ? 0 : Number(id.slice(mark + 1));
+}

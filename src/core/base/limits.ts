@@ -15,7 +15,6 @@ export const limits = {
   fileCharacters: { least: 2, most: 5_000_000, unit: "characters", whole: true },
   nesting: { least: 1, most: 64, unit: "levels", whole: true },
   membersInAList: { least: 0, most: 20_000, unit: "members", whole: true },
-  steps: { least: 0, most: 20_000, unit: "steps", whole: true },
   references: { least: 0, most: 500_000, unit: "references", whole: true },
   year: { least: 1990, most: 2199, unit: "year", whole: true },
   latitude: { least: -90, most: 90, unit: "degrees" },

@@ -52,13 +52,14 @@ function registerSteps(read: ReadLists, groupOf: GroupsByMember, names: Names): 
 function checkMembers(read: ReadLists, groups: readonly GroupDraft[], names: Names): void {
   if (groups.length === 0) return;
   const known = new Set(grouped.flatMap((list) => [...(read.ids.get(list)?.keys() ?? [])]));
-  let steps = 0;
+  const copies = new Map<ListName, number>();
   for (const group of groups) {
     group.members.forEach((member, i) => {
       if (!known.has(member))
         names.unknown("group-member", member, known, { list: "groups", id: group.id, copy: null }, "members", String(i + 1));
-      else if (read.ids.get("steps")?.has(member)) steps += group.count;
+      for (const list of grouped) if (read.ids.get(list)?.has(member)) copies.set(list, (copies.get(list) ?? 0) + group.count);
     });
   }
-  if (steps > limits.steps.most) names.say("build.too-many", { list: "groups" }, { what: "steps", count: steps, most: limits.steps.most });
+  const most = limits.membersInAList.most;
+  for (const [what, count] of copies) if (count > most) names.say("build.too-many", { list: "groups" }, { what, count, most });
 }
