@@ -1,6 +1,6 @@
 import * as fc from "fast-check";
 import { describe, expect, test } from "vitest";
-import { distance, Heap, InvariantError, idPattern, invariant, isWithin, limits, nearest, present, randomFrom, writtenId } from ".";
+import { copyOf, distance, Heap, InvariantError, idPattern, invariant, isWithin, limits, nearest, present, randomFrom, writtenId } from ".";
 
 describe("heap", () => {
   test("gives back what went in, smallest key first, equal keys by the smaller item, whatever the order of going in", () => {
