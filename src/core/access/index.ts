@@ -7,4 +7,5 @@ export { passes } from "./passes";
 export * from "./result";
 export { type Rule, type RuleKind, type RuleName, ruleOf, rules } from "./rules";
 export { refuteWithTimes, type TimeVerdict } from "./times";
+export { type Apply, waysOut, withWaysOut } from "./ways-out/ways-out";
 export { why } from "./why";

@@ -1,8 +1,10 @@
 import type { Finding } from "../base";
 import type { Build } from "../build";
-import { ClauseSearch } from "../graph";
+import { ClauseSearch, restrict } from "../graph";
 import { findBlocks, findingsOf } from "./blocks/blocks";
+import type { AccessCode } from "./blocks/finding";
 import { compile } from "./compile/compile";
+import { orderLayer } from "./compile/layers";
 import { type TimeBounds, timeLayer } from "./compile/time-layer";
 
 /** possible: some order suits the times. refuted: none does, whatever is chosen. not-found: the work allowed was spent first. */
@@ -25,7 +27,15 @@ export function refuteWithTimes(build: Build, bounds: TimeBounds): TimeVerdict {
   const search = new ClauseSearch(problem);
   const answer = search.solve([], mostWork);
   if (answer === "budget") return { verdict: "not-found" };
-  if (answer === "no") return { verdict: "refuted", findings: findingsOf(program, findBlocks(program, problem, search)) };
+  if (answer === "no") {
+    const order = orderLayer(program);
+    const findings = findBlocks(program, problem, search).map((block) => {
+      const alone = new ClauseSearch(restrict(order, (fact) => block.includes(fact))).solve() === "no";
+      const [finding] = findingsOf(program, [block]);
+      return { ...(finding as Finding), ...(alone ? {} : { code: "access.late" satisfies AccessCode }) };
+    });
+    return { verdict: "refuted", findings };
+  }
   const epoch = search.instant(2 * program.steps);
   return { verdict: "possible", start: Float64Array.from(build.steps, (_, s) => search.instant(2 * s) - epoch) };
 }

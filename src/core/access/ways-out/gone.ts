@@ -1,0 +1,46 @@
+import type { Finding, Statement } from "../../base";
+import type { Build } from "../../build";
+import { ClauseSearch } from "../../graph";
+import { findBlocks, relaxed } from "../blocks/blocks";
+import { ask, compile } from "../compile/compile";
+import { orderLayer } from "../compile/layers";
+
+/** Most blocks of one build that are set aside while a way out of another is tried. */
+const mostOthers = 100;
+
+/** What a statement speaks of, apart from its number in a list: the same before and after an edit. */
+export function keyOf({ rule, id, detail, ...about }: Statement): string {
+  const counted = rule === "reach" || rule === "off" ? {} : { id };
+  return JSON.stringify([rule, counted, about, rule === "reach" || rule === "off" ? detail : {}]);
+}
+
+/**
+ * Says of a changed build whether the block is gone, whatever else still stands in the way: what other blocks of the old build ask of steps is set aside, and the
+ * rest must be possible.
+ */
+export function goneCheck(build: Build, finding: Finding): (next: Build) => boolean {
+  const because = finding.because ?? [];
+  const asked = because.find((s) => s.rule === "asked");
+  const own = new Set(because.map(keyOf));
+  const others = new Set(setAside(build).filter((key) => !own.has(key)));
+  return (next) => {
+    const program = compile(next);
+    if (asked !== undefined) {
+      const before = next.at.step.get(asked.step ?? "");
+      const after = next.at.step.get(asked.other ?? "");
+      if (before === undefined || after === undefined) return false;
+      ask(program, before, after);
+    }
+    const without = Uint8Array.from(program.facts.statements, (s) => (others.has(keyOf(s)) ? 1 : 0));
+    return new ClauseSearch(orderLayer(program), without).solve([], 2_000_000) === "yes";
+  };
+}
+
+function setAside(build: Build): string[] {
+  const program = compile(build);
+  const problem = orderLayer(program);
+  const search = new ClauseSearch(problem);
+  if (search.solve([], 2_000_000) !== "no") return [];
+  const blocks = findBlocks(program, problem, search, mostOthers);
+  return blocks.flatMap((block) => relaxed(program, block).flatMap((fact) => program.facts.statements[fact] ?? [])).map(keyOf);
+}

@@ -1,0 +1,52 @@
+import type { DocumentEdit } from "../../base";
+import { type Candidate, type Maker, saying, stepOf, visitors } from "./candidate";
+import { add, anHour, crewOf, edit, freeId, writtenId } from "./written";
+
+/** A second inspection stops the work at the place instead of the first one, after the work that comes between. */
+export const secondInspection: Maker = (blocked) =>
+  saying(blocked, "hold-point").flatMap((point) => {
+    const first = stepOf(blocked, point.step);
+    if (first === undefined || point.place === undefined) return [];
+    const place = writtenId(point.place);
+    return visitors(blocked)
+      .filter(({ step }) => step.id !== first.id)
+      .map(({ step }): Candidate => {
+        const member = {
+          id: freeId(blocked.build, `${writtenId(first.id)}-second`),
+          name: `${first.name}, once more`,
+          sort: first.sort,
+          ...crewOf(first, blocked.build),
+          work: anHour,
+          reaches: [{ place, need: "sight" }],
+          holdPoint: { places: [place] },
+          after: [writtenId(first.id), writtenId(step.id)],
+        };
+        const others = first.holdPoint?.places.filter((q) => q !== point.place).map(writtenId) ?? [];
+        const left =
+          others.length === 0 ? edit("steps", first.id, ["holdPoint"]) : edit("steps", first.id, ["holdPoint", "places"], others);
+        return {
+          kind: "second-inspection",
+          detail: { step: first.id, place: point.place ?? "", other: step.id },
+          edits: [left, ...add("steps", member, first.group)],
+        };
+      });
+  });
+
+/** Drop a wait, a link or a choice. */
+export const dropWait: Maker = (blocked) =>
+  saying(blocked, "wait", "choice").map(
+    (s): Candidate => ({
+      kind: "drop-wait",
+      detail: s.rule === "choice" ? { choice: s.id ?? "" } : { wait: s.id ?? "", step: s.step ?? "", other: s.other ?? "" },
+      edits:
+        s.rule === "choice"
+          ? [{ path: ["choices", `id=${writtenId(s.id ?? "")}`] }]
+          : withoutWait(s.id ?? "", s.step ?? "", s.other ?? "", s.detail?.plain === true),
+    }),
+  );
+
+/** A plain link stands at the later step's `after`, or among what a trial decides. */
+function withoutWait(id: string, from: string, to: string, plain: boolean): DocumentEdit[] {
+  if (!plain) return [{ path: ["waits", `id=${writtenId(id)}`] }];
+  return [edit("steps", to, ["after", `id=${writtenId(from)}`]), edit("steps", from, ["trial", "decides", `id=${writtenId(to)}`])];
+}

@@ -1,0 +1,63 @@
+import type { DocumentEdit } from "../../base";
+import type { Build, Membership, Passage, Reach, Step } from "../../build";
+
+/** The id as it stands in the document: "face#2" is the second copy of "face", "trial#2" its second round. */
+export const writtenId = (id: string): string => id.replace(/#\d+$/, "");
+
+/** An id of the document's own kind that nothing in the build has yet. */
+export function freeId(build: Build, wanted: string): string {
+  const taken = new Set([build.places, build.pieces, build.steps].flatMap((list) => list.map((one) => writtenId(one.id))));
+  const base = writtenId(wanted);
+  for (let n = 1; ; n++) {
+    const id = n === 1 ? base : `${base}-${n}`;
+    if (!taken.has(id)) return id;
+  }
+}
+
+type List = "places" | "pieces" | "steps";
+
+export const edit = (list: List, id: string, keys: readonly string[], value?: unknown): DocumentEdit => ({
+  path: [list, `id=${writtenId(id)}`, ...keys],
+  ...(value === undefined ? {} : { value }),
+});
+
+/** A new member, in the same group as the one it belongs to. */
+export function add(list: List, member: { readonly id: string }, group: Membership | null): DocumentEdit[] {
+  const own: DocumentEdit = { path: [list, `id=${member.id}`], value: member };
+  return group === null ? [own] : [own, { path: ["groups", `id=${group.group}`, "members", `id=${member.id}`], value: member.id }];
+}
+
+/** `step` comes after `first`. */
+export const after = (step: string, first: string): DocumentEdit =>
+  edit("steps", step, ["after", `id=${writtenId(first)}`], writtenId(first));
+
+const own = (is: string) => ({ is, from: "own guess" });
+
+/** An hour of somebody's work, to be looked at by the builder: nobody has said how long it takes. */
+export const anHour = own("1 h");
+
+/** A share of the step's work, as an own guess. */
+export function share({ work }: Step, part: number): unknown {
+  const text = (minutes: number): string => `${Math.max(1, Math.round(minutes * part))} min`;
+  if (work.low_min === work.high_min) return own(text(work.likely_min));
+  return { low: text(work.low_min), likely: text(work.likely_min), high: text(work.high_min), from: "own guess" };
+}
+
+/** Who does it and on which days: as the step it is taken from. */
+export function crewOf(step: Step, build: Build): Record<string, unknown> {
+  return {
+    ...(step.place === null ? {} : { place: writtenId(step.place) }),
+    hands: step.hands.map(({ role, number }) => ({ role, number })),
+    ...(step.calendar === build.usual ? {} : { calendar: step.calendar }),
+  };
+}
+
+export function writtenReach(reach: Reach): unknown {
+  const [only, ...others] = reach.any.map(({ place, need }) => ({ place: writtenId(place), ...writtenNeed(need) }));
+  return others.length === 0 ? only : { any: [only, ...others] };
+}
+
+export function writtenNeed(need: Passage): Record<string, unknown> {
+  if (need.kind === "hand" || need.kind === "arm") return { need: need.kind, depth: `${need.depth_mm} mm` };
+  return need.kind === "unit" && need.piece !== null ? { need: need.kind, piece: writtenId(need.piece) } : { need: need.kind };
+}
