@@ -3,6 +3,7 @@ import type { Build, Piece } from "../../core/build";
 import { siteTime } from "../../core/clock";
 import type { ClosingDate, Plan } from "../../core/plan";
 import { clockLabel, dateLabel } from "../../draw";
+import { shownName } from "../state/names";
 
 export interface ClosingStep {
   readonly id: string;
@@ -46,8 +47,8 @@ export function closingRows(build: Build, plan: Plan): readonly ClosingRow[] {
     return [
       {
         key: `${piece.id} ${step.id} ${index}`,
-        piece: { id: piece.id, name: piece.name },
-        step: { id: step.id, name: step.name },
+        piece: { id: piece.id, name: shownName(piece) },
+        step: { id: step.id, name: shownName(step) },
         day: dated ? dateLabel(time, closing.at) : "",
         time: dated ? clockLabel(time, closing.at) : "",
         month: dated ? monthAndYear(time.local(closing.at).date) : "",
@@ -56,7 +57,7 @@ export function closingRows(build: Build, plan: Plan): readonly ClosingRow[] {
         before: sorts.flatMap(({ what, of }) => {
           const steps = closing.before
             .filter((entry) => (of as readonly string[]).includes(entry.what))
-            .map((entry) => ({ id: build.steps[entry.step]?.id ?? "", name: build.steps[entry.step]?.name ?? "", forced: entry.forced }));
+            .map((entry) => ({ id: build.steps[entry.step]?.id ?? "", name: shownName(build.steps[entry.step]), forced: entry.forced }));
           return steps.length > 0 ? [{ what, steps }] : [];
         }),
       },
@@ -70,11 +71,11 @@ export function closesWhat(build: Build, piece: Piece): string {
   for (const ref of piece.closes) byPlace.set(ref.place, [...(byPlace.get(ref.place) ?? []), ref.way]);
   const closed = [...byPlace].map(([place, ways]) => {
     const known = build.places[build.at.place.get(place) ?? -1];
-    if (!known || ways.length === known.ways.length) return known?.name ?? place;
+    if (!known || ways.length === known.ways.length) return known ? shownName(known) : place;
     const names = ways.map((way) => known.ways.find((candidate) => candidate.id === way || candidate.full === way)?.name ?? way);
-    return `${known.name} (${names.join(", ")})`;
+    return `${shownName(known)} (${names.join(", ")})`;
   });
-  const filled = piece.fills.map((place) => build.places[build.at.place.get(place) ?? -1]?.name ?? place);
+  const filled = piece.fills.map((place) => shownName(build.places[build.at.place.get(place) ?? -1]) || place);
   return [closed.length > 0 ? `closes ${closed.join("; ")}` : "", filled.length > 0 ? `fills ${filled.join("; ")}` : ""]
     .filter((part) => part !== "")
     .join("; ");

@@ -3,6 +3,7 @@ import type { Build } from "../../core/build";
 import { siteTime } from "../../core/clock";
 import type { Plan } from "../../core/plan";
 import { clockLabel, dateLabel } from "../../draw";
+import { shownName } from "../state/names";
 
 export interface StepRow {
   readonly id: string;
@@ -31,10 +32,10 @@ export function stepRows(build: Build, plan: Plan | null): readonly StepRow[] {
     return [
       {
         id: step.id,
-        name: step.name,
+        name: shownName(step),
         day: dates ? dateLabel(time, dates.start) : "",
         time: dates ? clockLabel(time, dates.start) : "",
-        place: step.place === null ? "" : (build.places[build.at.place.get(step.place) ?? -1]?.name ?? ""),
+        place: step.place === null ? "" : shownName(build.places[build.at.place.get(step.place) ?? -1]),
         work: formatWork(step.work.likely_min),
         hands: hands === 0 ? "" : hands === 1 ? "one hand" : `${hands} hands`,
         onChain: dates?.onChain ?? false,

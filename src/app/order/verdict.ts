@@ -4,6 +4,7 @@ import { siteTime } from "../../core/clock";
 import { type Plan, type PlanMay, planMay } from "../../core/plan";
 import { dateLabel } from "../../draw";
 import type { Shop } from "../state";
+import { shownName } from "../state/names";
 import { quickUpTo } from "../state/planner";
 import { idsOf, memberOf, putKey } from "../write/written";
 
@@ -23,7 +24,7 @@ export async function verdictOn(shop: Shop, build: Build, plan: Plan | null, bef
   if (before === after) return plain("no", "A step is not done before itself: pick another.");
   const [first, second] = [build.at.step.get(before), build.at.step.get(after)];
   if (first === undefined || second === undefined) return null;
-  const names = [build.steps[first]?.name ?? "", build.steps[second]?.name ?? ""] as const;
+  const names = [shownName(build.steps[first]), shownName(build.steps[second])] as const;
   const dates = plan?.status === "planned" ? [plan.steps[first], plan.steps[second]] : [];
   if (dates[0] && dates[1] && dates[0].finish <= dates[1].start)
     return plain("already", `So it is planned: “${names[0]}” comes before “${names[1]}”.`);

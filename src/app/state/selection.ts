@@ -1,6 +1,7 @@
 import type { Where } from "../../core/base";
 import type { Build } from "../../core/build";
 import type { Selection } from "./desk";
+import { shownName } from "./names";
 
 const lists = { steps: "step", pieces: "piece", places: "place", deliveries: "delivery", bookings: "booking" } as const;
 
@@ -15,6 +16,6 @@ export function selectionOf(build: Build, where: Where): Selection | null {
 
 /** The name of what is selected; empty where the build no longer has it. */
 export function nameOfSelected(build: Build, { list, id }: Selection): string {
-  if (list === "waits") return build.waits.find((wait) => wait.id === id)?.name ?? "";
-  return build[list][build.at[lists[list]].get(id) ?? -1]?.name ?? "";
+  if (list === "waits") return shownName(build.waits.find((wait) => wait.id === id));
+  return shownName(build[list][build.at[lists[list]].get(id) ?? -1]);
 }

@@ -1,6 +1,7 @@
 import type { Access } from "../../core/access";
 import type { Statement } from "../../core/base";
 import type { Build } from "../../core/build";
+import { shownName } from "../state/names";
 
 /** A step next to another in the order, with every reason why. */
 export interface Neighbour {
@@ -37,7 +38,7 @@ export function around(
       id: build.steps[other]?.id ?? "",
       at: other,
       first,
-      name: build.steps[other]?.name ?? "",
+      name: shownName(build.steps[other]),
       ...entry,
     }));
   };
