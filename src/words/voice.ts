@@ -151,7 +151,7 @@ export function voice(build: Build | null, display: Display = build?.site.units 
       const where = place === undefined ? "it" : thing("places", place);
       if (kind === "sight") return `${where} can be seen`;
       const what = need(kind, detail);
-      return `${what}${what.includes(",") ? "," : ""} gets to ${where}`;
+      return `${what}${what.includes(",") ? "," : ""} ${kind === "unit" ? "fits through" : "gets"} to ${where}`;
     },
     length: (length_mm) => formatLength(length_mm, display),
   };
@@ -210,7 +210,7 @@ function getsWords(where: string, kind: string | undefined, need: string): strin
   if (kind === "sight") return `see ${where}`;
   if (kind === "hand" || kind === "arm") return `reach ${where} with ${need.replace("an arm with a tool", "an arm and a tool")}`;
   if (kind === "hose" || kind === "machine") return `get ${need} to ${where}`;
-  if (kind === "unit") return `bring through to ${where} ${need}`;
+  if (kind === "unit") return `get ${need}${need.includes(",") ? "," : ""} through to ${where}`;
   return `get to ${where}`;
 }
 

@@ -44,6 +44,12 @@ function bound(value: number, unit: string, display: "us" | "metric"): string {
   return unit === "" || unit === "year" ? formatFigure(value, 2) : `${formatFigure(value, 2)} ${unit}`;
 }
 
+/** What was written, named where it is no text. */
+function shown(value: string): string {
+  const named: Readonly<Record<string, string>> = { null: "nothing", "{…}": "an object", "[…]": "a list" };
+  return named[value] ?? quoted(value);
+}
+
 const position = (detail: Parameters<typeof figure>[0]): string => `Line ${figure(detail, "line")}, column ${figure(detail, "column")}`;
 
 /** Faults of the file and of its shape. */
@@ -58,14 +64,14 @@ export const fileSayings = {
     `${position(detail)}: brackets inside brackets go deeper than ${figure(detail, "most")} levels; no build needs that`,
   "build.key-twice": ({ detail }) => `${position(detail)}: ${quoted(text(detail, "name"))} is written twice in one object; keep one`,
   "build.not-a-build": ({ detail }) =>
-    `This is no build: a build begins with its format's version, "batterboard": 1${text(detail, "found") === "" ? "" : `, and here that is ${quoted(text(detail, "found"))}`}`,
+    `This is no build: a build begins with its format's version, "batterboard": 1${text(detail, "found") === "" ? "" : `, and here that is ${shown(text(detail, "found"))}`}`,
   "build.newer": ({ detail }) =>
     `This build was written by a newer program (format ${figure(detail, "version")}; this one knows ${figure(detail, "known")}), so it is open for reading only and nothing in it is changed`,
   "build.brought-up": ({ detail }) =>
     `This build was written in an older format (${figure(detail, "version")}) and was brought up to ${figure(detail, "known")}; saving writes the new one`,
   "build.missing": ({ at }) => `${at}: this is missing and has to be there`,
   "build.type": ({ at, detail }) =>
-    `${at}: ${quoted(text(detail, "value"))} stands where ${listed(
+    `${at}: ${shown(text(detail, "value"))} stands where ${listed(
       list(detail, "wanted").map((one) => wanted[one] ?? one),
       "or",
     )} should be`,

@@ -18,8 +18,14 @@ export const siteDays = (days: number): string => spelled(Math.abs(days), "site 
 
 /** What planning finds. */
 export const planSayings: Readonly<Record<PlanCode, (told: Told) => string>> = {
-  "plan.windows": ({ voice, where }) =>
-    `The dates cannot all be kept${where.id === undefined ? "" : `: it is ${voice.step(where.id)} that does not fit`}`,
+  "plan.windows": ({ detail, voice, where }) => {
+    const others = figure(detail, "otherOrders");
+    const also =
+      others === 0
+        ? ""
+        : `; ${spelled(others, "other order")} ${others === 1 ? "was" : "were"} tried, and the dates rule ${others === 1 ? "it" : "them"} out too`;
+    return `The dates cannot all be kept${where.id === undefined ? "" : `: it is ${voice.step(where.id)} that does not fit`}${also}`;
+  },
   "plan.not-found": ({ detail, voice }) => {
     const what = lacks[text(detail, "lacks")] ?? "what it needs";
     const of = text(detail, "of");
