@@ -36,26 +36,29 @@ export interface Levels {
 }
 
 export function levelsOf(sources: readonly RunSource[], from: number, to: number): Levels {
-  const change = new Map<number, number>([[from, 0]]);
-  for (const source of sources) {
-    const runs = source(from, to);
-    for (let i = 0; i < runs.length; i += 1) {
-      const at = runs[i] as number;
-      change.set(at, (change.get(at) ?? 0) + (i % 2 === 0 ? 1 : -1));
+  const each = sources.map((source) => source(from, to));
+  const size = each.reduce((sum, runs) => sum + runs.length, 0);
+  // One sorted list of changes, an end before a start at the same minute.
+  const changes = new Float64Array(size);
+  let filled = 0;
+  for (const runs of each) for (let i = 0; i < runs.length; i += 1) changes[filled++] = (runs[i] as number) * 2 + (i % 2 === 0 ? 1 : 0);
+  changes.sort();
+  const times = new Int32Array(size + 1);
+  const levels = new Int32Array(size + 1);
+  times[0] = from;
+  let count = 1;
+  let level = 0;
+  for (let i = 0; i < size; ) {
+    const at = Math.floor((changes[i] as number) / 2);
+    for (; i < size && Math.floor((changes[i] as number) / 2) === at; i += 1) level += (changes[i] as number) > at * 2 ? 1 : -1;
+    if (at >= to) break;
+    if (at === from) levels[0] = level;
+    else if (level !== levels[count - 1]) {
+      times[count] = at;
+      levels[count++] = level;
     }
   }
-  change.delete(to);
-  const times: number[] = [];
-  const levels: number[] = [];
-  let level = 0;
-  for (const at of [...change.keys()].sort((a, b) => a - b)) {
-    const before = level;
-    level += change.get(at) as number;
-    if (times.length > 0 && level === before) continue;
-    times.push(at);
-    levels.push(level);
-  }
-  return { times: Int32Array.from(times), levels: Int32Array.from(levels) };
+  return { times: times.slice(0, count), levels: levels.slice(0, count) };
 }
 
 /** Runs while at least `number` of the sources run. */

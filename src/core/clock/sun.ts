@@ -1,4 +1,4 @@
-import { getTimes } from "suncalc";
+import { getTimes, times as wanted } from "suncalc";
 import type { ElapsedMinute } from "../base";
 import { joined, type RunSource, type Runs } from "./runs";
 import { type SiteSpec, siteTime } from "./site";
@@ -15,27 +15,55 @@ export interface SunDay {
  * not known. Method: Meeus, Astronomical Algorithms, chapters 15 and 25, as in suncalc.
  */
 export function sunDay(site: SiteSpec, start: string, day: number): SunDay {
-  const { rise, set, up } = solarDay(site, start, day);
+  const { rise, set, up } = solarDays(site, start)(day);
   return up === "part" ? { rise: rise as ElapsedMinute, set: set as ElapsedMinute, up } : { rise: null, set: null, up };
 }
 
 /** While the sun is up. */
 export function daylight(site: SiteSpec, start: string): RunSource {
   const time = siteTime(site.zone, start);
+  const solarDay = solarDays(site, start);
   return (from, to) => {
     const out: number[] = [];
     for (let day = time.dayOf(from) - 1; day <= time.dayOf(to) + 1; day += 1) {
-      const { rise, set, up } = solarDay(site, start, day);
+      const { rise, set, up } = solarDay(day);
       if (up !== "not-at-all") out.push(Math.max(from, rise), Math.min(to, set));
     }
     return joined(out) as Runs;
   };
 }
 
+interface SolarDay {
+  readonly rise: number;
+  readonly set: number;
+  readonly up: SunDay["up"];
+}
+
+const known = new Map<string, (day: number) => SolarDay>();
+const mostSites = 16;
+
+/** Each day is worked out once for a site. */
+function solarDays(site: SiteSpec, start: string): (day: number) => SolarDay {
+  const key = `${site.zone} ${site.latitude} ${site.longitude} ${start}`;
+  const before = known.get(key);
+  if (before !== undefined) return before;
+  const days = new Map<number, SolarDay>();
+  const solarDay = (day: number): SolarDay => {
+    const found = days.get(day) ?? workOut(site, start, day);
+    days.set(day, found);
+    return found;
+  };
+  if (known.size >= mostSites) known.clear();
+  known.set(key, solarDay);
+  return solarDay;
+}
+
 /** The solar day whose noon falls on the local date; in the polar summer from solar midnight to solar midnight. */
-function solarDay(site: SiteSpec, start: string, day: number): { rise: number; set: number; up: SunDay["up"] } {
+function workOut(site: SiteSpec, start: string, day: number): SolarDay {
+  // The library works out every pair in its table (dawn, golden hour and more); only its first, sunrise and sunset, is read here.
+  if (wanted.length > 1) wanted.length = 1;
   const time = siteTime(site.zone, start);
-  const epoch_ms = utcEpoch(site, start);
+  const epoch_ms = time.epoch_utc_min * 60_000;
   const noon = epoch_ms + time.at(day, 720) * 60_000;
   let times = getTimes(new Date(noon), site.latitude, site.longitude);
   const apart = time.dayOf(minutes(times.solarNoon, epoch_ms)) - day;
@@ -48,8 +76,4 @@ function solarDay(site: SiteSpec, start: string, day: number): { rise: number; s
 
 function minutes(at: Date, epoch_ms: number): number {
   return Math.round((at.getTime() - epoch_ms) / 60_000);
-}
-
-function utcEpoch(site: SiteSpec, start: string): number {
-  return siteTime(site.zone, start).epoch_utc_min * 60_000;
 }
