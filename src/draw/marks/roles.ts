@@ -69,6 +69,7 @@ export const looks = {
   bar: area("ink-soft"),
   "bar-there": line("ink", 1.4),
   outline: { fill: "paper", stroke: "ink", width: 1 },
+  "outline-later": { fill: "paper", stroke: "ink-soft", width: 0.9, dash: "3 2" },
   "outline-closed": { fill: "hatch-closed", stroke: "ink", width: 1 },
   "outline-concrete": { fill: "hatch-concrete", stroke: "ink", width: 1 },
   "outline-earth": { fill: "hatch-earth", stroke: "ink", width: 1 },

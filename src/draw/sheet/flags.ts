@@ -19,6 +19,8 @@ export interface Flag {
   readonly onChain: boolean;
   readonly x: number;
   readonly width: number;
+  /** False where there is no room for its words. */
+  readonly worded: boolean;
   /** Counted from the foot of the flags' lane. */
   readonly row: number;
 }
@@ -28,7 +30,7 @@ export const pennant = { wide: 9, high: 9 } as const;
 /** Every flag with its row, and how many rows there are. */
 export function layFlags(frame: Frame): { readonly flags: readonly Flag[]; readonly rows: number } {
   const { build, plan, axis, time, text, whole } = frame;
-  const flags: Omit<Flag, "row" | "x" | "width">[] = [];
+  const flags: Omit<Flag, "row" | "x" | "width" | "worded">[] = [];
   build.deliveries.forEach((delivery, index) => {
     const dates = plan.deliveries[index];
     if (!dates) return;
@@ -82,11 +84,24 @@ export function layFlags(frame: Frame): { readonly flags: readonly Flag[]; reado
     });
   });
   flags.sort((a, b) => a.at - b.at);
-  const placed = flags.map((flag) => ({
-    ...flag,
-    x: axis.x(flag.at),
-    width: whole ? pennant.wide : pennant.wide + 5 + textWidth(flag.label, text),
-  }));
-  const { rowOf, count } = packFlags(placed.map(({ x, width }) => ({ from: x, to: x + width })));
-  return { flags: placed.map((flag, index) => ({ ...flag, row: rowOf[index] as number })), rows: count };
+  const placed = flags.map((flag) => ({ ...flag, x: axis.x(flag.at), words: pennant.wide + 5 + textWidth(flag.label, text) }));
+  const { sight } = frame.asked;
+  const [from, to] = sight ? [axis.x(sight.from), axis.x(sight.to)] : [Number.NEGATIVE_INFINITY, Number.POSITIVE_INFINITY];
+  const seen = placed.filter(({ x, words }) => x + words >= from && x <= to);
+  const most = frame.asked.flagRows ?? Number.POSITIVE_INFINITY;
+  const mute = new Set<object>(whole ? placed : []);
+  const widthOf = (flag: (typeof placed)[number]) => (mute.has(flag) ? pennant.wide : flag.words);
+  const pack = () => packFlags(seen.map((flag) => ({ from: flag.x, to: flag.x + widthOf(flag) })));
+  let { rowOf, count } = pack();
+  while (count > most) {
+    const high = seen.filter((flag, index) => (rowOf[index] as number) >= most && !mute.has(flag));
+    if (high.length === 0) break;
+    for (const flag of high) mute.add(flag);
+    ({ rowOf, count } = pack());
+  }
+  const rows = new Map(seen.map((flag, index) => [flag, rowOf[index] as number]));
+  return {
+    flags: placed.map((flag) => ({ ...flag, width: widthOf(flag), worded: !mute.has(flag), row: rows.get(flag) ?? 0 })),
+    rows: Math.max(1, count),
+  };
 }

@@ -15,12 +15,12 @@ export interface SheetAsked {
   /** Type size, px: 14 on a desk, 16 on a phone. */
   readonly text?: number;
   readonly today?: number | null;
+  /** Flags in more rows than this lose their words (they keep their place and their row in the table). Left out: no limit. */
+  readonly flagRows?: number;
   readonly slack?: boolean;
   readonly units?: "us" | "metric";
   /** Draw the elevation with its leader lines. */
   readonly elevation?: boolean;
-  /** The instant the elevation is filled up to; today where left out. */
-  readonly filledAt?: number | null;
   /**
    * The stretch of time in sight. Lanes take the height of what stands in them there; what lies outside is squeezed and may overlap. Left out: all.
    */

@@ -16,13 +16,11 @@ export function headMarks(frame: Frame, flags: readonly Flag[], rows: number): H
   const line = text + 6;
   const marks: Mark[] = [];
   let y = 0;
+  const months = monthMarks(frame, y + text, y);
   const today = frame.asked.today ?? null;
   const end = axis.columns[axis.columns.length - 1]!;
-  if (today !== null && today >= axis.columns[0]!.from && today <= end.to) {
-    marks.push(...todayTag(frame, today));
-    y += line;
-  }
-  marks.push(...monthMarks(frame, y + text, y));
+  marks.push(...months);
+  if (today !== null && today >= axis.columns[0]!.from && today <= end.to) marks.push(...todayTag(frame, today, months));
   y += line;
   if (!whole) {
     marks.push(...dayMarks(frame, y + text, y));
@@ -43,11 +41,15 @@ export function headMarks(frame: Frame, flags: readonly Flag[], rows: number): H
   return { height: foot, marks };
 }
 
-function todayTag({ asked, axis, time, text }: Frame, today: number): Mark[] {
+/** In the row of the months, at the line or as near to it as their names let it be. */
+function todayTag({ asked, axis, time, text }: Frame, today: number, months: readonly Mark[]): Mark[] {
   const label = `today, ${dayLabel(time, asked.today ?? today)}`;
   const wide = textWidth(label, text, 600) + 10;
-  const at = axis.x(today);
-  const x0 = Math.min(Math.max(0, at - wide / 2), Math.max(0, axis.width - wide));
+  const wanted = Math.min(Math.max(0, axis.x(today) - wide / 2), Math.max(0, axis.width - wide));
+  const names = months.filter(({ shape }) => shape === "text");
+  const free = (x0: number) => x0 >= 0 && x0 + wide <= axis.width && names.every((name) => x0 + wide + 6 < name.x0 || x0 - 6 > name.x1);
+  const places = [wanted, ...names.flatMap((name) => [name.x1 + 7, name.x0 - wide - 7])].filter(free);
+  const x0 = places.reduce((best, x) => (Math.abs(x - wanted) < Math.abs(best - wanted) ? x : best), places[0] ?? wanted);
   return [
     rect("today tag", "today-tag", layers.today, x0, 0, x0 + wide, text + 5),
     words("today words", "text-paper", { text: label, x: x0 + 5, y: text, size: text, weight: 600 }),
@@ -86,11 +88,11 @@ function dayMarks({ axis, text, time }: Frame, baseline: number, top: number): M
     const wide = column.x1 - column.x0;
     const { weekday } = time.local(column.from);
     const full = dayLabel(time, column.from);
-    const name = column.kind !== "day" && textWidth(full, text) + 6 <= wide ? full : `${Number(column.date.slice(8))}`;
+    const name = column.kind !== "day" && textWidth(full, text) + 4 <= wide ? full : `${Number(column.date.slice(8))}`;
     const weight = column.kind === "day" && (weekday === 0 || weekday === 6) ? 600 : 400;
     const role = column.kind === "visit" ? "text-soft" : "text";
     return [
-      words(`day ${column.date}`, role, { text: name, x: column.x0 + 4, y: baseline, size: text, weight }),
+      words(`day ${column.date}`, role, { text: name, x: column.x0 + 3, y: baseline, size: text, weight }),
       path(`day line ${column.date}`, "day-line", layers.rule, [
         [column.x0, top],
         [column.x0, top + text + 8],
@@ -135,7 +137,7 @@ function flagMarks(frame: Frame, flag: Flag, y: number, foot: number): Mark[] {
     ),
     shape(`flag ${id}`, role, layers.block, d, { x0: flag.x, y0: top, x1: flag.x + wide, y1: top + high }, of),
   ];
-  if (!frame.whole) {
+  if (!frame.whole && flag.worded) {
     const look = flag.late ? "text-warn" : flag.onChain ? "text-chalk" : "text";
     marks.push(words(`label ${id}`, look, { text: flag.label, x: flag.x + wide + 5, y: y + 0.86 * frame.text, size: frame.text, of }));
   }

@@ -1,8 +1,7 @@
-import { layers, type Mark, path, type Subject, shape } from "../marks/mark";
+import { layers, type Mark, round, type Subject, shape } from "../marks/mark";
 import type { Frame } from "./frame";
 import type { Block, Layout } from "./layout";
 import { circle } from "./marks-blocks";
-import { route } from "./route";
 
 const ring = 2.6;
 
@@ -27,27 +26,29 @@ export function tailMarks(frame: Frame, layout: Layout): Mark[] {
 
 function tail(layout: Layout, block: Block, lane: number, of: Subject): Mark[] {
   const up = lane < block.lane;
-  const rows = layout.bands.map((band, index) => ({ band, index })).filter(({ band }) => band.lane === lane);
-  const target = (up ? rows[rows.length - 1] : rows[0])!.index;
+  const box = layout.lanes[lane]!;
   const x = Math.min(block.x0 + 4, (block.x0 + block.x1) / 2);
-  const id = `${block.step} ${layout.lanes[lane]!.key}`;
-  // Downwards the tail ends at the top of the lane, in the channel above its first row.
-  const to = up ? target : target - 1;
-  const points = route(layout.bands, block.band, x, to, x, true);
-  const lastPoint = points[points.length - 1]!;
-  const before = points[points.length - 2] ?? lastPoint;
-  const laneBox = layout.lanes[lane]!;
-  const endX = before[0];
-  const endY = up ? laneBox.y1 - 4 : laneBox.y0 + 4;
-  const shortened = [...points.slice(0, -1), [endX, endY] as const];
+  const endY = up ? box.y1 - 4 : box.y0 + 4;
+  const id = `${block.step} ${box.key}`;
+  const [from, to] = up ? [endY + ring, block.y0] : [block.y1, endY - ring];
+  // Broken where it passes behind a block or words.
+  const gaps = layout.bands.filter(
+    (band) => band.y1 > from && band.y0 < to && band.taken.some((span) => x > span.from - 2 && x < span.to + 2),
+  );
+  let d = "";
+  let y = from;
+  for (const gap of [...gaps, { y0: to, y1: to }]) {
+    if (gap.y0 - 1 > y) d += `M${round(x)} ${round(y)}V${round(Math.min(gap.y0 - 1, to))}`;
+    y = Math.max(y, gap.y1 + 1);
+  }
   return [
-    path(`tail ${id}`, "tail", layers.tail, shortened, { of }),
+    ...(d === "" ? [] : [shape(`tail ${id}`, "tail", layers.tail, d, { x0: x, y0: from, x1: x, y1: to }, of)]),
     shape(
       `tail end ${id}`,
       "tail-end",
       layers.tail + 1,
-      circle(endX, endY, ring),
-      { x0: endX - ring, y0: endY - ring, x1: endX + ring, y1: endY + ring },
+      circle(x, endY, ring),
+      { x0: x - ring, y0: endY - ring, x1: x + ring, y1: endY + ring },
       of,
     ),
   ];

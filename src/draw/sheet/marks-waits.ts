@@ -72,6 +72,9 @@ function endMarks(frame: Frame, layout: Layout, run: WaitPlace, end: WaitEnd, y:
     size: frame.text,
     of,
   });
+  // On the run itself words stand on blank paper.
+  if (end.x < run.x1)
+    marks.push(rect(`plate on ${label.id}`, "plate", layers.plate, label.x0 - 3, run.y0 + 2, label.x1 + 3, run.y1 - 2, of));
   return [...marks, ...plates(frame, layout.lanes[run.lane]!, label, run.y0 + 1, run.y1 - 1), label];
 }
 

@@ -1,10 +1,11 @@
 import { type SiteTime, siteTime } from "../../core/clock";
 import { type Drawing, inOrder, type Mark, type Part, words } from "../marks/mark";
 import { type Axis, makeAxis } from "../time/axis";
+import { elevationMarks, type Room } from "./elevation";
 import { type Flag, layFlags } from "./flags";
 import type { Frame, SheetAsked } from "./frame";
 import { headMarks } from "./head";
-import { type Block, type Lane, layOut } from "./layout";
+import { type Band, type Block, type Lane, layOut } from "./layout";
 import { blockMarks } from "./marks-blocks";
 import { chalkMarks } from "./marks-chalk";
 import { closingMarks } from "./marks-closings";
@@ -19,16 +20,19 @@ import { footMarks } from "./strips";
 export interface Sheet extends Drawing {
   readonly axis: Axis;
   readonly lanes: readonly Lane[];
+  readonly bands: readonly Band[];
   readonly blocks: ReadonlyMap<number, Block>;
   readonly flags: readonly Flag[];
   /** Corner, head, side, body, foot. */
-  readonly part: Readonly<Record<"corner" | "head" | "side" | "body" | "foot" | "footSide", Part>>;
+  readonly part: Readonly<Record<"corner" | "head" | "side" | "elevation" | "body" | "foot" | "footSide", Part>>;
+  /** The elevation between two heights of the side, built up to an instant: for a screen that keeps it in sight. */
+  structure(room: Room, at: number): readonly Mark[];
 }
 
 /** The day width at which ten weekends fit beside the names, px. */
 export function dayWidthFor(width: number, weekends = 10): number {
   const each = width / weekends;
-  return Math.max(46, Math.min(130, Math.floor((each - 32) / 2)));
+  return Math.max(47, Math.min(130, Math.floor((each - 32) / 2)));
 }
 
 /** The axis of a sheet on its own; handed back to `sheet` it is not made twice. */
@@ -45,6 +49,7 @@ export function sheet(asked: SheetAsked & { readonly axis?: Axis }): Sheet {
   const width = Math.ceil(
     Math.max(
       frame0.axis.width,
+      leastWidth,
       ...[...layout.blocks.values()].map(({ to }) => to + 8),
       ...layout.waits.map(({ to }) => to + 8),
       ...flags.map(({ x, width }) => x + width + 4),
@@ -53,6 +58,7 @@ export function sheet(asked: SheetAsked & { readonly axis?: Axis }): Sheet {
   const frame: Frame = { ...frame0, axis: { ...frame0.axis, width } };
   const head = headMarks(frame, flags, rows);
   const side = sideMarks(frame, layout, elevation);
+  const structure = (room: Room, at: number) => (elevation ? inOrder(elevationMarks(frame, layout, side.width, room, at)) : []);
   const foot = footMarks(frame);
   const body = inOrder([
     ...sectionMarks(frame, layout),
@@ -74,6 +80,14 @@ export function sheet(asked: SheetAsked & { readonly axis?: Axis }): Sheet {
     corner: { name: "corner", x: 0, y: 0, width: left, height: top, marks: [] },
     head: { name: "head", x: left, y: 0, width, height: top, marks: inOrder(head.marks) },
     side: { name: "side", x: 0, y: top, width: left, height: layout.height, marks: inOrder(side.marks) },
+    elevation: {
+      name: "elevation",
+      x: 0,
+      y: top,
+      width: left,
+      height: layout.height,
+      marks: structure({ from: 0, to: layout.height }, asked.today ?? 0),
+    },
     body: { name: "body", x: left, y: top, width, height: layout.height, marks: body },
     footSide: { name: "footSide", x: 0, y: bottom, width: left, height: foot.height, marks: footNames },
     foot: {
@@ -89,10 +103,12 @@ export function sheet(asked: SheetAsked & { readonly axis?: Axis }): Sheet {
     title: `${build.name}: dates`,
     width: left + width,
     height: bottom + foot.height,
-    parts: [part.body, part.head, part.side, part.foot, part.footSide],
+    parts: [part.body, part.head, part.side, part.elevation, part.foot, part.footSide],
+    structure,
     part,
     axis: frame.axis,
     lanes: layout.lanes,
+    bands: layout.bands,
     blocks: layout.blocks,
     flags,
   };
@@ -107,6 +123,9 @@ function frameOf(asked: SheetAsked & { readonly axis?: Axis }): Frame {
   const axis = asked.axis ?? axisOf(asked, time, whole);
   return { asked: { ...asked, units: asked.units ?? build.site.units }, build, plan, time, axis, whole, text, block, row: block + 7 };
 }
+
+/** So that month and today have room on the sheet of a short build. px */
+const leastWidth = 360;
 
 /** Instants beyond a decade are answers like "never", not dates. */
 const [earliest, latest] = [-1_000_000, 6_000_000];
@@ -130,7 +149,8 @@ function axisOf(asked: SheetAsked, time: SiteTime, whole: boolean): Axis {
   if (from > to) [from, to] = [0, 1440];
   return makeAxis({
     time,
-    days: plans.flatMap(({ days }) => days),
+    // A weekday on which somebody only looks in, or something is dropped, stays folded.
+    days: plans.flatMap(({ days }) => days.filter(({ site, steps }) => site || steps.length > 0)),
     from,
     to,
     folding: whole ? "whole" : asked.unfolded ? "unfolded" : "folded",

@@ -43,12 +43,12 @@ function weekendsFoot(frame: Frame): Foot {
     dayCells(frame, (day) => (manned(day) ? { text: `${day.peopleThere}` } : null)),
   );
   add(
-    "sun up",
-    dayCells(frame, (day) => (day.sunrise === null ? null : { text: clockLabel(frame.time, day.sunrise) })),
-  );
-  add(
-    "sun down",
-    dayCells(frame, (day) => (day.sunset === null ? null : { text: clockLabel(frame.time, day.sunset) })),
+    "daylight",
+    dayCells(frame, (day) =>
+      day.sunrise === null || day.sunset === null
+        ? null
+        : { text: `${clockLabel(frame.time, day.sunrise)} to ${clockLabel(frame.time, day.sunset)}` },
+    ),
   );
   add(`usual °${frame.asked.units === "us" ? "F" : "C"}`, temperatureCells(frame, narrow));
   const marks: Mark[] = [

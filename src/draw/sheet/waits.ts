@@ -74,7 +74,15 @@ export function waitRuns(frame: Frame): WaitRun[] {
       labelled: true,
     });
   }
-  return [...groups].map(([key, group]) => run(frame, key, group));
+  const visits = plan.visits.map(({ from, at }) => ({ from, x: axis.x(at) }));
+  return [...groups].map(([key, group]) =>
+    run(
+      frame,
+      key,
+      group,
+      visits.filter(({ from }) => from === group.from).map(({ x }) => x),
+    ),
+  );
 }
 
 function wordsOf({ build, plan, time }: Frame, row: number, amount: Amount, ready: number): string {
@@ -84,13 +92,18 @@ function wordsOf({ build, plan, time }: Frame, row: number, amount: Amount, read
   return `${name === null ? much : `${name}, ${much}`}: ready ${momentLabel(time, ready)}`;
 }
 
-function run({ axis, text }: Frame, key: string, { from, begins, ends }: { from: number; begins: number; ends: WaitEnd[] }): WaitRun {
+function run(
+  { axis, text }: Frame,
+  key: string,
+  { from, begins, ends }: { from: number; begins: number; ends: WaitEnd[] },
+  visits: readonly number[],
+): WaitRun {
   const sorted = [...ends].sort((a, b) => a.ready - b.ready);
   const last = sorted[sorted.length - 1]!;
   const placed = sorted.map((end, index) => {
     const next = sorted[index + 1];
-    const right = end.x + waitTextGap + textWidth(end.label, text);
-    return { ...end, labelled: !next || right + waitTextGap < next.x };
+    const right = end.x + waitTextGap + textWidth(end.label, text) + waitTextGap;
+    return { ...end, labelled: !next || (right < next.x && !visits.some((x) => x > end.x && x < right)) };
   });
   return {
     id: `wait ${key}`,
