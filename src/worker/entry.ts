@@ -1,4 +1,5 @@
-import { why } from "../core/access";
+import { waysOut, why, withWaysOut } from "../core/access";
+import type { DocumentEdit } from "../core/base";
 import { type Build, readDocument } from "../core/build";
 import { apply } from "../core/edit";
 import { type Plan, plan, planMay } from "../core/plan";
@@ -8,6 +9,8 @@ import { Server } from "./server";
 
 interface Read {
   readonly build: Build;
+  /** The build after edits of the document; null where it is none then. */
+  edited(edits: readonly DocumentEdit[]): Build | null;
   /** Made when first asked for. */
   plan(): Plan;
 }
@@ -18,6 +21,7 @@ function readOf(document: unknown): Read | null {
   return (
     build && {
       build,
+      edited: (edits) => readDocument(apply(document, edits).document).build,
       plan: () => {
         made ??= plan(build);
         return made;
@@ -34,7 +38,12 @@ const at = (build: Build, id: string): number => {
 
 const answers: { readonly [Q in Question]: (read: Read, more: Questions[Q]) => Answers[Q] } = {
   plan: (read) => ({ plan: read.plan() }),
-  may: ({ build }, { before, after }: Questions["may"]) => ({ may: planMay(build, at(build, before), at(build, after)) }),
+  ways: ({ build, edited }, { findings }: Questions["ways"]) => ({ findings: withWaysOut(build, findings, edited) }),
+  may: ({ build, edited }, { before, after }: Questions["may"]) => {
+    const may = planMay(build, at(build, before), at(build, after));
+    if (may.verdict !== "no" || may.finding.waysOut || !may.finding.because) return { may };
+    return { may: { ...may, finding: { ...may.finding, waysOut: waysOut(build, may.finding, edited) } } };
+  },
   why: ({ build, plan }, { before, after }: Questions["why"]) => ({ why: why(build, plan().access, at(build, before), at(build, after)) }),
   // The engine has one rung: its plan is the answer, and no better one follows.
   search: (read) => ({ plan: read.plan() }),

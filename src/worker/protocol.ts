@@ -1,5 +1,5 @@
 import type { Why } from "../core/access";
-import type { DocumentEdit } from "../core/base";
+import type { DocumentEdit, Finding } from "../core/base";
 import type { Plan, PlanMay } from "../core/plan";
 import type { Drawing } from "../draw";
 
@@ -13,7 +13,9 @@ export type About = { readonly build: unknown } | { readonly base: number; reado
 export interface Questions {
   /** Dates for the document. */
   plan: Record<never, never>;
-  /** May `before` be done before `after`? Ids of steps. */
+  /** Ways out of what stands in the way, each tried on the whole build. */
+  ways: { readonly findings: readonly Finding[] };
+  /** May `before` be done before `after`, and if not, what would allow it? Ids of steps. */
   may: { readonly before: string; readonly after: string };
   /** Why is `before` done before `after`? Ids of steps. */
   why: { readonly before: string; readonly after: string };
@@ -25,6 +27,7 @@ export interface Questions {
 
 export interface Answers {
   plan: { readonly plan: Plan };
+  ways: { readonly findings: readonly Finding[] };
   may: { readonly may: PlanMay };
   why: { readonly why: Why };
   layout: { readonly drawing: Drawing };

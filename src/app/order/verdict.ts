@@ -19,17 +19,31 @@ export interface Verdict {
   readonly words: string;
 }
 
-/** May the step `before` be done before the step `after`? In the page for a build of usual size, else in the worker. */
-export async function verdictOn(shop: Shop, build: Build, plan: Plan | null, before: string, after: string): Promise<Verdict | null> {
-  if (before === after) return plain("no", "A step is not done before itself: pick another.");
+/**
+ * May the step `before` be done before the step `after`? Told at once for a build of usual size; after a no it is told again with the ways out, which
+ * the worker tries.
+ */
+export async function verdictOn(
+  shop: Shop,
+  build: Build,
+  plan: Plan | null,
+  [before, after]: readonly [string, string],
+  tell: (verdict: Verdict) => void,
+): Promise<void> {
+  if (before === after) return tell(plain("no", "A step is not done before itself: pick another."));
   const [first, second] = [build.at.step.get(before), build.at.step.get(after)];
-  if (first === undefined || second === undefined) return null;
+  if (first === undefined || second === undefined) return;
   const names = [shownName(build.steps[first]), shownName(build.steps[second])] as const;
   const dates = plan?.status === "planned" ? [plan.steps[first], plan.steps[second]] : [];
   if (dates[0] && dates[1] && dates[0].finish <= dates[1].start)
-    return plain("already", `So it is planned: “${names[0]}” comes before “${names[1]}”.`);
-  const answer = build.steps.length <= quickUpTo ? planMay(build, first, second) : await shop.may(before, after);
-  return answer && verdictOf(answer, shop.desk.document, build, plan, [before, after], names);
+    return tell(plain("already", `So it is planned: “${names[0]}” comes before “${names[1]}”.`));
+  const document = shop.desk.document;
+  const told = (answer: PlanMay): void => tell(verdictOf(answer, document, build, plan, [before, after], names));
+  const quick = build.steps.length <= quickUpTo ? planMay(build, first, second) : null;
+  if (quick) told(quick);
+  if (quick && quick.verdict !== "no") return;
+  const answer = await shop.may(before, after);
+  if (answer) told(answer);
 }
 
 function verdictOf(

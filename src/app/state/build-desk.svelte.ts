@@ -35,6 +35,8 @@ export class BuildDesk implements Desk {
   #read = $state.raw<{ readonly build: Build | null; readonly findings: readonly Finding[] }>({ build: null, findings: [] });
   #made = $state.raw<Made | null>(null);
   #redoing = $state(false);
+  /** What stands in the way of that plan, with ways out; these are tried in the worker and come later. */
+  #ways = $state.raw<{ readonly plan: Plan; readonly findings: readonly Finding[] } | null>(null);
   #moved = $state.raw<Desk["moved"]>(null);
   #trial = $state.raw<Desk["trial"]>(null);
   #selected = $state.raw<Selection | null>(null);
@@ -67,7 +69,10 @@ export class BuildDesk implements Desk {
     return this.#made?.of ?? null;
   }
   /** What reading and planning found, the gravest first. */
-  readonly findings = $derived([...this.#read.findings, ...(this.#redoing ? [] : (this.#made?.plan.findings ?? []))]);
+  readonly findings = $derived([
+    ...this.#read.findings,
+    ...(this.#redoing ? [] : this.#ways && this.#ways.plan === this.#made?.plan ? this.#ways.findings : (this.#made?.plan.findings ?? [])),
+  ]);
   get redoing(): boolean {
     return this.#redoing;
   }
@@ -183,6 +188,11 @@ export class BuildDesk implements Desk {
     this.#settle(work, before, action.do === "edit" ? { document: from, change: action.edits } : undefined);
   }
 
+  async #tryWays(document: object, plan: Plan): Promise<void> {
+    const findings = await this.#options.planner.ways(document, plan.findings);
+    if (findings !== null) this.#ways = { plan, findings };
+  }
+
   /** Reads and plans; what is on screen stays until the new plan is there. */
   #settle(work: History, before: Made | null, from?: { readonly document: unknown; readonly change: readonly DocumentEdit[] }): void {
     this.#work = work;
@@ -199,6 +209,7 @@ export class BuildDesk implements Desk {
       this.#redoing = false;
       if (plan === null) return;
       this.#made = { plan, of: build };
+      if (plan.findings.some(isBlock)) void this.#tryWays(work.document as object, plan);
       this.#moved = before === null ? null : movedBetween(before, { plan, of: build }, this.units);
       if (this.#moved) this.say(this.#moved.sentences[0] ?? "");
     };
@@ -217,6 +228,10 @@ export class BuildDesk implements Desk {
     }
   }
 }
+
+/** A block of order whose ways out have not been tried yet. */
+export const isBlock = (finding: Finding): boolean =>
+  finding.severity === "stop" && finding.because !== undefined && finding.waysOut === undefined;
 
 /** Null where either has no dates or no date moved. */
 function movedBetween(before: Made, now: Made, units: "us" | "metric"): Desk["moved"] {

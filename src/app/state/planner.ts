@@ -1,4 +1,4 @@
-import type { DocumentEdit } from "../../core/base";
+import type { DocumentEdit, Finding } from "../../core/base";
 import type { Build } from "../../core/build";
 import { type Plan, plan } from "../../core/plan";
 import type { Link } from "../../worker";
@@ -14,6 +14,11 @@ export class Planner {
 
   constructor(link: Link) {
     this.#link = link;
+  }
+
+  /** The findings with the ways out that work; null when overtaken or the worker is lost. */
+  async ways(document: object, findings: readonly Finding[]): Promise<readonly Finding[] | null> {
+    return (await this.#link.ask("ways", { document }, { findings }))?.findings ?? null;
   }
 
   /** The plan at once, or a promise of it; the promise gives null when it was overtaken or the worker is lost. */
