@@ -1,5 +1,6 @@
 import { readFileSync, writeFileSync } from "node:fs";
 import { describe, expect, test } from "vitest";
+import { waysOut } from "../core/access";
 import type { DocumentEdit, Finding, Statement } from "../core/base";
 import { type Build, read, readDocument, write } from "../core/build";
 import { siteTime } from "../core/clock";
@@ -76,6 +77,18 @@ describe("edits of the bank cellar", () => {
     const { now } = edited("bank-cellar.last-face-first");
     expect(now.status).toBe("no-order");
     compareWithFixture("bank-cellar.last-face-first", stops(now).map(block));
+  });
+
+  test("each column has ways out, the bench among them, and every one of them leads to a plan", () => {
+    const { applied, build, now } = edited("bank-cellar.last-face-first");
+    const read = (edits: readonly DocumentEdit[]) => readDocument(apply(applied.document, edits).document).build;
+    for (const finding of stops(now)) {
+      const ways = waysOut(build, finding, read);
+      expect(ways.length).toBeGreaterThanOrEqual(2);
+      const bench = ways.find((way) => way.kind === "bench");
+      expect(bench?.detail.piece, finding.where.id).toMatch(/^column-cage#/);
+      for (const way of ways) expect(plan(read(way.edits)!).status, `${finding.where.id} ${way.kind}`).toBe("planned");
+    }
   });
 
   test("the shed timber three days late costs nothing, and nothing moves", () => {

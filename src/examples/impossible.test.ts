@@ -1,5 +1,6 @@
 import { readFileSync } from "node:fs";
 import { describe, expect, test } from "vitest";
+import { waysOut as offered } from "../core/access";
 import type { DocumentEdit } from "../core/base";
 import { read, readDocument } from "../core/build";
 import { apply } from "../core/edit";
@@ -28,6 +29,14 @@ describe("the build that cannot be built as written", () => {
 
   test.each(ofOrder)("the way out at %s removes that block and no other", (id) => {
     expect(blocksOf(waysOut[id]!).sort()).toEqual(ofOrder.filter((other) => other !== id).sort());
+  });
+
+  test.each(ofOrder)("every way out offered at %s removes that block and no other", (id) => {
+    const { build } = readDocument(document);
+    const finding = plan(build!).findings.find((f) => f.where.id === id)!;
+    const ways = offered(build!, finding, (edits) => readDocument(apply(document, edits).document).build);
+    expect(ways.length).toBeGreaterThan(0);
+    for (const way of ways) expect(blocksOf(way.edits).sort(), way.kind).toEqual(ofOrder.filter((other) => other !== id).sort());
   });
 
   test("once there is an order, the window for cleaning is told, and nothing else", () => {

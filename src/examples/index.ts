@@ -19,7 +19,7 @@ export const examples: readonly Example[] = [
   {
     id: "bank-cellar",
     title: "Bank cellar with porch and potting shed",
-    oneLine: "A vault dug into a bank, three pours that close everything off, ten months of weekends.",
+    oneLine: "A vault dug into a bank, four pours that each close something for good, forty weekends.",
     load: async () => (await import("./bank-cellar.json")).default,
   },
   {
