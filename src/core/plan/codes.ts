@@ -24,7 +24,7 @@ export const planCodes = {
   /** Nobody is named in the build: it is planned by its calendars alone. */
   "plan.nobody-named": [],
   /** People enough are there, but nobody could be named for all of the step without a hand-over in the middle. */
-  "plan.hand-over": ["step", "wanted", "named"],
+  "plan.hand-over": ["step", "wanted"],
 } as const satisfies Readonly<Record<string, readonly string[]>>;
 
 export type PlanCode = keyof typeof planCodes;

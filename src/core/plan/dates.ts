@@ -5,17 +5,31 @@ import type { Clocks } from "../clock";
 import { type Result, solve } from "../schedule";
 import { bind } from "./bind";
 import { type Bound, furthest } from "./bound";
+import { handsOf } from "./places";
 
-const firstLook = (800 * 1440) as ElapsedMinute;
+const day_min = 1440;
+const firstLook_min = 800 * day_min;
 
-/** Dates for an order. People are counted two years ahead, and further only when the plan does not fit in that. */
+/** Dates for an order. People are counted as far ahead as the work is likely to take, and further only when the plan does not fit in that. */
 export function datesFor(build: Build, access: Access, clocks: Clocks): { readonly bound: Bound; readonly result: Result } {
-  for (let seen = firstLook; ; ) {
-    const bound = bind(build, access, clocks, seen);
+  for (let seen = firstGuess(build, clocks); ; ) {
+    const bound = bind(build, access, clocks, seen as ElapsedMinute);
     const result = solve(bound.problem);
-    const of = result.stuck?.of;
-    const peopleRanOut = of?.kind === "capacity" && bound.problem.capacities[of.index]!.kind === "people";
-    if (!peopleRanOut || seen >= furthest) return { bound, result };
-    seen = Math.min(furthest, Math.max(4 * seen, 2 * result.bound)) as ElapsedMinute;
+    const { stuck } = result;
+    const people = stuck?.of.kind === "capacity" && bound.problem.capacities[stuck.of.index]!.kind === "people";
+    // A job with a fixed date finds nobody there on that date, however far one looks.
+    if (!people || bound.problem.fixed[stuck!.job]! >= 0 || seen >= furthest) return { bound, result };
+    seen = Math.min(furthest, Math.max(4 * seen, 2 * result.bound));
   }
+}
+
+/** Twice as long as all the work takes when everybody who is there in a year works all the time. */
+function firstGuess(build: Build, clocks: Clocks): number {
+  const year = (364 * day_min) as ElapsedMinute;
+  let there = 0;
+  for (const person of build.people) there += clocks.person(person.id).reading(year);
+  let work = 0;
+  for (let s = 0; s < build.steps.length; s++) work += handsOf(build, s) * build.steps[s]!.work.likely_min;
+  const years = there === 0 ? 0 : (2 * work) / there;
+  return Math.min(furthest, Math.max(firstLook_min, Math.ceil(years * year)));
 }

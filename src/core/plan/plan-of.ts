@@ -45,7 +45,7 @@ function dated(bound: Bound, clocks: Clocks, solution: Solution, before: readonl
   const order = byStart(problem, solution);
   const stretches = Array.from({ length: problem.jobs }, (_, j) => stretchesOf(problem, solution, j));
   const named = namesOf(build, clocks, order, stretches);
-  const turns = turnsOf(bound, solution, order, stretches, named);
+  const turns = turnsOf(bound, solution, order, named);
   const served = withTurns(problem, turns, problem.clocks.indexOf(clocks.elapsed));
   const net = netOf(served);
   const finish = lastOf(solution.finish, steps);
@@ -105,7 +105,7 @@ function dated(bound: Bound, clocks: Clocks, solution: Solution, before: readonl
     handMinutes: build.steps.reduce((sum, step, s) => sum + step.work.likely_min * handsOf(build, s), 0),
     assumes: assumptionsOf(bound),
   };
-  return { ...made, findings: [...before, ...handOvers(bound, stepDates), ...dateFindings(bound, made)] };
+  return { ...made, findings: [...before, ...handOvers(bound, named.short), ...dateFindings(bound, made)] };
 }
 
 /** Minutes on the step's own clock by which its finish can be later, everything that follows served in the plan's order. */
@@ -114,16 +114,16 @@ function slackOf(p: Problem, s: Solution, late: Solution, j: number): number {
   return Math.max(0, clock.reading(late.finish[j]! as ElapsedMinute) - clock.reading(s.finish[j]! as ElapsedMinute));
 }
 
-function handOvers(bound: Bound, steps: readonly StepDates[]): Finding[] {
+function handOvers(bound: Bound, short: readonly number[]): Finding[] {
   const { build } = bound;
-  if (build.people.length === 0) return [];
-  return build.steps.flatMap((step, s) => {
-    const wanted = handsOf(build, s);
-    const people = steps[s]!.people.length;
-    return people >= wanted
-      ? []
-      : [finding("plan.hand-over", "look", { list: "steps", id: step.id, key: "hands" }, { step: step.id, wanted, named: people })];
-  });
+  return short.map((s) =>
+    finding(
+      "plan.hand-over",
+      "note",
+      { list: "steps", id: build.steps[s]!.id, key: "hands" },
+      { step: build.steps[s]!.id, wanted: handsOf(build, s) },
+    ),
+  );
 }
 
 function notFound(bound: Bound, result: Result): Finding {

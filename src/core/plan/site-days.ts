@@ -56,12 +56,11 @@ export function siteDays(
   deliveries.forEach((d, i) => void on(d.arrives, d.arrives).deliveries.push(i));
   closings.forEach((c, i) => void on(c.at, c.at).closings.push(i));
   for (const v of visits) on(v.at, v.at + v.lasts);
-  const everyone = build.people.map((p) => p.id as string);
+  const there = peopleByDay(bound, drafts);
   return [...drafts]
     .sort(([a], [b]) => a - b)
     .map(([day, draft]) => {
       const sun = clocks.sun(day);
-      const from = time.startOf(day);
       return {
         date: time.dateOf(day),
         from: draft.from as ElapsedMinute,
@@ -70,12 +69,33 @@ export function siteDays(
         deliveries: draft.deliveries,
         closings: draft.closings,
         peopleWanted: highest(draft.changes),
-        peopleThere: Math.max(0, ...clocks.there(everyone, from, time.startOf(day + 1)).levels),
+        peopleThere: there.get(day) ?? 0,
         sunrise: sun.rise,
         sunset: sun.set,
         site: draft.site,
       };
     });
+}
+
+/** The most people that are there at once, day by day. */
+function peopleByDay(bound: Bound, drafts: ReadonlyMap<number, Draft>): Map<number, number> {
+  const { build, clocks } = bound;
+  const days = [...drafts.keys()];
+  const most = new Map<number, number>();
+  if (days.length === 0) return most;
+  const first = clocks.time.startOf(Math.min(...days));
+  const last = clocks.time.startOf(Math.max(...days) + 1);
+  const { times, levels } = clocks.there(
+    build.people.map((p) => p.id),
+    first,
+    last,
+  );
+  for (let i = 0; i < times.length; i++) {
+    const until = clocks.time.dayOf((times[i + 1] ?? last) - 1);
+    for (let day = clocks.time.dayOf(times[i]!); levels[i]! > 0 && day <= until; day++)
+      most.set(day, Math.max(most.get(day) ?? 0, levels[i]!));
+  }
+  return most;
 }
 
 function highest(changes: [number, number][]): number {

@@ -1,7 +1,6 @@
 import type { Links, Problem, Solution } from "../schedule";
 import type { Bound } from "./bound";
 import type { Named } from "./names";
-import type { Stretch } from "./stretches";
 
 export type TurnKind = "people" | "equipment" | "room" | "alone" | "stock";
 
@@ -18,13 +17,7 @@ export interface Turn {
  * The order in which people, equipment, places and stock are served in a plan, as finish-to-start turns: person by person, unit by unit. Two jobs that
  * take turns within each other's pauses have none; they stay where they are.
  */
-export function turnsOf(
-  bound: Bound,
-  solution: Solution,
-  order: Int32Array,
-  stretches: readonly (readonly Stretch[])[],
-  named: Named,
-): Turn[] {
+export function turnsOf(bound: Bound, solution: Solution, order: Int32Array, named: Named): Turn[] {
   const { problem, build } = bound;
   const turns: Turn[] = [];
   const known = new Set<number>();
@@ -35,7 +28,7 @@ export function turnsOf(
     known.add(key);
     turns.push({ from, to, kind, of });
   };
-  persons(build.people.length, order, stretches, named, (from, to, i) => add(from, to, "people", build.people[i]!.id));
+  persons(named, (from, to, i) => add(from, to, "people", build.people[i]!.id));
   problem.capacities.forEach((c, index) => {
     if (c.kind === "people") return;
     const users = usersOf(problem, order, index);
@@ -55,19 +48,8 @@ interface User {
   readonly number: number;
 }
 
-function persons(
-  count: number,
-  order: Int32Array,
-  stretches: readonly (readonly Stretch[])[],
-  named: Named,
-  add: (from: number, to: number, person: number) => void,
-): void {
-  const work: { at: number; job: number }[][] = Array.from({ length: count }, () => []);
-  for (const j of order) {
-    for (const i of named.people[j] ?? []) for (const [at] of stretches[j]!) work[i]!.push({ at, job: j });
-  }
-  work.forEach((list, i) => {
-    list.sort((a, b) => a.at - b.at);
+function persons(named: Named, add: (from: number, to: number, person: number) => void): void {
+  named.work.forEach((list, i) => {
     for (let k = 1; k < list.length; k++) add(list[k - 1]!.job, list[k]!.job, i);
   });
 }

@@ -9,7 +9,7 @@ export function fitStart(p: Problem, j: number, t: ElapsedMinute): ElapsedMinute
   const amount = p.amount[j]!;
   while (s < p.horizon) {
     const end = clock.runEnd(s);
-    if (clock.advance(s, amount) <= end) return s;
+    if (s + amount <= end) return s;
     s = clock.begin(end);
   }
   return never;
@@ -57,7 +57,7 @@ function lastWhole(p: Problem, clock: Clock, j: number, s: ElapsedMinute): Elaps
   // Nothing is planned before the epoch by more than the horizon; the guard ends a clock that never offers such a run.
   while (at > -p.horizon) {
     const end = clock.runEnd(at);
-    if (clock.advance(at, amount) <= end) return at;
+    if (at + amount <= end) return at;
     const earlier = clock.retreat(end, amount);
     at = earlier < at ? earlier : clock.retreat(at, 1);
   }

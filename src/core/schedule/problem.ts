@@ -2,7 +2,8 @@ import type { Clock, ElapsedMinute } from "../base";
 
 /**
  * Jobs, clocks, waits, capacities and windows; no building and no concrete. Parallel typed arrays, one entry a job.
- * A job's finish is `clocks[clock].advance(start, amount)`; its start is always a running minute (`begin`); an unbroken job lies in one run.
+ * A job's finish is `clocks[clock].advance(start, amount)`; its start is always a running minute (`begin`); an unbroken job lies in one run. The clocks of
+ * jobs gather one a minute while they run; those of links may be any.
  */
 export interface Problem {
   readonly jobs: number;

@@ -151,40 +151,59 @@ export class SerialPass {
   /** The first start at or after `t` at which the clock runs and everything asked for is free. */
   private search(j: number, t: number): number {
     const p = this.ground.problem;
-    const { needs } = this.ground;
     const clock = p.clocks[p.clock[j]!]!;
+    const amount = p.amount[j]!;
     let from = t;
     for (;;) {
       const s = fitStart(p, j, from as ElapsedMinute);
-      const f = finishOf(p, j, s);
-      if (f >= never) {
+      if (s >= never) {
         if (from === t) this.lacking = { kind: "calendar" };
         return never;
       }
-      let next = -1;
-      for (let d = needs.at[j]!; d < needs.at[j + 1]! && next < 0; d++) {
-        const profile = this.profiles[needs.capacity[d]!]!;
-        if (needs.span[d] === 1) next = profile.shortUntil(s, f, needs.number[d]!);
-        else
-          for (let a = s as number; a < f && next < 0; a = clock.begin(clock.runEnd(a as ElapsedMinute))) {
-            next = profile.shortUntil(a, Math.min(clock.runEnd(a as ElapsedMinute), f), needs.number[d]!);
-          }
-        if (next >= 0) this.lacking = { kind: "capacity", index: needs.capacity[d]! };
-      }
-      if (next < 0) {
-        for (const m of needs.out[j]!) {
-          const left = this.stock.leftFrom(m.stock, s, m.number);
-          if (left > s) {
-            next = left;
-            this.lacking = { kind: "stock", index: m.stock };
-            break;
-          }
+      // Most tries fail in the first stretch: the rest of the job is only worked out when that is free.
+      const end = Math.min(clock.runEnd(s), s + amount) as ElapsedMinute;
+      let next = this.short(j, s, end, 0);
+      if (next < 0 && s + amount > end) {
+        const f = finishOf(p, j, s);
+        if (f >= never) {
+          if (from === t) this.lacking = { kind: "calendar" };
+          return never;
         }
+        next = this.short(j, s, f, 1);
+        for (let a = clock.begin(end); a < f && next < 0; a = clock.begin(clock.runEnd(a)))
+          next = this.short(j, a, Math.min(clock.runEnd(a), f), 0);
       }
+      if (next < 0) next = this.outUntil(j, s);
       if (next < 0) return s;
       if (next >= never) return never;
       from = next;
     }
+  }
+
+  /** Until when something asked for falls short in [from, to), of what is held through pauses (1) or all (0); -1: nothing does. */
+  private short(j: number, from: number, to: number, onlySpans: 0 | 1): number {
+    const { needs } = this.ground;
+    for (let d = needs.at[j]!; d < needs.at[j + 1]!; d++) {
+      if (onlySpans === 1 && needs.span[d] === 0) continue;
+      const next = this.profiles[needs.capacity[d]!]!.shortUntil(from, to, needs.number[d]!);
+      if (next >= 0) {
+        this.lacking = { kind: "capacity", index: needs.capacity[d]! };
+        return next;
+      }
+    }
+    return -1;
+  }
+
+  /** Until when a stock is short for a job that starts at `s`; -1: none is. */
+  private outUntil(j: number, s: number): number {
+    for (const m of this.ground.needs.out[j]!) {
+      const left = this.stock.leftFrom(m.stock, s, m.number);
+      if (left > s) {
+        this.lacking = { kind: "stock", index: m.stock };
+        return left;
+      }
+    }
+    return -1;
   }
 
   /** A link to a placed job that a start at `s` would break from above; -1: none. */

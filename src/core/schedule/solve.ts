@@ -5,6 +5,9 @@ import type { Problem, Result, Solution, Stuck } from "./problem";
 import { type Ground, SerialPass } from "./serial";
 import { witness } from "./witness";
 
+/** Further priorities are tried while fewer jobs than this have been placed. */
+const mostPlaced = 900;
+
 /**
  * Dates for a problem, by a few passes of serial generation with different priorities; the earliest finish is kept, the first of equals. Infeasible is
  * said only of links, releases, dues and fixed dates without people, equipment, room and stock.
@@ -31,11 +34,18 @@ export function solve(p: Problem): Result {
     if (found.solution === null) stuck ??= found.stuck;
     else if (best === null || last(found.solution.finish) < last(best.finish)) best = found.solution;
   };
+  const lacks = (): Stuck["of"]["kind"] | null => stuck?.of.kind ?? null;
+  const finish = (): number => (best === null ? never : last(best.finish));
   for (const key of keys(p, late)) {
+    // Where things went out in an order in which they could not come back, the order as it is written is the next to try.
+    if (finish() >= never && lacks() === "stock") break;
     attempt(key);
-    if (best !== null && last((best as Solution).finish) <= bound) break;
+    if (finish() <= bound || (finish() < never && work * p.jobs >= mostPlaced)) break;
+    // Nobody there for as long as anything is known: another order would not bring them.
+    if (lacks() === "capacity") break;
   }
-  if (best === null) hurry(p, net, late.start, stuck!, attempt, () => best !== null);
+  if (finish() >= never && lacks() !== "capacity") attempt(p.rank);
+  if (finish() >= never && lacks() !== "capacity") attempt(hurried(p, net, late.start, stuck!));
   if (best === null) return { status: "not-found", solution: null, bound, work, witness: [], stuck };
   return { status: last((best as Solution).finish) <= bound ? "proved" : "planned", solution: best, bound, work, witness: [], stuck: null };
 }
@@ -47,8 +57,8 @@ function* keys(p: Problem, late: { readonly start: Int32Array; readonly finish: 
   yield late.start.map((s, j) => s - (p.amount[j]! >> 1));
 }
 
-/** When no pass met the windows: what leads to the job that came too late is given precedence over everything else, a few times over. */
-function hurry(p: Problem, net: Net, base: Int32Array, stuck: Stuck, attempt: (key: Int32Array) => void, done: () => boolean): void {
+/** When no pass met the windows: what leads to the job that came too late goes before everything else. */
+function hurried(p: Problem, net: Net, base: Int32Array, stuck: Stuck): Int32Array {
   const key = base.slice();
   const ahead = 1 << 26;
   const urgent = new Uint8Array(p.jobs);
@@ -59,8 +69,7 @@ function hurry(p: Problem, net: Net, base: Int32Array, stuck: Stuck, attempt: (k
     key[j]! -= ahead;
     for (let k = net.adj.inAt[j]!; k < net.adj.inAt[j + 1]!; k++) todo.push(p.links.from[net.adj.in[k]!]!);
   }
-  attempt(key);
-  if (!done()) attempt(p.rank.slice());
+  return key;
 }
 
 function dated(p: Problem): boolean {
