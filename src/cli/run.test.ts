@@ -25,6 +25,9 @@ const files: Record<string, string> = {
   "friday.json": JSON.stringify(wall({ over: { deliveries: [steel("2027-03-12")] } })),
   "week.json": JSON.stringify(wall({ over: { deliveries: [steel("2027-03-15")] } })),
   "blocked.json": JSON.stringify(wall({ waits: [{ id: "wrong", name: "", from: "form", to: "tie" } as Raw] })),
+  "no-dates.json": JSON.stringify(
+    wall({ steps: [{ id: "early", name: "Show the bars", work: "1 h", after: ["tie"], deadline: "2027-03-08" }] }),
+  ),
   "broken.json": '{ "batterboard": 1, }',
 };
 
@@ -169,6 +172,11 @@ describe("the other commands", () => {
       "\n  Done:\n    [ ] “Tie the bars”\n  Photographed, with a tape in the picture:\n    [ ] “Photograph the bars”\n",
     );
     expect((await told("closings", "blocked.json")).code).toBe(1);
+    const undated = await told("closings", "no-dates.json");
+    expect(undated.code).toBe(1);
+    expect(undated.out).toContain(
+      "There are no dates; in an order that works:\n\n“Set the north form” closes the way from the north to the wall steel with the north form.\n",
+    );
   });
 
   test("compare tells what a slip moves and what it does not", async () => {

@@ -5,7 +5,7 @@ const weekdays = ["Sun", "Mon", "Tue", "Wed", "Thu", "Fri", "Sat"] as const;
 const months = ["Jan", "Feb", "Mar", "Apr", "May", "Jun", "Jul", "Aug", "Sep", "Oct", "Nov", "Dec"] as const;
 
 /** "Jun" of month 6. */
-export const monthName = (month: number): string => months[month - 1] ?? "";
+const monthName = (month: number): string => months[month - 1] ?? "";
 
 /** "15:30" of 930 minutes after midnight. */
 export function clockWords(minute: number): string {

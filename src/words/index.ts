@@ -1,10 +1,10 @@
 export { linkSentence, reasonSentence, whySentences } from "./access/links";
 export { statementSentence } from "./access/statements";
 export { wayOutSentence } from "./access/ways-out";
-export { clockWords, dateWords, finishWords, momentWords, writtenDate } from "./dates";
+export { clockWords, dateWords } from "./dates";
 export { findingSentence, sayings } from "./finding";
-export { closedWords, closingSentences, type LastChances, lastChance, undatedClosings } from "./plan/closings";
+export { closedWords, closingSentences, type LastChances, undatedClosings } from "./plan/closings";
 export { comparisonSentences } from "./plan/comparison";
-export { assumptionSentence, chainSentence, chainSentences, holderClause, holderSentence, peopleWords } from "./plan/holders";
-export { counted, listed, quoted, sentence, spelled } from "./text";
-export { elapsedWords, type Voice, voice, workWords } from "./voice";
+export { assumptionSentence, chainSentences, holderClause, holderSentence, peopleWords } from "./plan/holders";
+export { counted, listed, quoted, sentence } from "./text";
+export { voice, workWords } from "./voice";

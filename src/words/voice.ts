@@ -1,4 +1,4 @@
-import { type DetailValue, type Display, type ElapsedMinute, formatElapsed, formatLength, formatMass, formatWork } from "../core/base";
+import { type DetailValue, type Display, type ElapsedMinute, formatLength, formatMass, formatWork } from "../core/base";
 import type { Build } from "../core/build";
 import { type SiteTime, siteTime } from "../core/clock";
 import { dateWords, finishWords, momentWords, writtenDate } from "./dates";
@@ -216,9 +216,6 @@ function getsWords(where: string, kind: string | undefined, need: string): strin
 
 /** Working minutes in words: "5 h 30 min". */
 export const workWords = (minutes: number): string => formatWork(minutes);
-/** Plain minutes in words: "9 d 4 h". */
-export const elapsedWords = (minutes: number): string => formatElapsed(minutes);
-
 /** Readers of a finding's detail; what is missing reads as nothing. */
 export const text = (detail: Detail, key: string): string => {
   const value = detail[key];

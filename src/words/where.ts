@@ -18,7 +18,7 @@ const one: Readonly<Record<string, string>> = {
 };
 
 /** "leansOn" is "leans on"; names inside a key ("2.depth") follow as "entry 2, depth". */
-export function keyWords(key: string): string {
+function keyWords(key: string): string {
   return key
     .split(".")
     .map((part) =>

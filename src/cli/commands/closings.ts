@@ -1,16 +1,29 @@
+import { lastChances } from "../../core/access";
 import { plan } from "../../core/plan";
-import { closingSentences, type LastChances } from "../../words";
+import { closingSentences, type LastChances, undatedClosings } from "../../words";
 import { type Outcome, outcome, type Ports } from "../fault";
-import { findingLines } from "../findings";
+import { findingLines, inGravity } from "../findings";
 import { openBuild } from "../open";
 
-/** Every closing in date order, and what has to be done, in place, checked and photographed before it. */
+/**
+ * Every closing in date order, and what has to be done, in place, checked and photographed before it. Without dates, in the order in which they go up, after
+ * what stands in the way (1).
+ */
 export async function closingsCommand(file: string, ports: Ports): Promise<Outcome> {
   const { build } = await openBuild(file, ports);
   const made = plan(build);
-  if (made.status !== "planned")
-    return outcome([...made.findings.flatMap((finding) => findingLines(finding, build)), "There is no plan, so no closing has a date."], 1);
-  return outcome(closingSentences(made, build).flatMap(closingLines));
+  if (made.status === "planned") return outcome(closingSentences(made, build).flatMap(closingLines));
+  const stops = inGravity(made.findings).flatMap((finding) => [...findingLines(finding, build), ""]);
+  if (!made.access.possible) return outcome([...stops, "No order works, so nothing can be said of what closes when."], 1);
+  return outcome(
+    [
+      ...stops,
+      "There are no dates; in an order that works:",
+      "",
+      ...undatedClosings(lastChances(build, made.access), build).flatMap(closingLines),
+    ],
+    1,
+  );
 }
 
 function closingLines({ closing, groups }: LastChances): string[] {

@@ -20,7 +20,7 @@ export interface ClockSpecs {
 }
 
 /** A clock as a build refers to it; see build/model. */
-export type ClockName =
+type ClockName =
   | { readonly kind: "elapsed" }
   | { readonly kind: "working"; readonly calendar: string }
   | { readonly kind: "days"; readonly calendar: string }
@@ -53,7 +53,7 @@ export interface Clocks {
 const shared = new Map<string, Clock>();
 const mostShared = 512;
 
-/** Makes nothing until asked. @throws RangeError when the zone or the first day are none: `checkZone`, `checkDate`. */
+/** Makes nothing until asked. @throws RangeError when the zone or the first day are none: `checkZone`, `readDate`. */
 export function clocksOf(specs: ClockSpecs): Clocks {
   const { site, start } = specs;
   const time = siteTime(site.zone, start);

@@ -3,18 +3,6 @@ export function dayNumber(year: number, month: number, date: number): number {
   return Date.UTC(year, month - 1, date) / 86_400_000;
 }
 
-export interface CivilDate {
-  readonly year: number;
-  /** 1 to 12. */
-  readonly month: number;
-  readonly date: number;
-}
-
-export function civilOf(number: number): CivilDate {
-  const at = new Date(number * 86_400_000);
-  return { year: at.getUTCFullYear(), month: at.getUTCMonth() + 1, date: at.getUTCDate() };
-}
-
 /** "2027-06-26" of a day number. */
 export function textOf(number: number): string {
   return new Date(number * 86_400_000).toISOString().slice(0, 10);
@@ -26,7 +14,7 @@ export function weekdayOfNumber(number: number): number {
 }
 
 /** Days in a month; month 1 to 12. */
-export function daysInMonth(year: number, month: number): number {
+function daysInMonth(year: number, month: number): number {
   return dayNumber(year, month + 1, 1) - dayNumber(year, month, 1);
 }
 

@@ -9,7 +9,7 @@ export interface SiteSpec {
   readonly longitude: number;
 }
 
-export interface LocalTime {
+interface LocalTime {
   readonly day: Day;
   /** "2027-06-26" */
   readonly date: string;
@@ -48,7 +48,7 @@ export interface SiteTime {
 const made = new Map<string, SiteTime>();
 const mostKept = 64;
 
-/** @throws RangeError for a zone or date that `checkZone` and `checkDate` refuse. */
+/** @throws RangeError for a zone or date that `checkZone` and `readDate` refuse. */
 export function siteTime(zoneName: string, start: string): SiteTime {
   const key = `${zoneName} ${start}`;
   const known = made.get(key);
@@ -98,19 +98,4 @@ function makeSiteTime(zoneName: string, start: string): SiteTime {
 
 function two(value: number): string {
   return String(value).padStart(2, "0");
-}
-
-/** Instant of "2027-06-26T07:30" (or a date: its first minute) at a site whose build begins on `start`; null when the text is no moment. */
-export function minuteOf(site: { readonly zone: string }, start: string, moment: string): ElapsedMinute | null {
-  return siteTime(site.zone, start).minuteOf(moment);
-}
-
-/** What the site's wall clock shows at an instant. */
-export function localOf(site: { readonly zone: string }, start: string, t: number): LocalTime {
-  return siteTime(site.zone, start).local(t);
-}
-
-/** "2027-06-26T07:30" of an instant. */
-export function momentOf(site: { readonly zone: string }, start: string, t: number): string {
-  return siteTime(site.zone, start).momentOf(t);
 }

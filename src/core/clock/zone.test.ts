@@ -1,9 +1,9 @@
 import { TZDate } from "@date-fns/tz";
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
-import { checkDate, checkSkipped, checkZone } from "./check";
+import { checkSkipped, checkZone } from "./check";
 import { dayNumber, readDate, readMoment } from "./dates";
-import { minuteOf, momentOf, siteTime } from "./site";
+import { siteTime } from "./site";
 import { zone } from "./zone";
 
 const here = { list: "site" };
@@ -84,14 +84,6 @@ describe("the site's wall clock", () => {
       ),
     );
   });
-
-  test("short forms say the same", () => {
-    const site = { zone: "America/New_York" };
-    expect(minuteOf(site, "2027-06-26", "2027-06-26T07:30")).toBe(450);
-    expect(minuteOf(site, "2027-06-26", "2027-06-27")).toBe(1440);
-    expect(minuteOf(site, "2027-06-26", "26 June")).toBeNull();
-    expect(momentOf(site, "2027-06-26", -30)).toBe("2027-06-25T23:30");
-  });
 });
 
 describe("dates as written", () => {
@@ -110,15 +102,6 @@ describe("dates as written", () => {
     ]) {
       expect(readMoment(text), text).toBeNull();
     }
-  });
-
-  test("say what is wrong with them", () => {
-    const why = (text: string) => checkDate(text, here)[0]?.detail;
-    expect(why("2027-02-29")).toEqual({ date: "2027-02-29", why: "day", month: 2, days: 28 });
-    expect(why("2027-13-01")).toEqual({ date: "2027-13-01", why: "month" });
-    expect(why("2027-06-26T25:00")).toEqual({ date: "2027-06-26T25:00", why: "time" });
-    expect(why("26.6.2027")).toEqual({ date: "26.6.2027", why: "form" });
-    expect(checkDate("2027-06-26", here)).toEqual([]);
   });
 
   test("need a zone the platform knows", () => {

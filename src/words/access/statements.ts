@@ -85,7 +85,7 @@ function dated(verb: string): Saying {
 }
 
 /** Each kind of statement as a fact of the build. */
-export const facts: Readonly<Record<RuleName | WindowRule, Saying>> = {
+const facts: Readonly<Record<RuleName | WindowRule, Saying>> = {
   ways: (statement, voice, detail) => {
     const passing = list(detail, "passing");
     const narrow = list(detail, "narrow");

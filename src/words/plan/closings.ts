@@ -63,7 +63,7 @@ export function undatedClosings(closings: readonly Closing[], build: Build, disp
 }
 
 /** The lists of one closing. */
-export function lastChance(closing: Closing, build: Build, display?: Display): LastChances["groups"] {
+function lastChance(closing: Closing, build: Build, display?: Display): LastChances["groups"] {
   const say = voice(build, display);
   return heads.flatMap(([what, head]) => {
     const steps = closing.before.filter((one) => one.what === what).map((one) => say.step(build.steps[one.step]?.id));

@@ -86,7 +86,7 @@ export function holderSentence(step: number, plan: Plan, build: Build, display?:
 }
 
 /** One link of the chain that sets the finish; says also that a site day had to come first, where the wait ended before. */
-export function chainSentence(link: ChainLink, plan: Plan, build: Build, display?: Display): string {
+function chainSentence(link: ChainLink, plan: Plan, build: Build, display?: Display): string {
   const say = voice(build, display);
   const steps = build.steps.length;
   if (link.job >= steps) {
