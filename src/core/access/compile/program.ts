@@ -10,8 +10,6 @@ export const always = -2;
 
 const finish = 1;
 const start = 0;
-/** Room for two steps in one key. */
-const wide = 1 << 21;
 
 /**
  * The build as clauses. An atom is a selector or a link between ends of two steps, with least and most as positions in `amounts` (-1: none). A link from
@@ -81,7 +79,7 @@ export class Program {
   /** s finishes (and what `least` says passes) before t starts. */
   before(s: number, t: number, least = -1, most = -1): number {
     if (s === t) return never;
-    const key = s * wide + t;
+    const key = s * this.steps + t;
     let bare = this.#bareLinks.get(key);
     if (bare === undefined) {
       bare = this.atoms;
@@ -89,6 +87,11 @@ export class Program {
       this.#atom(s, t, 2 * finish + start, -1, -1, bare);
     }
     return least < 0 && most < 0 ? bare : this.#atom(s, t, 2 * finish + start, least, most, bare);
+  }
+
+  /** Helping node `outer` comes before helping node `inner`. */
+  inside(outer: number, inner: number): number {
+    return outer === inner ? never : this.#atom(outer, inner, 2 * finish + start, -1, -1, this.atoms);
   }
 
   /** A link that binds time only. */

@@ -60,7 +60,7 @@ export class Reaching {
     const fact = this.#facts.through(q, way);
     const beyond = this.#reach(s, outer, site.needOf(through.need));
     program.clause(fact, selector, [beyond.selector], s, n);
-    if (site.inOneRing(q, outer)) program.clause(fact, selector, [program.before(beyond.node, node)], s, n);
+    if (site.inOneRing(q, outer)) program.clause(fact, selector, [program.inside(beyond.node, node)], s, n);
   }
 
   /** A step is let off what it puts up itself. */

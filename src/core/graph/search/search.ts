@@ -32,7 +32,7 @@ export class ClauseSearch {
   #to: Int32Array;
   #variables: number;
   #head = 0;
-  #contrary = false;
+  #lead = 0;
   #rounds = closingRounds;
   #arcsClosed = -1;
   #refutation: Refutation | null = null;
@@ -57,11 +57,11 @@ export class ClauseSearch {
   /**
    * Looks for values under which every clause holds, and the assumed literals too.
    * @param budget most work to spend on this question
-   * @param contrary takes the last options of clauses instead of the first, to see how different an answer can be
+   * @param lead begins with this option of a clause instead of the first (0), and goes round, to see how different an answer can be
    */
-  solve(assumed: readonly number[] = [], budget = Number.POSITIVE_INFINITY, contrary = false): Answer {
+  solve(assumed: readonly number[] = [], budget = Number.POSITIVE_INFINITY, lead = 0): Answer {
     this.#goBack(0);
-    this.#contrary = contrary;
+    this.#lead = lead;
     this.#refutation = this.#never;
     const end = this.work + this.#theory.work + budget;
     while (this.#refutation === null) {
@@ -229,7 +229,7 @@ export class ClauseSearch {
     const size = this.#clauses.end(clause) - first;
     for (let i = 0; i < size; i++) {
       this.work++;
-      const literal = this.#clauses.literal(this.#contrary ? first + size - 1 - i : first + i);
+      const literal = this.#clauses.literal(first + ((i + this.#lead) % size));
       if (this.#trail.value(literal) !== 0) continue;
       const variable = literal >> 1;
       if ((literal & 1) === 0 && this.#theory.isArc(variable) && this.#theory.refutes(variable)) {
