@@ -38,6 +38,7 @@ const at = (build: Build, id: string): number => {
 
 const answers: { readonly [Q in Question]: (read: Read, more: Questions[Q]) => Answers[Q] } = {
   plan: (read) => ({ plan: read.plan() }),
+  trial: (read) => ({ plan: read.plan() }),
   ways: ({ build, edited }, { findings }: Questions["ways"]) => ({ findings: withWaysOut(build, findings, edited) }),
   may: ({ build, edited }, { before, after }: Questions["may"]) => {
     const may = planMay(build, at(build, before), at(build, after));

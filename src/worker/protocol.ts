@@ -13,6 +13,8 @@ export type About = { readonly build: unknown } | { readonly base: number; reado
 export interface Questions {
   /** Dates for the document. */
   plan: Record<never, never>;
+  /** Dates for a document with changes that are only tried; apart from `plan`, so that neither overtakes the other. */
+  trial: Record<never, never>;
   /** Ways out of what stands in the way, each tried on the whole build. */
   ways: { readonly findings: readonly Finding[] };
   /** May `before` be done before `after`, and if not, what would allow it? Ids of steps. */
@@ -27,6 +29,7 @@ export interface Questions {
 
 export interface Answers {
   plan: { readonly plan: Plan };
+  trial: { readonly plan: Plan };
   ways: { readonly findings: readonly Finding[] };
   may: { readonly may: PlanMay };
   why: { readonly why: Why };

@@ -149,7 +149,12 @@ export class BuildDesk implements Desk {
       const comparison = compare(made.plan, plan, build);
       this.#trial = { build, plan, comparison, sentences: comparisonSentences(comparison, build, plan, this.units) };
     };
-    const plan = this.#options.planner.plan(document as object, build, { document: this.#work.document, change: edits });
+    const plan = this.#options.planner.plan({
+      document: document as object,
+      build,
+      from: { document: this.#work.document, change: edits },
+      trial: true,
+    });
     if (plan instanceof Promise) void plan.then(show);
     else show(plan);
   }
@@ -207,7 +212,10 @@ export class BuildDesk implements Desk {
     const show = (plan: Plan | null): void => {
       if (ticket !== this.#asked) return;
       this.#redoing = false;
-      if (plan === null) return;
+      if (plan === null) {
+        this.broken = true;
+        return;
+      }
       this.#made = { plan, of: build };
       if (plan.findings.some(isBlock)) void this.#tryWays(work.document as object, plan);
       this.#moved = before === null ? null : movedBetween(before, { plan, of: build }, this.units);
@@ -215,7 +223,7 @@ export class BuildDesk implements Desk {
     };
     this.broken = false;
     try {
-      const plan = this.#options.planner.plan(work.document as object, build, from);
+      const plan = this.#options.planner.plan({ document: work.document as object, build, from });
       if (plan instanceof Promise) {
         this.#redoing = true;
         void plan.then(show);

@@ -6,14 +6,30 @@ import type { Link } from "../../worker";
 /** Up to this many steps a plan takes a few milliseconds and is made in the page, in the same frame as the edit. */
 export const quickUpTo = 500;
 
-/** Plans in the page or, for a large build, in the worker. */
+/** A machine on which a plan took longer than this leaves the next ones to the worker, so that typing never waits for them. */
+const patience_ms = 60;
+
+export interface PlanAsked {
+  readonly document: object;
+  readonly build: Build;
+  /** How the document came out of another one. */
+  readonly from?: { readonly document: unknown; readonly change: readonly DocumentEdit[] };
+  /** Not an edit that was made, only one that is tried. */
+  readonly trial?: boolean;
+}
+
+/** Plans in the page or, where that takes long, in the worker. Both give the same plan, byte for byte. */
 export class Planner {
   readonly #link: Link;
+  readonly #now_ms: () => number;
   /** The same document gives the same plan, so undo and redo need not plan again. */
   readonly #known = new WeakMap<object, Plan>();
+  #plans = 0;
+  #slow = false;
 
-  constructor(link: Link) {
+  constructor(link: Link, now_ms: () => number) {
     this.#link = link;
+    this.#now_ms = now_ms;
   }
 
   /** The findings with the ways out that work; null when overtaken or the worker is lost. */
@@ -22,21 +38,24 @@ export class Planner {
   }
 
   /** The plan at once, or a promise of it; the promise gives null when it was overtaken or the worker is lost. */
-  plan(
-    document: object,
-    build: Build,
-    from?: { readonly document: unknown; readonly change: readonly DocumentEdit[] },
-  ): Plan | Promise<Plan | null> {
+  plan(asked: PlanAsked): Plan | Promise<Plan | null> {
+    const { document, build, from, trial } = asked;
     const known = this.#known.get(document);
     if (known) return known;
-    if (build.steps.length <= quickUpTo) {
-      const made = plan(build);
-      this.#known.set(document, made);
-      return made;
-    }
-    return this.#link.ask("plan", { document, ...(from ? { from } : {}) }, {}).then((answer) => {
+    if (build.steps.length <= quickUpTo && !this.#slow) return this.#quick(document, build);
+    return this.#link.ask(trial ? "trial" : "plan", { document, ...(from ? { from } : {}) }, {}).then((answer) => {
       if (answer) this.#known.set(document, answer.plan);
       return answer?.plan ?? null;
     });
+  }
+
+  #quick(document: object, build: Build): Plan {
+    const start_ms = this.#now_ms();
+    const made = plan(build);
+    this.#plans += 1;
+    // The first plans of a page are slower than those that follow: they tell nothing.
+    this.#slow = this.#plans > 2 && this.#now_ms() - start_ms > patience_ms;
+    this.#known.set(document, made);
+    return made;
   }
 }

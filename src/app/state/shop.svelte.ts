@@ -38,7 +38,7 @@ export class Shop {
 
   constructor() {
     this.desk = new BuildDesk({
-      planner: new Planner(this.#link),
+      planner: new Planner(this.#link, () => performance.now()),
       record: (action) => this.#shelf?.record(action),
       units: (build) => (this.settings.units === "build" ? (build?.site.units ?? "us") : this.settings.units),
       today: (zone) => dateAt(zone),
