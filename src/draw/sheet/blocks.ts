@@ -78,7 +78,10 @@ export function blockSpec(frame: Frame, step: number, edges: readonly number[]):
         : momentLabel(frame.time, closing.at);
     beside.push(piece(`closes ${when}`, size, "text", 600));
   }
-  const reason = reasonOf(frame, step);
+  const why = reasonOf(frame, step);
+  // At the left edge of the sheet there is no room before the block.
+  const reason = why !== null && x0 - why.width - textGap >= 0 ? why : null;
+  if (why !== null && reason === null) beside.push(why);
   const besideWide = beside.reduce((sum, { width }) => sum + width + textGap, 0) + (crewInside ? 0 : crewWide + textGap);
   const mark = closing && closing.at > dates.start ? closingRoom : 0;
   const rightTo = x1 + mark + besideWide;

@@ -16,11 +16,16 @@ export function headMarks(frame: Frame, flags: readonly Flag[], rows: number): H
   const line = text + 6;
   const marks: Mark[] = [];
   let y = 0;
-  const months = monthMarks(frame, y + text, y);
   const today = frame.asked.today ?? null;
   const end = axis.columns[axis.columns.length - 1]!;
-  marks.push(...months);
-  if (today !== null && today >= axis.columns[0]!.from && today <= end.to) marks.push(...todayTag(frame, today, months));
+  if (today !== null && today >= axis.columns[0]!.from && today <= end.to) {
+    const beside = todayTag(frame, today, monthMarks(frame, text, 0));
+    if (beside === null) {
+      marks.push(...(todayTag(frame, today, []) ?? []));
+      y += line;
+    } else marks.push(...beside);
+  }
+  marks.push(...monthMarks(frame, y + text, y));
   y += line;
   if (!whole) {
     marks.push(...dayMarks(frame, y + text, y));
@@ -41,15 +46,17 @@ export function headMarks(frame: Frame, flags: readonly Flag[], rows: number): H
   return { height: foot, marks };
 }
 
-/** In the row of the months, at the line or as near to it as their names let it be. */
-function todayTag({ asked, axis, time, text }: Frame, today: number, months: readonly Mark[]): Mark[] {
+/** In the row of the months, at the line or as near to it as their names let it be; null where it would stand too far off. */
+function todayTag({ asked, axis, time, text }: Frame, today: number, months: readonly Mark[]): Mark[] | null {
   const label = `today, ${dayLabel(time, asked.today ?? today)}`;
   const wide = textWidth(label, text, 600) + 10;
   const wanted = Math.min(Math.max(0, axis.x(today) - wide / 2), Math.max(0, axis.width - wide));
   const names = months.filter(({ shape }) => shape === "text");
   const free = (x0: number) => x0 >= 0 && x0 + wide <= axis.width && names.every((name) => x0 + wide + 6 < name.x0 || x0 - 6 > name.x1);
   const places = [wanted, ...names.flatMap((name) => [name.x1 + 7, name.x0 - wide - 7])].filter(free);
-  const x0 = places.reduce((best, x) => (Math.abs(x - wanted) < Math.abs(best - wanted) ? x : best), places[0] ?? wanted);
+  const nearest = places.sort((a, b) => Math.abs(a - wanted) - Math.abs(b - wanted))[0];
+  if (nearest === undefined || Math.abs(nearest - wanted) > wide) return null;
+  const x0 = nearest;
   return [
     rect("today tag", "today-tag", layers.today, x0, 0, x0 + wide, text + 5),
     words("today words", "text-paper", { text: label, x: x0 + 5, y: text, size: text, weight: 600 }),
