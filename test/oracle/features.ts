@@ -49,6 +49,10 @@ export class FeatureCount {
     for (const [name, uses] of Object.entries(features)) if (uses(build)) this.counts.set(name, this.counts.get(name)! + 1);
   }
 
+  text(): string {
+    return [...this.counts].map(([name, count]) => `${name} ${count}`).join(", ");
+  }
+
   /** Names used by fewer than this share of the builds. */
   below(share: number): string[] {
     return [...this.counts].filter(([, count]) => count < share * this.total).map(([name]) => name);

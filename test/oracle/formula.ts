@@ -1,6 +1,7 @@
 import type { Amount, Build, Passage, Wait } from "../../src/core/build";
 import { passes } from "./passes";
-import { isOrder, reachesOf } from "./rules";
+import { type About, isOrder, reachesOf } from "./rules";
+import { asWritten, type Facts } from "./state";
 
 export type End = "start" | "finish";
 
@@ -42,35 +43,41 @@ const doneWithin = (s: number, from: number, most_min: number): Formula => ({
   order: false,
 });
 
-const sinceEpoch = (to: number, least_min: number): Formula => ({
-  from: -1,
-  fromEnd: "finish",
-  to,
-  toEnd: "start",
-  least_min,
-  order: false,
-});
+/** One rule of the build as a formula. */
+export interface Part {
+  readonly about: About;
+  readonly formula: Formula;
+}
 
 /** The whole build as one formula; of equal meaning with the rules, by another road: nothing is simulated. */
-export function formulaOf(build: Build): Formula {
-  const p = pieceFormulas(build);
-  const all: Formula[] = [];
+export const formulaOf = (build: Build): Formula => ({ all: partsOf(build).map(({ formula }) => formula) });
+
+export function partsOf(build: Build, facts: Facts = asWritten): Part[] {
+  const p = pieceFormulas(build, facts);
+  const parts: Part[] = [];
+  const add = (about: About, formula: Formula) => parts.push({ about, formula });
   build.steps.forEach((step, s) => {
-    for (const { reach } of reachesOf(build, s))
-      all.push({ any: reach.any.map((a) => p.reach(s, build.at.place.get(a.place)!, a.need, [])) });
-    for (const lean of step.leansOn) all.push(p.leans(s, build.at.piece.get(lean.piece)!, minutes(lean.once)));
-    for (const place of step.holdPoint?.places ?? []) all.push(p.holdPoint(s, build.at.place.get(place)!));
+    for (const { reach, id, piece } of reachesOf(build, s)) {
+      const any = reach.any.map((a) => p.reach(s, build.at.place.get(a.place)!, a.need, []));
+      add({ kind: "reach", step: step.id, id, ...(piece === undefined ? {} : { piece }) }, { any });
+    }
+    for (const { piece, once } of step.leansOn)
+      add({ kind: "lean", step: step.id, piece }, p.leans(s, build.at.piece.get(piece)!, minutes(once)));
+    for (const place of step.holdPoint?.places ?? [])
+      add({ kind: "hold-point", step: step.id, place }, p.holdPoint(s, build.at.place.get(place)!));
   });
   build.pieces.forEach((piece, i) => {
-    if (piece.up >= 0 && piece.down >= 0) all.push(before(piece.up, piece.down));
+    if (piece.up >= 0 && piece.down >= 0) add({ kind: "up-before-down", piece: piece.id }, before(piece.up, piece.down));
     if (piece.heldBy.length === 0) return;
-    if (piece.up >= 0) all.push(p.heldAt(i, piece.up));
+    const held: About = { kind: "held", piece: piece.id };
+    if (piece.up >= 0) add(held, p.heldAt(i, piece.up));
     const takers = piece.heldBy.flat().map((id) => build.pieces[build.at.piece.get(id)!]!.down);
-    for (const t of new Set(takers)) if (t >= 0) all.push({ any: [p.notThere(i, t), p.byItself(i, t), p.heldAt(i, t)] });
+    for (const t of new Set(takers)) if (t >= 0) add(held, { any: [p.notThere(i, t), p.byItself(i, t), p.heldAt(i, t)] });
   });
   const wait = (w: Wait): Formula => waitFormula(w, build.at.step.get(w.from)!, build.at.step.get(w.to)!);
-  all.push(...build.waits.map(wait), ...build.choices.map((c) => ({ any: c.either.map((e) => ({ all: e.waits.map(wait) })) })));
-  return { all };
+  for (const w of build.waits) add({ kind: "wait", id: w.id, step: w.from, other: w.to }, wait(w));
+  for (const c of build.choices) add({ kind: "choice", id: c.id }, { any: c.either.map((e) => ({ all: e.waits.map(wait) })) });
+  return parts;
 }
 
 function waitFormula(w: Wait, from: number, to: number): Formula {
@@ -82,16 +89,15 @@ function waitFormula(w: Wait, from: number, to: number): Formula {
   return { all: [least, { from: to, fromEnd: w.toEnd, to: from, toEnd: w.fromEnd, least_min: -minutes(w.most), order: false }] };
 }
 
-function pieceFormulas(build: Build) {
+function pieceFormulas(build: Build, facts: Facts) {
   const at = (i: number) => build.pieces[i]!;
-  const there = (i: number, s: number, once = 0): Formula =>
-    at(i).up >= 0 ? before(at(i).up, s, once) : at(i).fromStart ? sinceEpoch(s, once) : no;
+  // How old a piece is that stands from the start is not known: any amount may have passed, and none need have.
+  const there = (i: number, s: number, once = 0): Formula => (at(i).up >= 0 ? before(at(i).up, s, once) : at(i).fromStart ? yes : no);
   const stillThere = (i: number, s: number): Formula => {
     const { down, goesAfter, up } = at(i);
     if (down >= 0) return before(s, down);
     if (goesAfter === null) return yes;
-    if (up >= 0) return doneWithin(s, up, minutes(goesAfter));
-    return { from: s, fromEnd: "finish", to: -1, toEnd: "finish", least_min: -minutes(goesAfter), order: false };
+    return up >= 0 ? doneWithin(s, up, minutes(goesAfter)) : yes;
   };
   const gone = (i: number, s: number): Formula => {
     const { down, goesAfter } = at(i);
@@ -107,16 +113,19 @@ function pieceFormulas(build: Build) {
     if (walk.includes(here)) return no;
     const { id, ways } = build.places[q]!;
     const each = [...build.pieces.keys()];
-    const fillers = each.filter((i) => at(i).fills.includes(id)).map((i) => outOfTheWay(i, s));
+    const fillers = each.filter((i) => at(i).fills.includes(id) && facts.fills(at(i).id, id)).map((i) => outOfTheWay(i, s));
+    if (!facts.walled(id, need)) return { all: fillers };
     const usable = ways
       .filter((w) => passes(w, need))
       .map((w): Formula => {
         const of = (refs: readonly { place: string; way: string }[]) => refs.some((r) => r.place === id && r.way === w.id);
         return {
           all: [
-            ...each.filter((i) => of(at(i).closes)).map((i) => outOfTheWay(i, s)),
-            ...each.filter((i) => of(at(i).makes)).map((i) => serves(i, s)),
-            w.through === null ? yes : reach(s, build.at.place.get(w.through.place)!, w.through.need, [...walk, here]),
+            ...each.filter((i) => of(at(i).closes) && facts.closes(at(i).id, id, w.id)).map((i) => outOfTheWay(i, s)),
+            ...each.filter((i) => of(at(i).makes) && facts.makes(at(i).id, id, w.id)).map((i) => serves(i, s)),
+            w.through === null || !facts.through(id, w.id)
+              ? yes
+              : reach(s, build.at.place.get(w.through.place)!, w.through.need, [...walk, here]),
           ],
         };
       });

@@ -52,9 +52,8 @@ describe("the judges agree with each other", () => {
       const { possible, may } = brute(build);
       const other = sat(build);
       expect(other.possible, `build ${start}`).toBe(possible);
-      build.steps.forEach((_, a) =>
-        build.steps.forEach((_, b) => a !== b && expect(other.may(a, b), `${start}: ${a} before ${b}`).toBe(may[a]![b])),
-      );
+      for (const a of build.steps.keys())
+        for (const b of build.steps.keys()) if (a !== b) expect(other.may(a, b), `${start}: ${a} before ${b}`).toBe(may[a]![b]);
     }
   });
 

@@ -1,6 +1,8 @@
 import fc from "fast-check";
 import { type Draw, drawFromList, drawFromStart } from "./draw";
-import { drawPieces, drawPlaces, drawSteps } from "./random-parts";
+import { drawPieces } from "./random-pieces";
+import { drawPlaces } from "./random-places";
+import { drawSteps } from "./random-steps";
 
 /** A document as the reader takes it; only what these builds use. */
 export type Loose = Record<string, unknown>;
@@ -13,12 +15,10 @@ export interface Size {
   readonly careless: number;
   /** Of a hundred builds, how many have choices at odds with each other. */
   readonly twisted: number;
-  /** Also notes before and deadlines, which only the time layer can refute. */
-  readonly windows: boolean;
 }
 
-export const small: Size = { steps: [3, 7], places: [1, 4], pieces: [2, 6], careless: 4, twisted: 42, windows: false };
-export const large: Size = { steps: [15, 25], places: [4, 9], pieces: [8, 16], careless: 1, twisted: 20, windows: false };
+export const small: Size = { steps: [3, 7], places: [1, 4], pieces: [2, 6], careless: 4, twisted: 42 };
+export const large: Size = { steps: [15, 25], places: [4, 9], pieces: [8, 16], careless: 1, twisted: 20 };
 
 /** A build drawn from the start number: the same number gives the same document. */
 export const randomDocument = (start: number, size: Size = small): Loose => drawDocument(drawFromStart(start), size);
@@ -42,7 +42,10 @@ function drawDocument(draw: Draw, size: Size): Loose {
     site: { zone: "UTC", latitude: 45, longitude: 0, units: "metric" },
     start: "2027-03-06",
     usual: "always",
-    calendars: [{ id: "always", name: "Always", week }],
+    calendars: [
+      { id: "always", name: "Always", week },
+      { id: "weekends", name: "Weekends", week: { sat: ["8:00-18:00"], sun: ["8:00-18:00"] } },
+    ],
     people: ["ann", "ben"].map((id) => ({ id, name: id, calendar: "always" })),
     places: places.map(({ id, ways }) => ({ id, name: id, ways: ways.map((w) => w.written) })),
     pieces: pieces.map((p) => p.written),

@@ -1,5 +1,6 @@
 import type { Draw } from "./draw";
-import type { DrawnPiece, DrawnWay } from "./random-parts";
+import type { DrawnPiece } from "./random-pieces";
+import type { DrawnWay } from "./random-places";
 
 export interface DrawnReach {
   readonly place: string;
@@ -30,16 +31,16 @@ export function needFor(draw: Draw, way: DrawnWay, piece: DrawnPiece | null): Ne
   });
   if (possible.length === 0) return { need: "sight" };
   const need = draw.pick(possible);
-  const shallow = way.written["depth"] === "500 mm" && !way.passes.includes("person");
+  const shallow = way.written.depth === "500 mm" && !way.passes.includes("person");
   if (need === "hand" || need === "arm") return { need, depth: shallow || draw.chance(50) ? "300 mm" : "800 mm" };
   return need === "unit" ? { need, piece: piece!.id } : { need };
 }
 
 function fits(way: DrawnWay, piece: DrawnPiece): boolean {
-  const { long, wide, thick } = piece.written["size"] as { long: string; wide: string; thick: string };
-  const hole = way.written["opening"] as { wide: string; high: string } | undefined;
+  const { long, wide, thick } = piece.written.size as { long: string; wide: string; thick: string };
+  const hole = way.written.opening as { wide: string; high: string } | undefined;
   const through =
     hole === undefined || (mm(thick) <= Math.min(mm(hole.wide), mm(hole.high)) && mm(wide) <= Math.max(mm(hole.wide), mm(hole.high)));
-  const short = way.written["longest"] === undefined || mm(long) <= mm(way.written["longest"]);
-  return through && short && (way.written["bears"] === undefined || mm(piece.written["weight"]) <= mm(way.written["bears"]));
+  const short = way.written.longest === undefined || mm(long) <= mm(way.written.longest);
+  return through && short && (way.written.bears === undefined || mm(piece.written.weight) <= mm(way.written.bears));
 }

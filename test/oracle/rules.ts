@@ -1,24 +1,25 @@
 import type { Build, Reach, Wait } from "../../src/core/build";
 import { asWritten, type Done, type Facts, has, hasBeenClosed, isHeld, reaches, stands } from "./state";
 
-/** One thing that must hold of an order. `at`: the step whose turn decides it; `holds` is asked with the steps done before that one. */
-export interface Rule {
-  readonly kind: "reach" | "lean" | "up-before-down" | "held-up" | "held-after" | "wait" | "hold-work" | "hold-fill";
-  readonly at: number;
-  readonly holds: (done: Done) => boolean;
-  /** What it speaks of, to find it again. */
+/** What a rule speaks of, to find it again among statements. */
+export interface About {
+  readonly kind: "reach" | "lean" | "up-before-down" | "held" | "wait" | "hold-point" | "choice";
   readonly step?: string;
   readonly other?: string;
   readonly piece?: string;
   readonly place?: string;
   readonly id?: string;
-  readonly reach?: Reach;
+}
+
+/** One thing that must hold of an order. `at`: the step whose turn decides it; `holds` is asked with the steps done before that one. */
+export interface Rule extends About {
+  readonly at: number;
+  readonly holds: (done: Done) => boolean;
 }
 
 /** A choice decided over the whole order: some alternative of which every pair holds. */
-export interface Either {
+export interface Either extends About {
   readonly kind: "choice";
-  readonly id: string;
   readonly options: readonly (readonly (readonly [from: number, to: number])[])[];
 }
 
@@ -41,7 +42,7 @@ export function rulesOf(build: Build, facts: Facts = asWritten): Rules {
   build.pieces.forEach((p, i) => {
     if (p.up >= 0 && p.down >= 0) rules.push({ kind: "up-before-down", at: p.down, piece: p.id, holds: (done) => has(done, p.up) });
     if (p.up >= 0 && p.heldBy.length > 0) {
-      rules.push({ kind: "held-up", at: p.up, piece: p.id, holds: (done) => isHeld(build, i, done | (1 << p.up)) });
+      rules.push({ kind: "held", at: p.up, piece: p.id, holds: (done) => isHeld(build, i, done | (1 << p.up)) });
     }
   });
   for (const w of build.waits) {
@@ -72,7 +73,8 @@ function reachRules(build: Build, s: number, facts: Facts): Rule[] {
     kind: "reach",
     at: s,
     step: build.steps[s]!.id,
-    ...r,
+    ...(r.piece === undefined ? {} : { piece: r.piece }),
+    id: r.id,
     holds: (done) => r.reach.any.some(({ place, need }) => reaches(build, { step: s, place, need }, done, facts)),
   }));
 }
@@ -91,7 +93,7 @@ function heldAfterRules(build: Build, s: number): Rule[] {
     if (!q.heldBy.some((set) => set.some((id) => taken.includes(id)))) return [];
     return [
       {
-        kind: "held-after",
+        kind: "held",
         at: s,
         step: build.steps[s]!.id,
         piece: q.id,
@@ -116,7 +118,7 @@ function holdPointRules(build: Build, h: number): Rule[] {
       if (s === h || !worksThere || shuts.some((p) => p.up === s)) return [];
       return [
         {
-          kind: "hold-work",
+          kind: "hold-point",
           at: s,
           step: step.id,
           other: other.id,
@@ -127,7 +129,7 @@ function holdPointRules(build: Build, h: number): Rule[] {
     });
     const fills = build.pieces
       .filter((p) => p.fills.includes(place) && p.up >= 0)
-      .map((p): Rule => ({ kind: "hold-fill", at: p.up, step: step.id, piece: p.id, place, holds: (done) => has(done, h) }));
+      .map((p): Rule => ({ kind: "hold-point", at: p.up, step: step.id, piece: p.id, place, holds: (done) => has(done, h) }));
     return [...work, ...fills];
   });
 }

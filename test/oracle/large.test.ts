@@ -1,0 +1,32 @@
+import { expect, test } from "vitest";
+import { access } from "../../src/core/access";
+import { faultsOfOrder } from "./check-access";
+import { drawFromStart } from "./draw";
+import { large, randomDocument } from "./random-builds";
+import { sat } from "./sat";
+import { read } from "./shard";
+
+test("builds of 15 to 25 steps: access agrees with a general-purpose solver (logic-solver, MiniSat) on what is possible and what must be", () => {
+  let possible = 0;
+  let asked = 0;
+  const builds = 40;
+  for (let start = 0; start < builds; start++) {
+    const build = read(randomDocument(start, large));
+    const n = build.steps.length;
+    const known = sat(build);
+    const result = access(build);
+    if (known.possible) possible++;
+    // The rows say which pairs are worth asking about; every answer is asked of the solver.
+    const may = Array.from({ length: n }, () => new Array<boolean>(n).fill(true));
+    for (let r = 0; r < result.arcs.count; r++) {
+      const [from, to] = [result.arcs.from[r]!, result.arcs.to[r]!];
+      if (result.arcs.orders[r] === 0) continue;
+      may[to]![from] = known.may(to, from);
+      asked++;
+    }
+    expect(faultsOfOrder(build, result, { possible: known.possible, may }, drawFromStart(start)), `build ${start}`).toEqual([]);
+  }
+  console.info(`${builds} large builds: ${possible} possible, ${asked} pairs asked`);
+  expect(possible).toBeGreaterThan(builds * 0.25);
+  expect(builds - possible).toBeGreaterThan(builds * 0.25);
+}, 300_000);
