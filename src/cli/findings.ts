@@ -1,5 +1,7 @@
+import { type Apply, withWaysOut } from "../core/access";
 import type { Finding } from "../core/base";
-import type { Build } from "../core/build";
+import { type Build, readDocument } from "../core/build";
+import { apply } from "../core/edit";
 import { findingSentence, statementSentence, wayOutSentence } from "../words";
 
 /** A finding with its reasons and its ways out, indented below it. */
@@ -22,4 +24,10 @@ const weight = { stop: 0, look: 1, note: 2 } as const;
 /** The gravest first; otherwise as they were found. */
 export function inGravity(findings: readonly Finding[]): Finding[] {
   return [...findings].sort((a, b) => weight[a.severity] - weight[b.severity]);
+}
+
+/** The findings in that order, blocks of order with the ways out that were tried and work. */
+export function withWays(build: Build, document: unknown, findings: readonly Finding[]): Finding[] {
+  const edited: Apply = (edits) => readDocument(apply(document, edits).document).build;
+  return withWaysOut(build, inGravity(findings), edited);
 }

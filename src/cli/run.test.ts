@@ -139,6 +139,7 @@ describe("why and may", () => {
     const no = await told("may", "plain.json", "form", "tie");
     expect([no.code, lines(no.out)[0]]).toEqual([1, "No: “Set the north form” cannot come before “Tie the bars”."]);
     expect(no.out).toContain("\n  - With the north form in place, the way from the north to the wall steel is closed.\n");
+    expect(no.out).toMatch(/\n {2}Ways out, each tried on the whole build:\n {2}> [A-Z].*\.\n/);
     const yes = await told("may", "plain.json", "tie", "form");
     expect([yes.code, yes.out]).toEqual([
       0,

@@ -239,29 +239,37 @@ describe("every kind of statement", () => {
 });
 
 describe("every way out and assumption", () => {
+  const choice = cellar.choices[0]!.id;
   const details: Record<WayOutKind, readonly Record<string, DetailValue>[]> = {
-    bench: [{ step, place }],
-    "leave-face-off": [
-      { piece, step },
-      { piece, other, step },
+    bench: [
+      { step, place, piece },
+      { step, place, piece, other },
+      { step, place },
     ],
-    "clean-out": [{ piece, place, step }, { step }],
-    split: [{ step, other }, { step }],
-    later: [{ piece, step, other }, { piece }],
+    "leave-face-off": [{ piece, step, other }],
+    "clean-out": [{ place, step }],
+    split: [
+      { step, other },
+      { step, piece },
+      { step, piece, place, way: `${place}.${way}` },
+      { step, other: "" },
+    ],
+    later: [{ piece, step, other }],
     "down-between": [{ piece, step }],
-    "second-inspection": [{ step, place }, {}],
+    "second-inspection": [{ step, place, other }],
     "move-date": [
       { step, key: "deadline", to: "2027-06-26" },
       { delivery, to: "2027-06-26" },
       { booking, to: "2027-06-26T10:00" },
-      { step },
     ],
-    "drop-wait": [{ wait, side: "most" }, { step, other }, { step }],
+    "drop-wait": [{ wait, side: "most" }, { wait: "no-such", step, other }, { choice }],
   };
   test.each(Object.keys(ways) as WayOutKind[])("%s says what to do", (kind) => {
     for (const detail of details[kind]) {
       const said = wayOutSentence({ kind, detail, edits: [] } as WayOut, cellar);
       expect(faultsOf(said, cellar), said).toEqual([]);
+      const pair = wayOutSentence({ kind, detail: { ...detail, with: "clean-out" }, edits: [] }, cellar);
+      expect(pair).toBe(`${said.slice(0, -1)}; with it goes a clean-out.`);
     }
   });
 

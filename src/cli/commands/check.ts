@@ -1,14 +1,15 @@
 import { plan } from "../../core/plan";
 import { counted, voice } from "../../words";
 import { type Outcome, outcome, type Ports } from "../fault";
-import { findingLines, inGravity } from "../findings";
+import { findingLines, inGravity, withWays } from "../findings";
 import { readFile } from "../open";
 
 /** Everything found in a file and in its plan. 1 when it cannot be built as written. */
 export async function check(file: string, ports: Ports): Promise<Outcome> {
-  const { build, findings } = await readFile(file, ports);
+  const { build, document, findings } = await readFile(file, ports);
   const planned = build === null || findings.some(({ severity }) => severity === "stop") ? null : plan(build);
-  const all = inGravity([...findings, ...(planned?.findings ?? [])]);
+  const found = [...findings, ...(planned?.findings ?? [])];
+  const all = build === null ? inGravity(found) : withWays(build, document, found);
   const stops = all.filter(({ severity }) => severity === "stop").length;
   const lines = all.flatMap((finding) => [...findingLines(finding, build), ""]);
   if (build === null || stops > 0 || planned === null || planned.status !== "planned") {

@@ -1,6 +1,6 @@
 import type { Display, WayOut, WayOutKind } from "../../core/base";
 import type { Build } from "../../core/build";
-import { sentence } from "../text";
+import { listed, sentence } from "../text";
 import { type Detail, list, text, type Voice, voice } from "../voice";
 
 const piece = (detail: Detail, voice: Voice): string => {
@@ -13,20 +13,23 @@ const other = (detail: Detail, voice: Voice): string => (text(detail, "other") =
 
 /** What to do, kind by kind. */
 export const ways: Readonly<Record<WayOutKind, (detail: Detail, voice: Voice) => string>> = {
-  bench: (detail, voice) => `Do ${step(detail, voice)} beforehand on the bench and bring it in as one`,
-  "leave-face-off": (detail, voice) => {
-    const until = other(detail, voice) || step(detail, voice);
-    return `Leave ${piece(detail, voice)} off until ${until} is done`;
+  bench: (detail, voice) => {
+    if (other(detail, voice) !== "") return `Do ${step(detail, voice)} on the bench, before ${other(detail, voice)}`;
+    const unit = text(detail, "piece") === "" ? "it" : piece(detail, voice);
+    return `Do ${step(detail, voice)} beforehand on the bench, and bring ${unit} in as one`;
   },
+  "leave-face-off": (detail, voice) => `Leave ${piece(detail, voice)} off until ${other(detail, voice) || step(detail, voice)} is done`,
   "clean-out": (detail, voice) =>
-    `Cut a clean-out ${text(detail, "place") === "" ? "at the foot" : `to ${place(detail, voice)}`}${text(detail, "piece") === "" ? "" : ` through ${piece(detail, voice)}`}, and shut it again before concrete goes in`,
-  split: (detail, voice) =>
-    `Split ${step(detail, voice)} in two, so that one part is done before and the other after${other(detail, voice) === "" ? "" : ` ${other(detail, voice)}`}`,
+    `Cut a clean-out ${text(detail, "place") === "" ? "at the foot" : `to ${place(detail, voice)}`} for ${step(detail, voice)}, and shut it ${voice.build?.pieces.some(({ fills }) => fills.some((id) => id === text(detail, "place"))) ? "before that is filled" : "again"}`,
+  split: (detail, voice) => {
+    if (text(detail, "way") !== "") return `Make ${piece(detail, voice)} in parts that fit ${voice.by(text(detail, "way"))}`;
+    if (text(detail, "piece") !== "") return `Split ${step(detail, voice)} in two, with a step of its own for ${piece(detail, voice)}`;
+    return `Split ${step(detail, voice)} in two${other(detail, voice) === "" ? "" : `, one part before and one after ${other(detail, voice)}`}`;
+  },
   later: (detail, voice) => `Put ${piece(detail, voice)} up later${other(detail, voice) === "" ? "" : `, after ${other(detail, voice)}`}`,
-  "down-between": (detail, voice) =>
-    `Take ${piece(detail, voice)} down for ${other(detail, voice) || step(detail, voice)} and put it up again`,
+  "down-between": (detail, voice) => `Take ${piece(detail, voice)} down for ${step(detail, voice)}, and put it up again`,
   "second-inspection": (detail, voice) =>
-    `Ask for a second inspection${text(detail, "place") === "" ? "" : ` at ${place(detail, voice)}`}${text(detail, "step") === "" ? "" : `, besides ${step(detail, voice)}`}`,
+    `Have a second inspection${text(detail, "place") === "" ? "" : ` at ${place(detail, voice)}`}${other(detail, voice) === "" ? "" : `, after ${other(detail, voice)}`}, besides ${step(detail, voice)}`,
   "move-date": (detail, voice) => {
     const id = text(detail, "step") || text(detail, "delivery") || text(detail, "booking");
     const what = text(detail, "step") === "" ? voice.any(id) : voice.step(id);
@@ -36,6 +39,8 @@ export const ways: Readonly<Record<WayOutKind, (detail: Detail, voice: Voice) =>
     return to === "" ? `Give up ${thing}` : `Move ${thing} to ${voice.written(to)}`;
   },
   "drop-wait": (detail, voice) => {
+    const choice = voice.build?.choices.find((one) => one.id === text(detail, "choice"));
+    if (choice !== undefined) return `Drop the choice between ${listed(choice.either.map(({ name }) => name))}`;
     const wait = voice.build?.waits.find((one) => one.id === text(detail, "wait") || one.id === text(detail, "id"));
     if (wait !== undefined) {
       const side = text(detail, "side");
@@ -50,7 +55,21 @@ export const ways: Readonly<Record<WayOutKind, (detail: Detail, voice: Voice) =>
   },
 };
 
+/** The second change of a pair. */
+const besides: Readonly<Record<WayOutKind, string>> = {
+  bench: "work done on the bench",
+  "leave-face-off": "a face left off",
+  "clean-out": "a clean-out",
+  split: "a step split in two",
+  later: "a piece put up later",
+  "down-between": "a piece taken down in between",
+  "second-inspection": "a second inspection",
+  "move-date": "a date moved",
+  "drop-wait": "a link dropped",
+};
+
 /** One checked way out, as what to do. */
 export function wayOutSentence(way: WayOut, build: Build, display?: Display): string {
-  return sentence(ways[way.kind](way.detail, voice(build, display)));
+  const also = besides[text(way.detail, "with") as WayOutKind];
+  return sentence(`${ways[way.kind](way.detail, voice(build, display))}${also === undefined ? "" : `; with it goes ${also}`}`);
 }
