@@ -6,6 +6,7 @@ import { checkReaches, checkWays } from "./check/places";
 import { checkWaits } from "./check/waits";
 import { bars } from "./codes";
 import type { Context } from "./link/context";
+import { frameOf } from "./link/frame";
 import { writeOut } from "./link/groups";
 import { Names } from "./link/names";
 import { linkBooking, linkDelivery, linkKept, linkPerson } from "./link/others";
@@ -13,7 +14,7 @@ import { linkPiece, pieceOfStep } from "./link/pieces";
 import { linkPlace } from "./link/places";
 import { register } from "./link/register";
 import { linkStep } from "./link/steps";
-import { linkChoice, linkWait, waitsOfStep } from "./link/waits";
+import { linkChoice, linkWait } from "./link/waits";
 import type { Build, Indexes, Wait } from "./model";
 import { type Head, readHead, readKept } from "./read/head";
 import { type ReadLists, readLists } from "./read/members";
@@ -109,16 +110,17 @@ function onceEach(waits: readonly Wait[]): Wait[] {
 function link(head: Head, read: ReadLists, written: Written, names: Names, kept: ReturnType<typeof readKept>["raw"]): Build {
   const context = contextOf(head, read, written, names);
   const { lists } = read;
-  const places = written.places.map((place) => linkPlace(place, context));
-  const linked = written.steps.map((step) => linkStep(step, context));
+  const frame = frameOf(read, context.usual, context.start);
+  const places = written.places.map((place) => frame.once(place, names, () => linkPlace(place, context)));
+  const linked = written.steps.map((step) => frame.once(step, names, () => linkStep(step, context)));
   const steps = linked.flatMap((one) => one.steps);
   const made = written.steps.filter((step) => step.draft.closes.length > 0 && !read.ids.get("pieces")?.has(step.draft.id));
-  const pieces = [...written.pieces.map((piece) => linkPiece(piece, context)), ...made.map((step) => pieceOfStep(step.id, step, context))];
-  const further = new Map<string, number>();
-  const waits = [
-    ...onceEach(linked.flatMap((step) => waitsOfStep(step, context))),
-    ...written.waits.flatMap((wait) => linkWait(wait, further, context)),
+  const loose = [
+    ...written.pieces.map((piece) => frame.once(piece, names, () => linkPiece(piece, context))),
+    ...made.map((step) => pieceOfStep(step.id, step, context)),
   ];
+  const further = new Map<string, number>();
+  const waits = [...onceEach(linked.flatMap((one) => one.waits)), ...written.waits.flatMap((wait) => linkWait(wait, further, context))];
   const equipment = lists.equipment.map((item) => item.draft);
   const stock = lists.stock.map((item) => item.draft);
   const people = lists.people.map((person) => linkPerson(person.draft, context));
@@ -126,7 +128,7 @@ function link(head: Head, read: ReadLists, written: Written, names: Names, kept:
   const bookings = lists.bookings.map((booking) => linkBooking(booking.draft, context));
   const at: Indexes = {
     place: positions(places),
-    piece: positions(pieces),
+    piece: positions(loose),
     step: positions(steps),
     calendar: positions(context.calendars),
     person: positions(people),
@@ -135,7 +137,7 @@ function link(head: Head, read: ReadLists, written: Written, names: Names, kept:
     delivery: positions(deliveries),
     booking: positions(bookings),
   };
-  joinSteps(pieces, steps, at.piece, names);
+  const pieces = joinSteps(loose, steps, at.piece, names);
   checkHolding(pieces, at.piece, names);
   checkStanding(pieces, steps, names);
   checkLeaning(steps, names);

@@ -1,7 +1,6 @@
 import { nearest, writtenId } from "../../base";
 import type { Names } from "../link/names";
-import type { LoosePiece } from "../link/pieces";
-import type { Delivery, Equipment, Person, Step, Stock } from "../model";
+import type { Delivery, Equipment, Person, Piece, Step, Stock } from "../model";
 
 /** Roles that nobody has, and more people than there are: said once a role, at the step that asks for most. */
 export function checkHands(people: readonly Person[], steps: readonly Step[], names: Names): void {
@@ -31,7 +30,7 @@ export function checkStock(
   equipment: readonly Equipment[],
   deliveries: readonly Delivery[],
   steps: readonly Step[],
-  pieces: readonly LoosePiece[],
+  pieces: readonly Piece[],
   names: Names,
 ): void {
   const there = new Map<string, number>();

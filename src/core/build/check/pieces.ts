@@ -1,39 +1,46 @@
 import { type Where, writtenId } from "../../base";
 import type { Names } from "../link/names";
-import type { LoosePiece } from "../link/pieces";
-import type { Step } from "../model";
+import type { Piece, Step } from "../model";
 import { rings, ungrounded } from "./ring";
 
 const at = (piece: { id: string }, key?: string): Where => ({ list: "pieces", id: writtenId(piece.id), ...(key ? { key } : {}) });
 
-/** Finds the step that puts each piece up and the one that takes it down. */
-export function joinSteps(
-  pieces: readonly LoosePiece[],
-  steps: readonly Step[],
-  positions: ReadonlyMap<string, number>,
-  names: Names,
-): void {
-  steps.forEach((step, i) => {
-    for (const [key, end] of [
-      ["puts", "up"],
-      ["takes", "down"],
-    ] as const) {
-      for (const id of step[key]) {
-        const piece = pieces[positions.get(id) ?? -1];
-        if (!piece) continue;
-        const other = steps[piece[end]];
-        if (!other) piece[end] = i;
-        else if (other !== step) {
-          const code = end === "up" ? "build.put-up-twice" : "build.taken-down-twice";
-          names.say(code, { list: "steps", id: writtenId(step.id), key }, { piece: id, first: other.id, second: step.id });
-        }
-      }
-    }
-  });
-  for (const piece of pieces) checkEnds(piece, steps, names);
+const joined = new WeakMap<Piece, Piece>();
+
+/** The piece with its two steps; the same object as before where they are the same. */
+function withSteps(piece: Piece, up: number, down: number): Piece {
+  const before = joined.get(piece);
+  if (before?.up === up && before.down === down) return before;
+  const now = { ...piece, up, down };
+  joined.set(piece, now);
+  return now;
 }
 
-function checkEnds(piece: LoosePiece, steps: readonly Step[], names: Names): void {
+/** Finds the step that puts each piece up and the one that takes it down. */
+export function joinSteps(loose: readonly Piece[], steps: readonly Step[], positions: ReadonlyMap<string, number>, names: Names): Piece[] {
+  const ups = new Int32Array(loose.length).fill(-1);
+  const downs = new Int32Array(loose.length).fill(-1);
+  const join = (id: string, i: number, ends: Int32Array, key: "puts" | "takes"): void => {
+    const at = positions.get(id);
+    if (at === undefined) return;
+    const other = steps[ends[at] as number];
+    if (!other) ends[at] = i;
+    else if (ends[at] !== i) {
+      const code = key === "puts" ? "build.put-up-twice" : "build.taken-down-twice";
+      const second = steps[i]?.id ?? "";
+      names.say(code, { list: "steps", id: writtenId(second), key }, { piece: id, first: other.id, second });
+    }
+  };
+  steps.forEach((step, i) => {
+    for (const id of step.puts) join(id, i, ups, "puts");
+    for (const id of step.takes) join(id, i, downs, "takes");
+  });
+  const pieces = loose.map((piece, i) => withSteps(piece, ups[i] as number, downs[i] as number));
+  for (const piece of pieces) checkEnds(piece, steps, names);
+  return pieces;
+}
+
+function checkEnds(piece: Piece, steps: readonly Step[], names: Names): void {
   const up = steps[piece.up];
   const down = steps[piece.down];
   if (up && piece.fromStart)
@@ -47,7 +54,7 @@ function checkEnds(piece: LoosePiece, steps: readonly Step[], names: Names): voi
 const nobody: readonly (readonly number[])[] = [];
 
 /** Pieces that hold each other with nothing on firm ground among them, and holders that go by themselves. */
-export function checkHolding(pieces: readonly LoosePiece[], positions: ReadonlyMap<string, number>, names: Names): void {
+export function checkHolding(pieces: readonly Piece[], positions: ReadonlyMap<string, number>, names: Names): void {
   const sets = pieces.map((piece) =>
     piece.heldBy.length === 0 ? nobody : piece.heldBy.map((set) => set.map((id) => positions.get(id) ?? -1).filter((i) => i >= 0)),
   );
@@ -66,7 +73,7 @@ export function checkHolding(pieces: readonly LoosePiece[], positions: ReadonlyM
 }
 
 /** A piece that no step puts up and that does not stand from the start never stands. */
-export function checkStanding(pieces: readonly LoosePiece[], steps: readonly Step[], names: Names): void {
+export function checkStanding(pieces: readonly Piece[], steps: readonly Step[], names: Names): void {
   const users = new Map<string, string[]>();
   const use = (id: string, user: string): void => void users.set(id, [...(users.get(id) ?? []), user]);
   const idle = new Set(pieces.filter((piece) => piece.up < 0 && !piece.fromStart && piece.down < 0).map((piece) => String(piece.id)));

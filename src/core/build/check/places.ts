@@ -1,7 +1,6 @@
 import { writtenId } from "../../base";
 import type { Names } from "../link/names";
-import type { LoosePiece } from "../link/pieces";
-import type { Place, Reach, Step } from "../model";
+import type { Piece, Place, Reach, Step } from "../model";
 import { rings, ungrounded } from "./ring";
 
 /** Ways that lead through each other's places with no way in from anywhere else. */
@@ -33,7 +32,7 @@ export function checkReaches(
   places: readonly Place[],
   positions: ReadonlyMap<string, number>,
   steps: readonly Step[],
-  pieces: readonly LoosePiece[],
+  pieces: readonly Piece[],
   names: Names,
 ): void {
   const shut = new Set(places.filter((place) => place.ways.length === 0).map((place) => String(place.id)));

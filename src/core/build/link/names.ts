@@ -69,6 +69,12 @@ export class Names {
   };
   readonly #said = new Set<string>();
   #references = 0;
+  #told = 0;
+
+  /** Counts what was said, what had been said before included. */
+  get saidSoFar(): number {
+    return this.#told;
+  }
 
   /** True once so many references came together that going on would only use up memory. */
   get isFull(): boolean {
@@ -89,6 +95,7 @@ export class Names {
 
   /** Says a finding once, however many copies have it. */
   say<C extends BuildCode>(code: C, where: Where, detail: DetailOf<C>): void {
+    this.#told++;
     const finding = found(code, where, detail);
     const key = JSON.stringify([code, where, detail]);
     if (this.#said.has(key)) return;

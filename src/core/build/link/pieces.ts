@@ -6,9 +6,6 @@ import type { Written } from "./groups";
 import type { Speaker } from "./names";
 import { linkReaches, linkWays } from "./places";
 
-/** Until the steps that put it up and take it down are known. */
-export type LoosePiece = { -readonly [K in keyof Piece]: Piece[K] };
-
 /** A stock or an equipment alike. */
 export function linkHeld(of: string, context: Context, speaker: Speaker, key: string, part: string): (StockId & EquipmentId) | null {
   if (context.names.entry("stock", of) || context.names.entry("equipment", of)) return asId(of);
@@ -17,7 +14,7 @@ export function linkHeld(of: string, context: Context, speaker: Speaker, key: st
   return null;
 }
 
-export function linkPiece(written: Written<"pieces">, context: Context): LoosePiece {
+export function linkPiece(written: Written<"pieces">, context: Context): Piece {
   const { draft, id } = written;
   const speaker = { list: "pieces", id: draft.id, copy: written.copy };
   const uses = draft.uses.flatMap((use, i): StockUse[] => {
@@ -53,7 +50,7 @@ export function linkPiece(written: Written<"pieces">, context: Context): LoosePi
 const none: readonly never[] = [];
 
 /** The piece that a step makes by closing something: it has the step's name and nothing else of its own. */
-export function pieceOfStep(id: string, written: Written<"steps">, context: Context): LoosePiece {
+export function pieceOfStep(id: string, written: Written<"steps">, context: Context): Piece {
   const { draft } = written;
   return {
     id: asId(id),

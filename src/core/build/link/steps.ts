@@ -1,18 +1,19 @@
 import { asId, type StepId } from "../../base";
-import type { Step } from "../model";
+import type { Step, Wait } from "../model";
 import { linkMaybe } from "./amounts";
 import { type Context, sayAt } from "./context";
 import type { Written } from "./groups";
 import type { Speaker } from "./names";
 import { linkReaches } from "./places";
+import { ends, waitsOfStep } from "./plain-waits";
 
 const none: readonly never[] = [];
 
-/** A step as linked, with what makes waits of it: by the id it is read as. */
+/** A step as linked, with the waits that are written at it. */
 export interface LinkedStep {
-  readonly written: Written<"steps">;
   /** One, or a trial's rounds in order. */
   readonly steps: readonly Step[];
+  readonly waits: readonly Wait[];
 }
 
 const speakerOf = (written: Written<"steps">): Speaker => ({ list: "steps", id: written.draft.id, copy: written.copy });
@@ -71,14 +72,6 @@ function decided(written: Written<"steps">, context: Context): readonly StepId[]
   return (written.draft.trial?.decides ?? none).flatMap((ref) => ends(ref, "to", context, speaker, "trial", ""));
 }
 
-/** Steps that a wait starts from or leads to: of a trial in rounds the last or the first, of a group each copy. */
-export function ends(ref: string, end: "from" | "to", context: Context, speaker: Speaker, key: string, part: string): readonly StepId[] {
-  const ids = context.names.many("step", ref, speaker, key, part);
-  const entry = context.names.entry("step", ref);
-  if (!entry || entry.group || entry.all.length < 2) return ids;
-  return end === "from" ? ids.slice(-1) : ids.slice(0, 1);
-}
-
 /**
  * A trial in rounds is that many steps: what it puts up goes up in the first and comes down in the last, and only the ends keep its dates.
  */
@@ -102,5 +95,6 @@ function rounds(step: Step, id: string): readonly Step[] {
 }
 
 export function linkStep(written: Written<"steps">, context: Context): LinkedStep {
-  return { written, steps: rounds(linkOne(written, context), written.id) };
+  const steps = rounds(linkOne(written, context), written.id);
+  return { steps, waits: waitsOfStep(written, steps, context) };
 }
