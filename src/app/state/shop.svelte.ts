@@ -32,6 +32,7 @@ export class Shop {
   #start = $state(true);
   #keys = $state(false);
   #open = $state(false);
+  buildShown = $state(false);
   ready = $state(false);
   notice = $state.raw<Notice | null>(null);
   kept = $state.raw<readonly KeptName[]>([]);
@@ -101,6 +102,12 @@ export class Shop {
   }
   hideKeys(): void {
     this.#keys = false;
+  }
+  showBuild(): void {
+    this.buildShown = true;
+  }
+  hideBuild(): void {
+    this.buildShown = false;
   }
   /** One step back: the trial, the sheet, the start page. */
   escape(): void {
