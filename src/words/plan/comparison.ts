@@ -5,7 +5,7 @@ import { findingSentence } from "../finding";
 import { listed, sentence, spelled } from "../text";
 import { type Voice, voice } from "../voice";
 import { siteDays } from "./findings";
-import { holderClause, jobWords } from "./holders";
+import { holderClause, jobWords, nextDay } from "./holders";
 
 const mostNamed = 3;
 
@@ -49,7 +49,7 @@ function throughWords({ through, finishBefore, finishAfter }: Comparison, plan: 
   const why =
     held === undefined || start === undefined
       ? ""
-      : `. ${jobWords(held.job, say)} begins ${say.moment(start)}: ${holderClause(held.holder, plan, say, start)}`;
+      : `. ${jobWords(held.job, say)} begins ${say.moment(start)}: ${holderClause(held.holder, plan, say, start)}${nextDay(held, plan, start, say)}`;
   const goes = finishBefore === finishAfter ? "It moves" : "It goes through";
   return `${goes} ${shown}${why}`;
 }

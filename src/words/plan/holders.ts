@@ -100,7 +100,7 @@ function chainSentence(link: ChainLink, plan: Plan, build: Build, display?: Disp
 }
 
 /** "; Sat 26 Jun is the next day anyone is here for it", where the wait ended on a day before. */
-function nextDay({ job, holder, ready }: ChainLink, plan: Plan, start: number, say: Voice): string {
+export function nextDay({ job, holder, ready }: ChainLink, plan: Plan, start: number, say: Voice): string {
   if (holder.kind === "window" || holder.kind === "on-purpose" || holder.kind === "start-of-build") return "";
   const free = holder.kind === "delivery" ? Math.max(ready, plan.deliveries[holder.delivery]?.arrives ?? ready) : ready;
   if (free >= start || say.day(free) === say.day(start)) return "";
