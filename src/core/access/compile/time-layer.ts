@@ -44,7 +44,7 @@ export function timeLayer(program: Program, bounds: TimeBounds): ClauseProblem {
     literals: added(base.literals, (i) => 2 * (base.variables + i)),
     statement: added(base.statement, (i) => own[i]?.fact ?? 0),
     guard: added(base.guard, () => -1),
-    time: packed(2 * program.steps + 1, [...links, ...own.map(({ gaps }) => gaps)]),
+    time: packed(2 * program.steps + 1, [...links, ...own.map(({ gaps }) => gaps)], noneBackwards(program.steps)),
   };
 }
 
@@ -90,11 +90,14 @@ function ownGaps(program: Program, bounds: TimeBounds): { readonly fact: number;
   return own;
 }
 
-function packed(nodes: number, gaps: readonly (readonly Gap[])[]): TimeLayer {
+/** No step finishes before it starts, whatever is left out. */
+const noneBackwards = (steps: number): Gap[] => Array.from({ length: steps }, (_, s) => ({ from: 2 * s, to: 2 * s + 1, delay: 0 }));
+
+function packed(nodes: number, gaps: readonly (readonly Gap[])[], always: readonly Gap[]): TimeLayer {
   const start = new IntList(gaps.length + 1);
   start.push(0);
   for (const list of gaps) start.push(start.at(start.length - 1) + list.length);
-  const all = gaps.flat();
+  const all = [...gaps.flat(), ...always];
   return {
     nodes,
     start: start.packed(),

@@ -22,7 +22,10 @@ export interface ClauseProblem {
   readonly time: TimeLayer | null;
 }
 
-/** Delays that hold with a variable: those of variable v stand at `start[v] .. start[v + 1] - 1`. Nodes are instants, a numbering of their own. */
+/**
+ * Delays that hold with a variable: those of variable v stand at `start[v] .. start[v + 1] - 1`. Those after the last variable's always hold; among themselves
+ * they must gain no time in a ring. Nodes are instants, a numbering of their own.
+ */
 export interface TimeLayer {
   readonly nodes: number;
   readonly start: Int32Array;

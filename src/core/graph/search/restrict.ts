@@ -58,6 +58,7 @@ function timesOf(time: TimeLayer, variables: readonly number[]): TimeLayer {
     for (let a = time.start[v] as number; a < (time.start[v + 1] as number); a++) arcs.push(a);
     start.push(arcs.length);
   }
+  for (let a = time.start[time.start.length - 1] as number; a < time.from.length; a++) arcs.push(a);
   return {
     nodes: time.nodes,
     start: Int32Array.from(start),

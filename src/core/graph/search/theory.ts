@@ -20,7 +20,8 @@ export class Theory {
     this.order = new DynamicOrder(problem.nodes, problem.from, problem.to, order);
     this.#time = time;
     this.#times = time === null ? null : new Potentials(time.nodes, time.from, time.to, time.delay);
-    this.#owner = new Int32Array(time?.from.length ?? 0);
+    this.#owner = new Int32Array(time?.from.length ?? 0).fill(-1);
+    if (time !== null) for (let arc = time.start[problem.variables] as number; arc < time.from.length; arc++) this.#times?.add(arc);
     for (let v = 0; v < problem.variables; v++) for (const arc of this.#timeArcs(v)) this.#owner[arc] = v;
   }
 
@@ -60,7 +61,7 @@ export class Theory {
       if (ring !== null) {
         for (const other of added.reverse()) this.#times?.remove(other);
         if (this.isArc(variable)) this.order.remove(variable);
-        return [...new Set(ring.map((a) => this.#owner[a] as number))];
+        return [...new Set(ring.map((a) => this.#owner[a] as number))].filter((owner) => owner >= 0);
       }
       added.push(arc);
     }
