@@ -1,11 +1,9 @@
-import { type Access, access, lastChances, may, why } from "../../src/core/access";
+import { type Access, lastChances, may, why } from "../../src/core/access";
 import type { Finding } from "../../src/core/base";
-import { type Build, readDocument } from "../../src/core/build";
-import { apply } from "../../src/core/edit";
+import type { Build } from "../../src/core/build";
 import { type Answers, brute } from "./brute";
 import type { Draw } from "./draw";
 import { judge } from "./judge";
-import type { Loose } from "./random-builds";
 import { rulesOfStatements } from "./statements";
 
 /** What of access's answer the judges contradict, one text each. */
@@ -85,19 +83,6 @@ export function faultsOfBlock(build: Build, finding: Finding): Faults {
   const possible = (kept: typeof because) => brute(build, rulesOfStatements(build, kept)).possible;
   if (possible(because)) return [`can hold together: ${said}`];
   return because.filter((_, i) => !possible(because.filter((_, j) => j !== i))).map((s) => `not needed: ${JSON.stringify(s)} in ${said}`);
-}
-
-/** Whether every way out, made in the document, takes the block away. */
-export function faultsOfWaysOut(document: Loose, finding: Finding): Faults {
-  return (finding.waysOut ?? []).flatMap((way): Faults => {
-    const text = `${way.kind} ${JSON.stringify(way.edits)}`;
-    const { build, findings } = readDocument(apply(document, way.edits).document);
-    if (build === null) return [`cannot be read: ${text}: ${JSON.stringify(findings)}`];
-    const now = access(build);
-    const same = now.findings.some((f) => f.code === finding.code && JSON.stringify(f.because) === JSON.stringify(finding.because));
-    if (now.possible !== brute(build).possible) return [`after ${text}: possible is ${now.possible}`];
-    return same ? [`still there after ${text}`] : [];
-  });
 }
 
 /** Closings: what is before one is before it in the order, and forced only where it must be. */

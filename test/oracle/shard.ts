@@ -2,8 +2,9 @@ import { expect } from "vitest";
 import { access } from "../../src/core/access";
 import { type Build, readDocument } from "../../src/core/build";
 import { brute } from "./brute";
-import { type Faults, faultsOfAnswers, faultsOfBlock, faultsOfClosings, faultsOfOrder, faultsOfWaysOut } from "./check-access";
+import { type Faults, faultsOfAnswers, faultsOfBlock, faultsOfClosings, faultsOfOrder } from "./check-access";
 import { faultsOfPlan } from "./check-plan";
+import { checkWaysOut } from "./check-ways-out";
 import { type Draw, drawFromStart } from "./draw";
 import { FeatureCount } from "./features";
 import { type Loose, randomDocument } from "./random-builds";
@@ -22,8 +23,15 @@ const pairsOf = (build: Build, draw: Draw) =>
     return [a, (a + 1 + draw.below(build.steps.length - 1)) % build.steps.length] as const;
   });
 
-/** Everything the judges have against what access says of one document. */
-export function faultsOf(document: Loose): Faults {
+/** How many ways out of each kind were offered, for how many blocks. */
+export interface Tally {
+  blocks: number;
+  without: number;
+  readonly kinds: Map<string, number>;
+}
+
+/** Everything the judges have against what access and plan say of one document. */
+export function faultsOf(document: Loose, tally: Tally = { blocks: 0, without: 0, kinds: new Map() }): Faults {
   const build = read(document);
   const known = brute(build);
   const result = access(build);
@@ -36,7 +44,11 @@ export function faultsOf(document: Loose): Faults {
   if (result.possible) return [...faults, ...faultsOfClosings(build, result, known)];
   const blocks = result.findings.filter((f) => f.because !== undefined);
   if (blocks.length === 0) faults.push("no finding says why");
-  return [...faults, ...blocks.flatMap((f) => [...faultsOfBlock(build, f), ...faultsOfWaysOut(document, f)])];
+  const out = checkWaysOut(document, build, result.findings);
+  tally.blocks += out.blocks;
+  tally.without += out.without;
+  for (const { kind } of out.offered) tally.kinds.set(kind, (tally.kinds.get(kind) ?? 0) + 1);
+  return [...faults, ...blocks.flatMap((f) => faultsOfBlock(build, f)), ...out.faults];
 }
 
 const inAll = 10_000;
@@ -48,6 +60,7 @@ const inAll = 10_000;
 export function judgeQuarter(quarter: 1 | 2 | 3 | 4): void {
   const builds = inAll / 4;
   const features = new FeatureCount();
+  const tally: Tally = { blocks: 0, without: 0, kinds: new Map() };
   let impossible = 0;
   let undone = 0;
   for (let start = (quarter - 1) * builds; start < quarter * builds; start++) {
@@ -56,10 +69,12 @@ export function judgeQuarter(quarter: 1 | 2 | 3 | 4): void {
     features.add(build);
     if (!brute(build).possible) impossible++;
     if (mustUndo(build)) undone++;
-    const faults = faultsOf(document);
+    const faults = faultsOf(document, tally);
     if (faults.length > 0) fail(start, document, faults[0]!);
   }
   console.info(`quarter ${quarter}: ${builds} builds, ${impossible} impossible, a choice taken back in ${undone}\n${features.text()}`);
+  const kinds = [...tally.kinds].map(([kind, count]) => `${kind} ${count}`).join(", ");
+  console.info(`ways out: ${kinds}; ${tally.blocks} blocks, ${tally.without} without`);
   expect(impossible).toBeGreaterThanOrEqual(0.4 * builds);
   expect(undone).toBeGreaterThanOrEqual(0.1 * builds);
   expect(features.below(0.1)).toEqual([]);
