@@ -85,6 +85,11 @@ export class Shelf<State> {
     else this.#saver.record(action);
   }
 
+  /** Of the open build. */
+  get key(): string | null {
+    return this.#key;
+  }
+
   async flush(): Promise<void> {
     await this.#saver?.flush();
   }

@@ -1,4 +1,4 @@
-import type { Browser, BrowserContextOptions, Page } from "playwright-core";
+import type { Browser, BrowserContextOptions, Locator, Page } from "playwright-core";
 import { expect, inject } from "vitest";
 import { launch } from "../tools/browser.mjs";
 
@@ -64,5 +64,9 @@ export async function saved(page: Page): Promise<void> {
   await page.locator('[data-saved="saved"]').waitFor({ state: "attached" });
 }
 
+/** What a reader sees of it: unlike textContent, without what is hidden and with its line breaks. */
+// biome-ignore lint/performance/useDomNodeTextContent: what is hidden must not count
+export const words = (element: Locator): Promise<string> => element.evaluate((node) => (node as HTMLElement).innerText);
+
 /** "Finished Sat 22 May 2027." */
-export const headline = (page: Page): Promise<string> => page.locator(".headline .main").innerText();
+export const headline = (page: Page): Promise<string> => words(page.locator(".headline .main"));

@@ -1,7 +1,7 @@
 import { readFileSync } from "node:fs";
 import type { Page } from "playwright-core";
 import { afterAll, beforeAll, expect, test } from "vitest";
-import { headline, openBrowser, saved, wall } from "./app";
+import { headline, openBrowser, saved, wall, words } from "./app";
 
 let app: Awaited<ReturnType<typeof openBrowser>>;
 beforeAll(async () => {
@@ -33,8 +33,8 @@ test.each([
   await open(page, "broken.json", text);
   const notice = page.getByRole("alert");
   await notice.waitFor();
-  expect(await notice.innerText()).toMatch(/broken\.json was not opened; what was open stays as it is\./);
-  expect(await notice.innerText()).toMatch(says);
+  expect(await words(notice)).toMatch(/broken\.json was not opened; what was open stays as it is\./);
+  expect(await words(notice)).toMatch(says);
   await page.getByRole("button", { name: `back to ${wall}` }).click();
   expect(await headline(page)).toBe(before);
   await page.reload();
@@ -86,5 +86,5 @@ test("a build of 5,000 steps opens, is planned in the worker, and stays answerab
   await open(page, "long.json", JSON.stringify(document));
   await page.locator(".headline .main", { hasText: /^Finished/ }).waitFor({ timeout: 60_000 });
   await saved(page);
-  expect(await page.locator(".headline").innerText()).toContain("5000 steps");
+  expect(await words(page.locator(".headline"))).toContain("5000 steps");
 });

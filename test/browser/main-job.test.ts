@@ -1,5 +1,5 @@
 import { afterAll, beforeAll, expect, test } from "vitest";
-import { headline, openBrowser, saved, wall } from "./app";
+import { headline, openBrowser, saved, wall, words } from "./app";
 
 let app: Awaited<ReturnType<typeof openBrowser>>;
 beforeAll(async () => {
@@ -15,8 +15,8 @@ test("the example opens as the closings in date order, each with what must come 
   const months = await page.locator(".month").allInnerTexts();
   expect(months).toEqual(["April 2027", "May 2027"]);
   const footing = page.locator(".closing").first();
-  expect(await footing.locator(".day").innerText()).toBe("Sat 17 Apr");
-  const text = await footing.innerText();
+  expect(await words(footing.locator(".day"))).toBe("Sat 17 Apr");
+  const text = await words(footing);
   for (const words of ["Footing", "for good", "Footing steel on spacers", "photographed", "Photograph steel and depth"])
     expect(text).toContain(words);
 });
@@ -26,7 +26,7 @@ test("a step says why it is where it is, in sentences without ids or codes", asy
   await page.getByRole("button", { name: "Seal joints at the foot" }).first().click();
   const sheet = page.getByRole("complementary");
   await sheet.getByRole("heading", { name: "Seal joints at the foot" }).waitFor();
-  const text = await sheet.innerText();
+  const text = await words(sheet);
   for (const head of ["Last chance for it", "Why not earlier", "Why after these", "Why before these", "Slack", "Try"])
     expect(text).toContain(head);
   expect(text).toMatch(/Front face of the form closes/i);
@@ -43,7 +43,7 @@ test("work typed longer moves the finish as it is typed, the sentence says by ho
   const written = await work.inputValue();
   await work.fill("30 h");
   await expect.poll(() => headline(page)).not.toBe(before);
-  expect(await page.getByRole("region", { name: "what moved" }).innerText()).toMatch(/site days? lost/);
+  expect(await words(page.getByRole("region", { name: "what moved" }))).toMatch(/site days? lost/);
   await page.locator("header").getByRole("button", { name: "undo" }).click();
   await expect.poll(() => headline(page)).toBe(before);
   expect(await work.inputValue()).toBe(written);
@@ -59,7 +59,7 @@ test("what cannot be read stays in its field with a sentence beside it, and the 
   const work = page.getByLabel("Work", { exact: true });
   await work.fill("three sacks");
   const fault = page.getByRole("complementary").getByRole("alert");
-  expect(await fault.innerText()).toMatch(/three sacks/);
+  expect(await words(fault)).toMatch(/three sacks/);
   await page.getByLabel("Name", { exact: true }).click();
   expect(await work.inputValue()).toBe("three sacks");
   expect(await work.getAttribute("aria-invalid")).toBe("true");
@@ -75,7 +75,7 @@ test("trying one step before another answers at once, with the reasons that forb
   await page.getByLabel("before", { exact: true }).selectOption({ label: "Tie the wall steel" });
   const verdict = page.locator("[data-verdict]");
   await verdict.waitFor();
-  expect(await verdict.innerText()).toMatch(/^(No|Yes)\. “Front face and ties” can/);
+  expect(await words(verdict)).toMatch(/^(No|Yes)\. “Front face and ties” can/);
   await page.getByLabel("Try", { exact: true }).selectOption({ label: "Mix and place the wall" });
   await page.locator('[data-verdict="no"]').waitFor();
   expect(await page.getByText("These cannot all hold together").count()).toBe(1);
@@ -89,9 +89,9 @@ test("the drawing shows every step and arrow keys walk it", async () => {
   expect(await drawing.getAttribute("aria-label")).toMatch(/^Steps in order, 16/);
   await drawing.focus();
   await page.keyboard.press("Home");
-  const first = await page.locator("#sheet-title").innerText();
+  const first = await words(page.locator("#sheet-title"));
   await page.keyboard.press("ArrowRight");
-  await expect.poll(() => page.locator("#sheet-title").innerText()).not.toBe(first);
+  await expect.poll(() => words(page.locator("#sheet-title"))).not.toBe(first);
 });
 
 test("from nothing, the first step typed shows at once and a second one follows it", async () => {
@@ -107,7 +107,7 @@ test("from nothing, the first step typed shows at once and a second one follows 
   await page.getByRole("button", { name: "As written" }).click();
   await page.getByLabel("add: After which steps, whatever else holds?").selectOption({ label: "Build a small form" });
   await page.getByRole("button", { name: "Why", exact: true }).click();
-  expect(await page.getByRole("complementary").innerText()).toContain("Build a small form");
+  expect(await words(page.getByRole("complementary"))).toContain("Build a small form");
   await saved(page);
 });
 

@@ -1,5 +1,5 @@
 import { afterAll, beforeAll, expect, test } from "vitest";
-import { headline, openBrowser, saved, tank } from "./app";
+import { headline, openBrowser, saved, tank, words } from "./app";
 
 let app: Awaited<ReturnType<typeof openBrowser>>;
 beforeAll(async () => {
@@ -23,7 +23,7 @@ test("the build that cannot be built lists what is wrong, each with reasons and 
   }
   let applied = 0;
   while ((await wrong.count()) > 0 && applied < 3 * count) {
-    const first = await wrong.first().getByRole("heading", { level: 3 }).innerText();
+    const first = await words(wrong.first().getByRole("heading", { level: 3 }));
     await wrong
       .first()
       .getByRole("button", { name: /^do this/ })

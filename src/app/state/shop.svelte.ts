@@ -54,6 +54,10 @@ export class Shop {
   get name(): string {
     return this.#open ? nameOf(this.desk.document) : "";
   }
+  /** Key of the open build in the list of those kept; null where nothing is kept. */
+  get openKey(): string | null {
+    return this.#open ? (this.#shelf?.key ?? null) : null;
+  }
   get startShown(): boolean {
     return this.#start;
   }
