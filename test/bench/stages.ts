@@ -3,6 +3,7 @@ import type { Build } from "../../src/core/build";
 import { clocksOf } from "../../src/core/clock";
 import { plan } from "../../src/core/plan";
 import { bind } from "../../src/core/plan/bind";
+import { crowdOf } from "../../src/core/plan/crowd";
 import { datesFor } from "../../src/core/plan/dates";
 import { holdersOf } from "../../src/core/plan/holders";
 import { namesOf } from "../../src/core/plan/names";
@@ -33,7 +34,7 @@ export function stages(build: Build): [name: string, run: () => unknown][] {
     ["people's names", () => namesOf(build, clocks, sorted, stretches)],
     ["turns", () => turnsOf(bound, solution, sorted, named)],
     ["latest times", () => latest(served, netOf(served), made.finish)],
-    ["holders", () => holdersOf(bound, served, net, turns, solution, sorted)],
+    ["holders", () => holdersOf(bound, served, net, turns, solution, sorted, crowdOf(problem, solution, stretches))],
     ["what stands", () => standsOf(build, clocks, solution)],
     ["last chances", () => lastChances(build, order)],
     ["site days", () => siteDays(bound, made.steps, made.deliveries, made.closings, made.visits)],

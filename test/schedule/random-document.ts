@@ -11,7 +11,7 @@ export function bandedDocument(start: number): Row {
   const chance = (percent: number): boolean => r.int(1, 100) <= percent;
   const n = r.int(3, 14);
   const ids = Array.from({ length: n }, (_, i) => `s${i}`);
-  const people = Array.from({ length: r.int(1, 4) }, (_, i) => ({
+  const people = Array.from({ length: r.int(2, 4) }, (_, i) => ({
     id: `p${i}`,
     name: `P${i}`,
     calendar: r.pick(["weekends", "there", "saturdays"]),
@@ -29,7 +29,7 @@ export function bandedDocument(start: number): Row {
     const row: Row = { id, name: id, work: `${r.int(1, 14) * 30} min`, hands };
     const calendar = chance(25) ? r.pick(["office", "saturdays"]) : "weekends";
     if (hands === 0 || calendar === "saturdays") row.calendar = calendar;
-    if (chance(25)) row.unbroken = true;
+    if (chance(30)) Object.assign(row, { unbroken: true, work: `${r.int(1, 8) * 30} min` });
     if (chance(10)) row.notAlone = true;
     if (chance(30)) row.reaches = [{ place: r.pick(["pit", "deck"]) }];
     if (chance(12)) row.alone = ["pit"];

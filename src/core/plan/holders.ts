@@ -1,6 +1,7 @@
 import type { ElapsedMinute } from "../base";
-import { fitFinish, fitStart, type Net, type Problem, type Solution } from "../schedule";
+import { fitFinish, fitStart, fitWhole, type Net, type Problem, type Solution } from "../schedule";
 import type { Bound } from "./bound";
+import type { Crowd } from "./crowd";
 import type { ChainLink, Holder } from "./plan";
 import type { Turn } from "./turns";
 
@@ -31,17 +32,33 @@ const weight = {
  * The one thing that keeps each job from being earlier: of everything that by itself already leads to this start, the first by kind, then in document
  * order; what was put late on purpose does not hold others when anything else does.
  */
-export function holdersOf(bound: Bound, served: Problem, net: Net, turns: readonly Turn[], s: Solution, order: Int32Array): Held[] {
+export function holdersOf(
+  bound: Bound,
+  served: Problem,
+  net: Net,
+  turns: readonly Turn[],
+  s: Solution,
+  order: Int32Array,
+  crowd: Crowd,
+): Held[] {
   const held: Held[] = new Array(served.jobs);
-  for (const j of order) held[j] = holderOf(bound, served, net, turns, s, j, held);
+  for (const j of order) held[j] = holderOf(bound, served, net, turns, s, j, held, crowd);
   return held;
 }
 
-function holderOf(bound: Bound, p: Problem, net: Net, turns: readonly Turn[], s: Solution, j: number, held: readonly Held[]): Held {
+function holderOf(
+  bound: Bound,
+  p: Problem,
+  net: Net,
+  turns: readonly Turn[],
+  s: Solution,
+  j: number,
+  held: readonly Held[],
+  crowd: Crowd,
+): Held {
   const start = s.start[j]! as ElapsedMinute;
   const { links } = p;
   if (p.fixed[j]! >= 0) return { holder: dated(bound.fixedOf[j] === "booking" ? "booking" : "fixed", start), ready: start };
-  if (fitStart(p, j, 0 as ElapsedMinute) === start) return { holder: { kind: "start-of-build" }, ready: 0 as ElapsedMinute };
   let best: Held | null = null;
   let bestWeight = Number.POSITIVE_INFINITY;
   const offer = (holder: Holder, ready: ElapsedMinute, from: number): void => {
@@ -59,7 +76,9 @@ function holderOf(bound: Bound, p: Problem, net: Net, turns: readonly Turn[], s:
     const from = links.from[l]!;
     const end = (links.fromEnd[l] === 0 ? s.start[from]! : s.finish[from]!) as ElapsedMinute;
     const ready = links.least[l] === 0 ? end : p.clocks[links.clock[l]!]!.advance(end, links.least[l]!);
-    if (leads(links.toEnd[l]!, ready)) offer(linkHolder(bound, turns, l, from), ready, from);
+    const holder = linkHolder(bound, turns, l, from);
+    if (holder.kind === "people" && !crowd.short(j, ready - 1)) continue;
+    if (leads(links.toEnd[l]!, ready)) offer(holder, ready, from);
   }
   if (p.release[j]! > 0 && leads(0, p.release[j]! as ElapsedMinute)) {
     const of = bound.releaseOf[j];
@@ -76,9 +95,12 @@ function holderOf(bound: Bound, p: Problem, net: Net, turns: readonly Turn[], s:
     const to = links.to[l]!;
     const end = (links.toEnd[l] === 0 ? s.start[to]! : s.finish[to]!) as ElapsedMinute;
     const t = p.clocks[links.clock[l]!]!.unlimit(end, links.most[l]!);
-    if (leads(links.fromEnd[l]!, t)) offer({ kind: "on-purpose", job: to }, t, -1);
+    const first = links.fromEnd[l] === 0 ? fitStart(p, j, t) : fitFinish(p, j, t);
+    if (first === start || (first < start && fitWhole(p, j, first) === start)) offer({ kind: "on-purpose", job: to }, t, -1);
   }
-  return best ?? sharing(bound, p, s, j);
+  if (best !== null) return best;
+  if (fitStart(p, j, 0 as ElapsedMinute) === start) return { holder: { kind: "start-of-build" }, ready: 0 as ElapsedMinute };
+  return sharing(bound, p, s, j);
 }
 
 function linkHolder(bound: Bound, turns: readonly Turn[], l: number, from: number): Holder {

@@ -4,6 +4,7 @@ import type { Build } from "../build";
 import { type Clocks, clocksOf } from "../clock";
 import { earliest, latest, netOf, type Problem, type Result, type Solution } from "../schedule";
 import type { Bound } from "./bound";
+import { crowdOf } from "./crowd";
 import { dateFindings, finding, needsFindings } from "./findings";
 import { chainOf, holdersOf } from "./holders";
 import { namesOf } from "./names";
@@ -51,7 +52,7 @@ function dated(bound: Bound, clocks: Clocks, solution: Solution, before: readonl
   const finish = lastOf(solution.finish, steps);
   const late = latest(served, net, Math.max(finish, lastOf(solution.finish, problem.jobs)) as ElapsedMinute);
   const early = earliest(problem, netOf(problem));
-  const held = holdersOf(bound, served, net, turns, solution, order);
+  const held = holdersOf(bound, served, net, turns, solution, order, crowdOf(problem, solution, stretches));
   const chain = chainOf(solution, held, steps);
   const onChain = new Set(chain.map((link) => link.job));
   const deliveries = deliveryDates(bound, served, net, solution, late);

@@ -5,9 +5,15 @@ import { bandedDocument } from "../../../test/schedule/random-document";
 import { readDocument } from "../build";
 import { plan, verifyPlan } from ".";
 
-/** Small builds with windows, waits and choices (one crew, always there), and small ones with calendars, people, places and stock. */
+/** Small builds with dates, waits and choices (one crew, always there), and small ones with calendars, people, places and stock. */
 const sorts = {
-  order: (n: number) => randomDocument(n, { steps: [3, 9], places: [1, 4], pieces: [2, 7], careless: 3, twisted: 25, windows: true }),
+  order: (n: number) => {
+    const document = randomDocument(n) as { steps: Record<string, unknown>[] };
+    const [first, last] = [document.steps[0]!, document.steps[document.steps.length - 1]!];
+    if (n % 3 === 0) first.notBefore = `2027-03-06T${10 + (n % 9)}:00`;
+    if (n % 2 === 0) last.deadline = `2027-03-0${6 + (n % 3)}T20:00`;
+    return document;
+  },
   site: (n: number) => bandedDocument(n),
 } as const;
 

@@ -1,4 +1,4 @@
-export { fitFinish, fitStart, lastStart } from "./job";
+export { fitFinish, fitStart, fitWhole, lastStart } from "./job";
 export { type Earliest, earliest, latest, type Net, netOf } from "./network";
 export * from "./problem";
 export { solve } from "./solve";

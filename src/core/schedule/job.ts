@@ -15,6 +15,17 @@ export function fitStart(p: Problem, j: number, t: ElapsedMinute): ElapsedMinute
   return never;
 }
 
+/** Longest look for one run that takes a whole job. */
+const fortnight_min = 14 * 1440;
+
+/** The first start at or after `t` from which the job lies in one run, if there is one within a fortnight; else the first start. */
+export function fitWhole(p: Problem, j: number, t: ElapsedMinute): ElapsedMinute {
+  const clock = p.clocks[p.clock[j]!]!;
+  const first = fitStart(p, j, t);
+  for (let s = first; s < t + fortnight_min; s = clock.begin(clock.runEnd(s))) if (s + p.amount[j]! <= clock.runEnd(s)) return s;
+  return first;
+}
+
 /** Where job `j` ends when it starts at `s`; `never` when its clock never gathers the amount. */
 export function finishOf(p: Problem, j: number, s: ElapsedMinute): ElapsedMinute {
   return s >= never ? never : p.clocks[p.clock[j]!]!.advance(s, p.amount[j]!);

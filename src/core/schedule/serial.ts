@@ -1,10 +1,9 @@
 import { type ElapsedMinute, Heap, never } from "../base";
-import { finishOf, fitFinish, fitStart } from "./job";
+import { finishOf, fitFinish, fitStart, fitWhole } from "./job";
+import { Ledger } from "./ledger";
 import type { Needs } from "./needs";
 import type { Net } from "./network";
 import type { Problem, Solution, Stuck } from "./problem";
-import { Profile } from "./profile";
-import { StockRoom } from "./stock";
 
 /** What the passes over one problem share. */
 export interface Ground {
@@ -35,16 +34,14 @@ export class SerialPass {
   private readonly waiting: Int32Array;
   private readonly queued: Uint8Array;
   private readonly heap = new Heap();
-  private readonly profiles: Profile[];
-  private readonly stock: StockRoom;
+  private readonly ledger: Ledger;
   private readonly deferred: number[] = [];
   private budget: number;
-  /** Why the last search for a time ended at `never`. */
-  private lacking: Stuck["of"] = { kind: "calendar" };
 
   constructor(
     private readonly ground: Ground,
     private readonly key: Int32Array,
+    private readonly whole: boolean,
   ) {
     const p = ground.problem;
     this.start = new Int32Array(p.jobs).fill(-1);
@@ -53,8 +50,7 @@ export class SerialPass {
     this.floor = ground.earliest.slice();
     this.waiting = new Int32Array(p.jobs);
     this.queued = new Uint8Array(p.jobs);
-    this.profiles = p.capacities.map((c) => new Profile(c.times, c.levels));
-    this.stock = new StockRoom(p);
+    this.ledger = new Ledger(p, ground.needs);
     this.budget = 200 + 10 * p.jobs;
     for (let l = 0; l < p.links.count; l++) if (this.orders(l)) this.waiting[p.links.to[l]!]!++;
   }
@@ -63,7 +59,7 @@ export class SerialPass {
     const p = this.ground.problem;
     for (let j = 0; j < p.jobs; j++) {
       if (p.fixed[j]! < 0) continue;
-      if (this.search(j, p.fixed[j]!) !== p.fixed[j]!) return this.stuckAt(j, this.lacking);
+      if (this.ledger.search(j, p.fixed[j]!) !== p.fixed[j]!) return this.stuckAt(j, this.ledger.lacking);
       this.place(j, p.fixed[j]!);
     }
     for (let j = 0; j < p.jobs; j++) if (this.waiting[j] === 0) this.offer(j);
@@ -74,7 +70,7 @@ export class SerialPass {
         j = this.firstOpen();
         if (j < 0) break;
         // Stock that nothing placed will bring back; otherwise a ring of least links, entered anywhere.
-        if (this.deferred.length > 0) return this.stuckAt(this.deferred[0]!, this.lacking);
+        if (this.deferred.length > 0) return this.stuckAt(this.deferred[0]!, this.ledger.lacking);
       } else {
         this.queued[j] = 0;
         if (this.placed[j] === 1 || this.waiting[j]! > 0) continue;
@@ -87,13 +83,13 @@ export class SerialPass {
 
   /** Places a job, or makes room for it by sending others back; returns why the pass must be given up, if it must. */
   private settle(j: number): Attempt | null {
-    const t = this.search(j, this.lowest(j));
+    const t = this.ledger.search(j, this.lowest(j));
     if (t >= never) {
-      if (this.lacking.kind === "stock") {
+      if (this.ledger.lacking.kind === "stock") {
         this.deferred.push(j);
         return null;
       }
-      return this.stuckAt(j, this.lacking);
+      return this.stuckAt(j, this.ledger.lacking);
     }
     if (t > this.ground.limit[j]!) return this.stuckAt(j, { kind: "due" });
     const f = finishOf(this.ground.problem, j, t as ElapsedMinute);
@@ -120,12 +116,15 @@ export class SerialPass {
     return null;
   }
 
-  /** The earliest start that the placed jobs and the floor allow, by links alone. */
+  /**
+   * The earliest start that the placed jobs and the floor allow, by links alone. What comes later than its least links ask, for the sake of a most-wait, is
+   * not begun just before a pause to end just after it: it is done in one go where it fits.
+   */
   private lowest(j: number): number {
     const p = this.ground.problem;
     const { links } = p;
     const { adj } = this.ground.net;
-    let s = this.floor[j]!;
+    let s = p.release[j]!;
     let f = 0;
     for (let k = adj.inAt[j]!; k < adj.inAt[j + 1]!; k++) {
       const l = adj.in[k]!;
@@ -136,74 +135,26 @@ export class SerialPass {
       if (links.toEnd[l] === 0) s = Math.max(s, t);
       else f = Math.max(f, t);
     }
+    if (f > 0) s = Math.max(s, fitFinish(p, j, f as ElapsedMinute));
+    const asked = s;
+    s = Math.max(s, this.floor[j]!);
+    f = 0;
+    let held = false;
     for (let k = adj.outAt[j]!; k < adj.outAt[j + 1]!; k++) {
       const l = adj.out[k]!;
       const to = links.to[l]!;
-      if (links.most[l]! < 0 || this.placed[to] === 0) continue;
+      if (links.most[l]! < 0) continue;
+      held = true;
+      if (this.placed[to] === 0) continue;
       const end = (links.toEnd[l] === 0 ? this.start[to]! : this.finish[to]!) as ElapsedMinute;
       const t = p.clocks[links.clock[l]!]!.unlimit(end, links.most[l]!);
       if (links.fromEnd[l] === 0) s = Math.max(s, t);
       else f = Math.max(f, t);
     }
-    return f > 0 ? Math.max(s, fitFinish(p, j, f as ElapsedMinute)) : s;
-  }
-
-  /** The first start at or after `t` at which the clock runs and everything asked for is free. */
-  private search(j: number, t: number): number {
-    const p = this.ground.problem;
-    const clock = p.clocks[p.clock[j]!]!;
-    const amount = p.amount[j]!;
-    let from = t;
-    for (;;) {
-      const s = fitStart(p, j, from as ElapsedMinute);
-      if (s >= never) {
-        if (from === t) this.lacking = { kind: "calendar" };
-        return never;
-      }
-      // Most tries fail in the first stretch: the rest of the job is only worked out when that is free.
-      const end = Math.min(clock.runEnd(s), s + amount) as ElapsedMinute;
-      let next = this.short(j, s, end, 0);
-      if (next < 0 && s + amount > end) {
-        const f = finishOf(p, j, s);
-        if (f >= never) {
-          if (from === t) this.lacking = { kind: "calendar" };
-          return never;
-        }
-        next = this.short(j, s, f, 1);
-        for (let a = clock.begin(end); a < f && next < 0; a = clock.begin(clock.runEnd(a)))
-          next = this.short(j, a, Math.min(clock.runEnd(a), f), 0);
-      }
-      if (next < 0) next = this.outUntil(j, s);
-      if (next < 0) return s;
-      if (next >= never) return never;
-      from = next;
-    }
-  }
-
-  /** Until when something asked for falls short in [from, to), of what is held through pauses (1) or all (0); -1: nothing does. */
-  private short(j: number, from: number, to: number, onlySpans: 0 | 1): number {
-    const { needs } = this.ground;
-    for (let d = needs.at[j]!; d < needs.at[j + 1]!; d++) {
-      if (onlySpans === 1 && needs.span[d] === 0) continue;
-      const next = this.profiles[needs.capacity[d]!]!.shortUntil(from, to, needs.number[d]!);
-      if (next >= 0) {
-        this.lacking = { kind: "capacity", index: needs.capacity[d]! };
-        return next;
-      }
-    }
-    return -1;
-  }
-
-  /** Until when a stock is short for a job that starts at `s`; -1: none is. */
-  private outUntil(j: number, s: number): number {
-    for (const m of this.ground.needs.out[j]!) {
-      const left = this.stock.leftFrom(m.stock, s, m.number);
-      if (left > s) {
-        this.lacking = { kind: "stock", index: m.stock };
-        return left;
-      }
-    }
-    return -1;
+    if (f > 0) s = Math.max(s, fitFinish(p, j, f as ElapsedMinute));
+    if (!held || !this.whole || s <= fitStart(p, j, asked as ElapsedMinute)) return s;
+    const whole = fitWhole(p, j, s as ElapsedMinute);
+    return whole <= this.ground.limit[j]! ? whole : s;
   }
 
   /** A link to a placed job that a start at `s` would break from above; -1: none. */
@@ -234,7 +185,7 @@ export class SerialPass {
     this.start[j] = s;
     this.finish[j] = f;
     this.placed[j] = 1;
-    this.hold(j, 1);
+    this.ledger.hold(j, this.start[j]!, this.finish[j]!, 1);
     const { adj } = this.ground.net;
     for (let k = adj.outAt[j]!; k < adj.outAt[j + 1]!; k++) {
       const l = adj.out[k]!;
@@ -251,7 +202,7 @@ export class SerialPass {
     const todo = [first];
     for (let j = todo.pop(); j !== undefined; j = todo.pop()) {
       if (this.placed[j] === 0 || (p.fixed[j]! >= 0 && j !== first)) continue;
-      this.hold(j, -1);
+      this.ledger.hold(j, this.start[j]!, this.finish[j]!, -1);
       this.placed[j] = 0;
       for (let k = adj.outAt[j]!; k < adj.outAt[j + 1]!; k++) {
         const l = adj.out[k]!;
@@ -265,25 +216,6 @@ export class SerialPass {
       }
       if (this.waiting[j] === 0) this.offer(j);
     }
-  }
-
-  private hold(j: number, sign: 1 | -1): void {
-    const p = this.ground.problem;
-    const { needs } = this.ground;
-    const s = this.start[j]!;
-    const f = this.finish[j]!;
-    const clock = p.clocks[p.clock[j]!]!;
-    for (let d = needs.at[j]!; d < needs.at[j + 1]!; d++) {
-      const profile = this.profiles[needs.capacity[d]!]!;
-      const number = sign * needs.number[d]!;
-      if (needs.span[d] === 1) profile.take(s, f, number);
-      else
-        for (let a = s; a < f; a = clock.begin(clock.runEnd(a as ElapsedMinute))) {
-          profile.take(a, Math.min(clock.runEnd(a as ElapsedMinute), f), number);
-        }
-    }
-    for (const m of needs.out[j]!) sign === 1 ? this.stock.put(m.stock, s, -m.number) : this.stock.undo(m.stock, s, -m.number);
-    for (const m of needs.back[j]!) sign === 1 ? this.stock.put(m.stock, f, m.number) : this.stock.undo(m.stock, f, m.number);
   }
 
   private offer(j: number): void {

@@ -28,8 +28,8 @@ export function solve(p: Problem): Result {
   let best: Solution | null = null;
   let stuck: Stuck | null = null;
   let work = 0;
-  const attempt = (key: Int32Array): void => {
-    const found = new SerialPass(ground, key).run();
+  const attempt = (key: Int32Array, whole = true): void => {
+    const found = new SerialPass(ground, key, whole).run();
     work++;
     if (found.solution === null) stuck ??= found.stuck;
     else if (best === null || last(found.solution.finish) < last(best.finish)) best = found.solution;
@@ -45,7 +45,7 @@ export function solve(p: Problem): Result {
     if (lacks() === "capacity") break;
   }
   if (finish() >= never && lacks() !== "capacity") attempt(p.rank);
-  if (finish() >= never && lacks() !== "capacity") attempt(hurried(p, net, late.start, stuck!));
+  if (finish() >= never && lacks() !== "capacity") attempt(hurried(p, net, late.start, stuck!), false);
   if (best === null) return { status: "not-found", solution: null, bound, work, witness: [], stuck };
   return { status: last((best as Solution).finish) <= bound ? "proved" : "planned", solution: best, bound, work, witness: [], stuck: null };
 }
