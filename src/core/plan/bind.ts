@@ -4,7 +4,7 @@ import type { Build, LocalMoment } from "../build";
 import type { Clocks } from "../clock";
 import type { Capacity } from "../schedule";
 import { type Bound, ClockList, type DateOf, furthest } from "./bound";
-import { crewsOf } from "./crews";
+import { type Crews, crewsOf } from "./crews";
 import { linksOf } from "./links";
 import { fromMoment, isDate, startWithin, untilMoment } from "./moments";
 import { placeNeeds } from "./places";
@@ -73,7 +73,7 @@ export function bind(build: Build, access: Access, clocks: Clocks, seen: Elapsed
 
   const stores = storeNeeds(build);
   const places = placeNeeds(build);
-  const capacities: Capacity[] = crews.pools.map((pool) => peopleThere(clocks, pool.people, seen));
+  const capacities: Capacity[] = peopleThere(build, clocks, crews, seen);
   const demands: number[] = [];
   build.steps.forEach((step, s) => {
     crews.demand(step).forEach((number, c) => {
@@ -105,14 +105,35 @@ export function bind(build: Build, access: Access, clocks: Clocks, seen: Elapsed
   return { build, access, clocks, crews, problem, row, releaseOf, dueOf, fixedOf };
 }
 
-/** How many of these people are on site, up to `seen`; nobody after it, so that a plan that needs to look further is noticed. */
-function peopleThere(clocks: Clocks, people: readonly string[], seen: ElapsedMinute): Capacity {
-  const { times, levels } = clocks.there(people, 0 as ElapsedMinute, seen);
-  const n = times.length;
-  const allTimes = new Int32Array(n + 1);
-  const allLevels = new Int32Array(n + 1);
-  allTimes.set(times);
-  allLevels.set(levels);
-  allTimes[n] = seen;
-  return { id: people.join(" "), kind: "people", times: allTimes, levels: allLevels, holds: "working" };
+/** How many people of each pool are on site, up to `seen`; nobody after it, so that a plan that needs to look further is noticed. */
+function peopleThere(build: Build, clocks: Clocks, crews: Crews, seen: ElapsedMinute): Capacity[] {
+  const changes: number[] = [];
+  const count = build.people.length;
+  // One number a change: time, person, coming or going; so that one plain sort puts them all in order.
+  build.people.forEach((person, i) => {
+    clocks
+      .person(person.id)
+      .runs(0, seen)
+      .forEach((t, k) => void changes.push((t * count + i) * 2 + (k & 1)));
+  });
+  const sorted = Float64Array.from(changes).sort();
+  return crews.pools.map((pool) => {
+    const inside = Uint8Array.from(build.people, (p) => (pool.people.includes(p.id) ? 1 : 0));
+    const times: number[] = [0];
+    const levels: number[] = [0];
+    let level = 0;
+    for (const change of sorted) {
+      const person = Math.floor(change / 2) % count;
+      if (inside[person] === 0) continue;
+      level += change % 2 === 0 ? 1 : -1;
+      const t = Math.floor(change / (2 * count));
+      if (times[times.length - 1] !== t) {
+        times.push(t);
+        levels.push(level);
+      } else levels[levels.length - 1] = level;
+    }
+    times.push(seen);
+    levels.push(0);
+    return { id: pool.people.join(" "), kind: "people", times: Int32Array.from(times), levels: Int32Array.from(levels), holds: "working" };
+  });
 }

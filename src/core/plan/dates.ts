@@ -8,7 +8,8 @@ import { type Bound, furthest } from "./bound";
 import { handsOf } from "./places";
 
 const day_min = 1440;
-const firstLook_min = 800 * day_min;
+/** As far as calendars are made at first (see core/clock). */
+const firstLook_min = 400 * day_min;
 
 /** Dates for an order. People are counted as far ahead as the work is likely to take, and further only when the plan does not fit in that. */
 export function datesFor(build: Build, access: Access, clocks: Clocks): { readonly bound: Bound; readonly result: Result } {

@@ -115,7 +115,10 @@ export function earliest(p: Problem, net: Net, atLeast?: Int32Array): Earliest {
   return { start, finish, broken: -1, by: "horizon", moved, parent };
 }
 
-/** Latest times with every finish at or before `target` and its own due; assumes the earliest times exist and finish by `target`. */
+/**
+ * Latest times with every finish at or before `target` (`never`: only dues and fixed dates bind) and its own due; assumes the earliest times exist and
+ * finish by `target`. `never` where nothing binds.
+ */
 export function latest(p: Problem, net: Net, target: ElapsedMinute): { readonly start: Int32Array; readonly finish: Int32Array } {
   const n = p.jobs;
   const { links } = p;
@@ -139,7 +142,8 @@ export function latest(p: Problem, net: Net, target: ElapsedMinute): { readonly 
   };
 
   for (let j = queue.pop(); j >= 0; j = queue.pop()) {
-    let s = lastFit(p, j, mayFinish[j] as ElapsedMinute);
+    if (mayFinish[j]! >= never && mayStart[j]! >= never) continue;
+    let s = mayFinish[j]! >= never ? never : lastFit(p, j, mayFinish[j] as ElapsedMinute);
     if (mayStart[j]! < s) s = lastStart(p, j, mayStart[j] as ElapsedMinute);
     if (s <= notEver) s = 0 as ElapsedMinute;
     const f = finishOf(p, j, s);

@@ -19,7 +19,7 @@ export function solve(p: Problem): Result {
     return { status: "infeasible", solution: null, bound: 0 as ElapsedMinute, work: 0, witness: witness(p, net, first), stuck: null };
   }
   const bound = last(first.finish) as ElapsedMinute;
-  const limit = dated(p) ? latest(p, net, p.horizon).start : new Int32Array(p.jobs).fill(never);
+  const limit = dated(p) ? latest(p, net, never).start : new Int32Array(p.jobs).fill(never);
   const byTurn = Int32Array.from(p.rank.keys()).sort((a, b) => p.rank[a]! - p.rank[b]! || a - b);
   const turn = new Int32Array(p.jobs);
   for (let k = 0; k < byTurn.length; k++) turn[byTurn[k]!] = k;
