@@ -9,6 +9,8 @@ export interface About {
   readonly piece?: string;
   readonly place?: string;
   readonly id?: string;
+  /** Of a reach: ids of its places, with commas. */
+  readonly places?: string;
 }
 
 /** One thing that must hold of an order. `at`: the step whose turn decides it; `holds` is asked with the steps done before that one. */
@@ -68,6 +70,8 @@ export function reachesOf(build: Build, s: number): readonly { readonly reach: R
   return [...counted(step.reaches), ...off];
 }
 
+export const placesOf = (reach: Reach): string => reach.any.map((a) => a.place).join();
+
 function reachRules(build: Build, s: number, facts: Facts): Rule[] {
   return reachesOf(build, s).map((r) => ({
     kind: "reach",
@@ -75,6 +79,7 @@ function reachRules(build: Build, s: number, facts: Facts): Rule[] {
     step: build.steps[s]!.id,
     ...(r.piece === undefined ? {} : { piece: r.piece }),
     id: r.id,
+    places: placesOf(r.reach),
     holds: (done) => r.reach.any.some(({ place, need }) => reaches(build, { step: s, place, need }, done, facts)),
   }));
 }

@@ -29,8 +29,10 @@ function factsOf(kept: readonly Statement[]): Facts {
 
 function speaksOf(k: Statement, rule: About): boolean {
   switch (rule.kind) {
-    case "reach":
-      return k.rule === (rule.piece === undefined ? "reach" : "off") && k.step === rule.step && k.piece === rule.piece && k.id === rule.id;
+    case "reach": {
+      const same = k.step === rule.step && k.piece === rule.piece && k.id === rule.id;
+      return same && k.rule === (rule.piece === undefined ? "reach" : "off") && String(k.detail?.places) === rule.places;
+    }
     case "lean":
       return k.rule === "leans" && k.step === rule.step && k.piece === rule.piece;
     case "up-before-down":
