@@ -1,1 +1,1 @@
-export { buildFileName, buildFileText, type Opened, openBuildFile, type Refused } from "./build-file";
+export { buildFileName, buildFileText, openBuildFile } from "./build-file";

@@ -1,1 +1,1 @@
-export { Link, type WorkerLike } from "./link";
+export { Link } from "./link";

@@ -55,6 +55,12 @@ describe.each([
     await check("closings");
     await page.getByRole("button", { name: "Steps", exact: true }).click();
     await check("steps");
+    await page.getByRole("button", { name: "Pieces", exact: true }).click();
+    await check("pieces");
+    await page.getByRole("button", { name: wall }).click();
+    await page.getByRole("dialog", { name: "The build" }).waitFor();
+    await check("the build");
+    await page.keyboard.press("Escape");
     await page.getByRole("button", { name: "Drawing" }).click();
     await page.getByRole("application").waitFor();
     await check("drawing");

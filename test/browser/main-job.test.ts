@@ -1,5 +1,5 @@
 import { afterAll, beforeAll, expect, test } from "vitest";
-import { headline, openBrowser, saved, wall, words } from "./app";
+import { cellar, headline, openBrowser, saved, wall, words } from "./app";
 
 let app: Awaited<ReturnType<typeof openBrowser>>;
 beforeAll(async () => {
@@ -117,4 +117,39 @@ test("units switch in place and change nothing in the document", async () => {
   await units.getByRole("button", { name: "ft·in" }).click();
   expect(await units.getByRole("button", { name: "ft·in" }).getAttribute("aria-pressed")).toBe("true");
   expect(await page.locator("header").getByRole("button", { name: "undo" }).isDisabled()).toBe(true);
+});
+
+test("an order that is possible can be kept, and is then a link that undo takes away", async () => {
+  const page = await app.example(wall);
+  await page.getByRole("button", { name: "try X before Y" }).click();
+  await page.getByLabel("Try", { exact: true }).selectOption({ label: "Tie the wall steel" });
+  await page.getByLabel("before", { exact: true }).selectOption({ label: "Dig the footing trench" });
+  await page.locator('[data-verdict="no"]').waitFor();
+  await page.getByLabel("Try", { exact: true }).selectOption({ label: "Seal joints at the foot" });
+  await page.getByLabel("before", { exact: true }).selectOption({ label: "Three weep pipes" });
+  const verdict = page.locator('[data-verdict="yes"]');
+  await verdict.waitFor();
+  expect(await words(verdict)).toMatch(/^Yes\. .* (the finish stays|later: finished|earlier: finished) /);
+  await page.getByRole("button", { name: "keep it like that" }).click();
+  await page.locator('[data-verdict="already"]').waitFor();
+  await page.locator("header").getByRole("button", { name: "undo" }).click();
+  await verdict.waitFor();
+});
+
+test("a delivery three days late costs nothing and says so; two weeks late costs site days, and is not written down until asked", async () => {
+  const page = await app.example(cellar);
+  const before = await headline(page);
+  await page.getByRole("button", { name: "Steps", exact: true }).click();
+  await page.locator(".row", { hasText: "Tie the vault steel" }).click();
+  await page.getByRole("button", { name: "As written" }).click();
+  const needs = page.getByRole("group", { name: "Which deliveries must be there?" });
+  await needs.getByRole("button").first().click();
+  const sheet = page.getByRole("complementary");
+  await sheet.getByRole("button", { name: "3 days later" }).click();
+  await expect.poll(() => words(sheet)).toMatch(/The finish stays/);
+  await sheet.getByRole("button", { name: "two weeks later" }).click();
+  await expect.poll(() => words(sheet)).toMatch(/site days? lost/);
+  expect(await headline(page)).toBe(before);
+  await sheet.getByRole("button", { name: "write it down like that" }).click();
+  await expect.poll(() => headline(page)).not.toBe(before);
 });

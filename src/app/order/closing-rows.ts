@@ -5,7 +5,7 @@ import type { ClosingDate, Plan } from "../../core/plan";
 import { clockLabel, dateLabel } from "../../draw";
 import { shownName } from "../state/names";
 
-export interface ClosingStep {
+interface ClosingStep {
   readonly id: string;
   readonly name: string;
   /** False: another order is possible too, this one is chosen. */

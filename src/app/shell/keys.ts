@@ -1,7 +1,7 @@
 import { type Shop, views } from "../state";
 
 /** True where a key belongs to what has the focus: a field, a list to pick from, an open dialog. */
-export function typing(target: EventTarget | null): boolean {
+function typing(target: EventTarget | null): boolean {
   return target instanceof Element && target.closest("input, textarea, select, [contenteditable], dialog[open]") !== null;
 }
 
