@@ -1,26 +1,15 @@
-import { mkdirSync, writeFileSync } from "node:fs";
-import { join } from "node:path";
-import { afterAll, describe, expect, test } from "vitest";
+import { describe, expect, test } from "vitest";
 import { type Drawing, dark, orderDrawing, sheet, svgText } from "../../src/draw";
 import { troubles } from "./checks";
+import { keepForLooking } from "./gallery";
 import { porch } from "./porch";
-
-const out = "test/drawings/out";
-const made: string[] = [];
 
 /** Writes the drawing where one can look at it, checks its lettering, and compares it with the one that was looked at and kept. */
 async function drawn(name: string, drawing: Drawing, svg = svgText(drawing)): Promise<void> {
-  mkdirSync(out, { recursive: true });
-  writeFileSync(join(out, `${name}.svg`), svg);
-  made.push(name);
+  keepForLooking(name, svg);
   expect(troubles(drawing)).toEqual([]);
   await expect(svg).toMatchFileSnapshot(`./${name}.svg`);
 }
-
-afterAll(() => {
-  const figures = made.map((name) => `<figure><figcaption>${name}</figcaption><img src="${name}.svg" alt="${name}"></figure>`);
-  writeFileSync(join(out, "index.html"), `<!doctype html><meta charset="utf-8"><title>Drawings</title>${figures.join("\n")}`);
-});
 
 const thursday = 5 * 1440 + 600;
 

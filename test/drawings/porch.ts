@@ -215,8 +215,13 @@ export function porch(): { build: Build; plan: Plan } {
   return { build, plan: planOf(build) };
 }
 
+/** Row of the wait that a step waits for; a row that is none where it waits for a plain precedence. */
+const rowsOf: Record<string, number> = { tie: 0, pour: 1, sills: 2 };
+const rowed = (id: string, holder: Holder | null): Holder | null =>
+  holder?.kind === "wait" ? { ...holder, row: rowsOf[id] ?? 99 } : holder;
+
 function planOf(build: Build): Plan {
-  const dates = rows.map(([, , , , start, finish, , holder]): StepDates => {
+  const dates = rows.map(([id, , , , start, finish, , holder]): StepDates => {
     const [from, to] = [at(...start), at(...finish)];
     const nights: [ElapsedMinute, ElapsedMinute][] =
       start[0] === finish[0]
@@ -232,7 +237,7 @@ function planOf(build: Build): Plan {
       latestStart: from,
       latestFinish: (holder ? to : to + 3 * 1440) as ElapsedMinute,
       slack: holder ? 0 : 240,
-      holder: holder ?? usual,
+      holder: rowed(id, holder) ?? usual,
       onChain: holder !== null,
       pieces: nights,
       people: [],
@@ -272,9 +277,8 @@ function planOf(build: Build): Plan {
     forced: Uint8Array.from(waits, () => 1),
     redundant: Uint8Array.from(waits, () => 0),
   };
-  const rowsOf: Record<string, number> = { tie: 0, pour: 1, sills: 2 };
   const chain = rows
-    .map(([id, , , , , , , holder], job) => ({ job, holder: holder?.kind === "wait" ? { ...holder, row: rowsOf[id] ?? 99 } : holder, id }))
+    .map(([id, , , , , , , holder], job) => ({ job, holder: rowed(id, holder), id }))
     .filter((link): link is { job: number; holder: Holder; id: string } => link.holder !== null)
     .sort((a, b) => dates[a.job]!.start - dates[b.job]!.start)
     .map(({ job, holder }) => ({

@@ -58,7 +58,7 @@ export class Scene {
       today,
       text: phone ? 16 : 14,
       flagRows: phone ? 3 : 6,
-      dayWidth: Math.max(47, Math.round(fitting * 1.3 ** view.zoom)),
+      dayWidth: Math.max(28, Math.round(fitting * 1.3 ** view.zoom)),
     };
   });
 

@@ -7,7 +7,7 @@ const head = 6;
 const margin = 12;
 
 /** Rules that the builder writes as links; every other arrow is derived and carries the door mark. */
-const written = /^(link|after|wait|choice|window|date)/;
+const written = /^(wait|choice|asked|not-before|deadline|fixed)$/;
 
 export interface OrderAsked {
   readonly text?: number;

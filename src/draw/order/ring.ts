@@ -68,25 +68,45 @@ interface Box {
   readonly y1: number;
 }
 
-/** Down on the left, across at the foot, up on the right, across at the top. */
+/** Down on the left, across at the foot, up on the right, across at the top; with a bend where the two sides are of different length. */
 function arrowTo(index: number, from: Box, to: Box): Mark[] {
-  const sideways = from.x0 !== to.x0;
-  const right = to.x0 > from.x0;
-  const level = (Math.max(from.y0, to.y0) + Math.min(from.y1, to.y1)) / 2;
-  const middle = (from.x0 + from.x1) / 2;
-  const below = to.y0 > from.y0;
-  const start = sideways ? ([right ? from.x1 : from.x0, level] as const) : ([middle, below ? from.y1 : from.y0] as const);
-  const end = sideways ? ([right ? to.x0 : to.x1, level] as const) : ([middle, below ? to.y0 : to.y1] as const);
-  const [dx, dy] = sideways ? [right ? 1 : -1, 0] : [0, below ? 1 : -1];
-  const [x, y] = end;
+  const line = lineBetween(from, to);
+  const [x, y] = line[line.length - 1]!;
+  const [px, py] = line[line.length - 2]!;
+  const [dx, dy] = [Math.sign(x - px), Math.sign(y - py)];
   const tip = `M${round(x)} ${round(y)}L${round(x - 9 * dx - 5 * dy)} ${round(y - 9 * dy - 5 * dx)}L${round(x - 9 * dx + 5 * dy)} ${round(y - 9 * dy + 5 * dx)}Z`;
+  const bounds = {
+    x0: Math.min(x, x - 9 * dx) - 5,
+    x1: Math.max(x, x - 9 * dx) + 5,
+    y0: Math.min(y, y - 9 * dy) - 5,
+    y1: Math.max(y, y - 9 * dy) + 5,
+  };
   return [
-    path(`loop ${index}`, "loop-line", layers.link, [start, [x - 6 * dx, y - 6 * dy]]),
-    shape(`loop head ${index}`, "loop-head", layers.link, tip, {
-      x0: Math.min(x, x - 9 * dx) - 5,
-      x1: Math.max(x, x - 9 * dx) + 5,
-      y0: Math.min(y, y - 9 * dy) - 5,
-      y1: Math.max(y, y - 9 * dy) + 5,
-    }),
+    path(`loop ${index}`, "loop-line", layers.link, [...line.slice(0, -1), [x - 6 * dx, y - 6 * dy]]),
+    shape(`loop head ${index}`, "loop-head", layers.link, tip, bounds),
+  ];
+}
+
+function lineBetween(from: Box, to: Box): (readonly [number, number])[] {
+  const middle = (box: Box) => (box.x0 + box.x1) / 2;
+  const below = to.y0 > from.y0;
+  if (from.x0 === to.x0)
+    return [
+      [middle(from), below ? from.y1 : from.y0],
+      [middle(to), below ? to.y0 : to.y1],
+    ];
+  const right = to.x0 > from.x0;
+  const [top, foot] = [Math.max(from.y0, to.y0), Math.min(from.y1, to.y1)];
+  const side = right ? from.x1 : from.x0;
+  if (foot > top)
+    return [
+      [side, (top + foot) / 2],
+      [right ? to.x0 : to.x1, (top + foot) / 2],
+    ];
+  const level = (from.y0 + from.y1) / 2;
+  return [
+    [side, level],
+    [middle(to), level],
+    [middle(to), below ? to.y0 : to.y1],
   ];
 }

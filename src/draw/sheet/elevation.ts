@@ -2,6 +2,7 @@ import type { Place } from "../../core/build";
 import { layers, type Mark, path, shape } from "../marks/mark";
 import type { Role } from "../marks/roles";
 import { textWidth } from "../text/measure";
+import { isEarth } from "./earth";
 import type { Frame } from "./frame";
 import type { Layout } from "./layout";
 import { bracketWidth, elevationWidth, leaderWidth } from "./side";
@@ -78,8 +79,7 @@ function lookOf({ plan, build }: Frame, place: number, at: number): Role {
   if (!state || state.state === "open") return "outline";
   if (index <= 0 && state.state === "closed") return "outline-later";
   if (state.state === "closed") return "outline-closed";
-  const sort = build.pieces[state.by]?.sort;
-  return sort === "earth" || sort === "fill" ? "outline-earth" : "outline-concrete";
+  return isEarth(build, place, state.by) ? "outline-earth" : "outline-concrete";
 }
 
 function outlinePath(outline: Outline, { x0, y0, x1, y1 }: { x0: number; y0: number; x1: number; y1: number }): string {

@@ -1,6 +1,6 @@
 import { layers, type Mark, path, rect, round, shape } from "../marks/mark";
 import type { Neighbours } from "./lit";
-import { route } from "./route";
+import { routes } from "./route";
 import type { Sheet } from "./sheet";
 
 /** Over the sheet: a frame round the selected step, and a line to it from each cause and from it to each consequence. */
@@ -18,11 +18,12 @@ function link(sheet: Sheet, from: number, to: number): Mark[] {
   if (!a || !b) return [];
   const id = `link ${from} ${to}`;
   const [x, into] = [Math.max(a.x0, a.x1 - 3), b.x0 + 3];
-  // Along the channels, and down into the block from the one above it.
-  const points = route(sheet.bands, a.band, x, b.band - 1, into, true);
-  const line = [[x, a.y1] as const, ...points, [into, b.y0 - 5] as const];
+  // Along the channels, broken behind what stands in its way, and down into the block from the channel above it.
+  const lines = routes(sheet.bands, a.band, x, b.band - 1, into, { far: 40, broken: true });
+  lines[0]!.unshift([x, a.y1]);
+  lines[lines.length - 1]!.push([into, b.y0 - 5]);
   return [
-    path(id, "link", layers.link, line),
+    ...lines.map((line, index) => path(`${id} ${index}`, "link", layers.link, line)),
     shape(`${id} head`, "link-head", layers.link, `M${round(into)} ${round(b.y0)}l-3.5 -6h7Z`, {
       x0: into - 3.5,
       y0: b.y0 - 6,

@@ -1,4 +1,5 @@
 import { layers, type Mark, path, rect, round, shape } from "../marks/mark";
+import { isEarth } from "./earth";
 import type { Frame } from "./frame";
 import type { Lane, Layout } from "./layout";
 
@@ -67,7 +68,7 @@ function states(frame: Frame, lane: Lane): Mark[] {
     // Shut from the start: not there yet, or never yet opened. Hatched along the foot alone.
     const notYet = index === 0 && state.state === "closed";
     const filled = state.state === "filled";
-    const earth = build.pieces[state.by]?.sort === "earth" || build.pieces[state.by]?.sort === "fill";
+    const earth = isEarth(build, lane.place, state.by);
     const edge = filled ? (earth ? "earth-edge" : "concrete-edge") : "closed-edge";
     const id = `${lane.key} ${index}`;
     if (!notYet) marks.push(rect(`state ${id}`, filled ? "filled-flat" : "closed-flat", layers.section, x0, lane.y0, x1, lane.y1));

@@ -15,7 +15,7 @@ interface Reach {
  * The x nearest to `wanted` at which a band is clear, or null within reach; leaving the stretch of time that the line spans counts three times.
  * Taken spans are sorted by where they begin.
  */
-export function clearAt(band: Band, wanted: number, { low, high }: Reach = { low: wanted, high: wanted }): number | null {
+export function clearAt(band: Band, wanted: number, { low, high }: Reach = { low: wanted, high: wanted }, far = farthest): number | null {
   let left = wanted;
   let right = wanted;
   const spans = band.taken;
@@ -26,7 +26,7 @@ export function clearAt(band: Band, wanted: number, { low, high }: Reach = { low
   for (const { from, to } of spans) if (right > from - margin && right < to + margin) right = to + margin;
   const cost = (x: number) => Math.abs(x - wanted) + 2 * Math.max(0, low - x, x - high);
   const best = left > 0 && cost(left) <= cost(right) ? left : right;
-  return Math.abs(best - wanted) <= farthest ? best : null;
+  return Math.abs(best - wanted) <= far ? best : null;
 }
 
 function crossings(bands: readonly Band[], from: number, to: number): number[] {
@@ -39,24 +39,40 @@ function crossings(bands: readonly Band[], from: number, to: number): number[] {
 
 /**
  * A stepped line from (x0, channel of band `from`) to (x1, channel of band `to`): sideways in channels only, up and down only where a row is clear.
- * Where nothing within reach is clear it runs straight, behind what stands there. Band -1 is the top edge of the sheet.
+ * Where nothing within reach is clear it goes straight on behind what stands there; `broken` leaves that piece out. Band -1 is the top edge of the sheet.
  */
-export function route(bands: readonly Band[], from: number, x0: number, to: number, x1: number, early: boolean): Point[] {
+export function routes(
+  bands: readonly Band[],
+  from: number,
+  x0: number,
+  to: number,
+  x1: number,
+  { early = true, far = farthest, broken = false }: { readonly early?: boolean; readonly far?: number; readonly broken?: boolean } = {},
+): Point[][] {
   const yOf = (band: number) => (band < 0 ? 0 : bands[band]!.channel);
-  const points: Point[] = [[x0, yOf(from)]];
+  let line: Point[] = [[x0, yOf(from)]];
+  const lines = [line];
   let x = early ? x0 : x1;
   const reach = { low: Math.min(x0, x1) - 4, high: Math.max(x0, x1) + 4 };
-  const rows = crossings(bands, from, to);
-  rows.forEach((band) => {
-    const clear = clearAt(bands[band]!, x, reach) ?? x;
+  for (const band of crossings(bands, from, to)) {
+    const clear = clearAt(bands[band]!, x, reach, far);
     const here = to > from ? yOf(band - 1) : yOf(band);
     const there = to > from ? yOf(band) : yOf(band - 1);
-    points.push([clear, here], [clear, there]);
-    x = clear;
-  });
-  points.push([x1, yOf(to)]);
-  return tidy(points);
+    line.push([clear ?? x, here]);
+    if (clear === null && broken) {
+      line = [];
+      lines.push(line);
+    }
+    line.push([clear ?? x, there]);
+    x = clear ?? x;
+  }
+  line.push([x1, yOf(to)]);
+  return lines.map(tidy);
 }
+
+/** The one unbroken line of `routes`. */
+export const route = (bands: readonly Band[], from: number, x0: number, to: number, x1: number, early: boolean): Point[] =>
+  routes(bands, from, x0, to, x1, { early })[0]!;
 
 /** Of two ways to go, up or down first or sideways first, the one that turns less and runs under fewer blocks. */
 export function calmer(bands: readonly Band[], from: number, x0: number, to: number, x1: number): Point[] {

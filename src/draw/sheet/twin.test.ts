@@ -1,0 +1,21 @@
+import { expect, test } from "vitest";
+import { porch } from "../../../test/drawings/porch";
+import { twinRows } from "./twin";
+
+const { build, plan } = porch();
+const rows = twinRows(build, plan);
+const row = (id: string) => rows.find((one) => one.id === id)!;
+
+test("every step, delivery and booking has a row, in the order of time", () => {
+  expect(rows.length).toBe(build.steps.length + build.deliveries.length + build.bookings.length);
+  expect(rows.map(({ at }) => at)).toEqual([...rows.map(({ at }) => at)].sort((a, b) => a - b));
+});
+
+test("a row says in words what the sheet says in marks", () => {
+  expect(row("last-panel")).toMatchObject({ name: "Last panel", place: "Pier faces", when: "Sat 19 Jun, 8:00 to 11:00", hands: "2" });
+  expect(row("last-panel").notes).toContain("Last panel closes Pier cages, Inside the pier forms Sat 19, 11:00");
+  expect(row("sills").notes).toContain("on the chalk line: slab carries, 70 %, 6.9 d");
+  expect(row("strip").notes).toContain("slack to Wed 7, 12:00");
+  expect(row("bars")).toMatchObject({ when: "Fri 11 Jun", notes: ["needed by Sat 12, 8:00"] });
+  expect(row("pump").notes).toEqual(["booked"]);
+});
