@@ -35,7 +35,7 @@ export function stages(build: Build): [name: string, run: () => unknown][] {
     ["turns", () => turnsOf(bound, solution, sorted, named)],
     ["latest times", () => latest(served, netOf(served), made.finish)],
     ["holders", () => holdersOf(bound, served, net, turns, solution, sorted, crowdOf(problem, solution, stretches))],
-    ["what stands", () => standsOf(build, clocks, solution)],
+    ["what stands", () => standsOf(build, clocks, bound.stores, solution)],
     ["last chances", () => lastChances(build, order)],
     ["site days", () => siteDays(bound, made.steps, made.deliveries, made.closings, made.visits)],
   ];

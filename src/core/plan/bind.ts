@@ -102,7 +102,7 @@ export function bind(build: Build, access: Access, clocks: Clocks, seen: Elapsed
     rank,
     horizon: furthest,
   };
-  return { build, access, clocks, crews, problem, row, releaseOf, dueOf, fixedOf };
+  return { build, access, clocks, crews, problem, places, stores, row, releaseOf, dueOf, fixedOf };
 }
 
 /** How many people of each pool are on site, up to `seen`; nobody after it, so that a plan that needs to look further is noticed. */

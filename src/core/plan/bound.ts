@@ -4,6 +4,8 @@ import type { Build } from "../build";
 import type { Clocks } from "../clock";
 import type { Problem } from "../schedule";
 import type { Crews } from "./crews";
+import type { PlaceNeeds } from "./places";
+import type { StoreNeeds } from "./stores";
 
 /** Where a date that a job must keep comes from. */
 export type DateOf = "not-before" | "deadline" | "fixed" | "booking" | "promised" | "lead";
@@ -15,6 +17,8 @@ export interface Bound {
   readonly clocks: Clocks;
   readonly crews: Crews;
   readonly problem: Problem;
+  readonly places: PlaceNeeds;
+  readonly stores: StoreNeeds;
   /** Row of `access.arcs` of each link; -1: a delivery that a step needs. */
   readonly row: Int32Array;
   readonly releaseOf: readonly (DateOf | null)[];

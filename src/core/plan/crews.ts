@@ -67,7 +67,18 @@ export function crewsOf(build: Build, clocks: Clocks): Crews {
     return made;
   };
 
+  const shorts = new Map<string, ReturnType<Crews["short"]>>();
   const short = (step: Step) => {
+    const key = `${keyOf(step.hands)}|${step.notAlone}`;
+    let known = shorts.get(key);
+    if (known === undefined) {
+      known = shortOf(step);
+      shorts.set(key, known);
+    }
+    return known;
+  };
+
+  const shortOf = (step: Step): ReturnType<Crews["short"]> => {
     if (everyone.length === 0) return [];
     const byRole = step.hands.map(({ role, number }) => ({ role, wanted: number, have: people(role).length }));
     const all = { role: anybody, wanted: Math.max(sum(step.hands), step.notAlone ? 2 : 0), have: everyone.length };

@@ -24,13 +24,13 @@ export function datesFor(build: Build, access: Access, clocks: Clocks): { readon
   }
 }
 
-/** Twice as long as all the work takes when everybody who is there in a year works all the time. */
+/** Three times as long as all the work takes when everybody who is there in a year works all the time. */
 function firstGuess(build: Build, clocks: Clocks): number {
   const year = (364 * day_min) as ElapsedMinute;
   let there = 0;
   for (const person of build.people) there += clocks.person(person.id).reading(year);
   let work = 0;
   for (let s = 0; s < build.steps.length; s++) work += handsOf(build, s) * build.steps[s]!.work.likely_min;
-  const years = there === 0 ? 0 : (2 * work) / there;
+  const years = there === 0 ? 0 : (3 * work) / there;
   return Math.min(furthest, Math.max(firstLook_min, Math.ceil(years * year)));
 }

@@ -1,9 +1,7 @@
 import type { ElapsedMinute, Finding } from "../base";
 import type { Bound } from "./bound";
 import type { PlanCode } from "./codes";
-import { placeNeeds } from "./places";
 import type { Plan } from "./plan";
-import { storeNeeds } from "./stores";
 import { workedDays } from "./worked-days";
 
 type Detail = Finding["detail"];
@@ -35,7 +33,7 @@ export function needsFindings(bound: Bound): Finding[] {
         );
     }
   }
-  for (const [s, q] of placeNeeds(build).crowded) {
+  for (const [s, q] of bound.places.crowded) {
     const step = build.steps[s]!;
     const place = build.places[q]!;
     const people = step.hands.reduce((sum, h) => sum + h.number, 0);
@@ -48,12 +46,12 @@ export function needsFindings(bound: Bound): Finding[] {
       ),
     );
   }
-  const { stocks, spans } = storeNeeds(build);
+  const { stocks, spans } = bound.stores;
+  const outAtOnce = stocks.map(() => new Map<number, number>());
+  for (const x of spans) outAtOnce[x.stock]!.set(x.out, (outAtOnce[x.stock]!.get(x.out) ?? 0) + x.number);
   stocks.forEach((stock, i) => {
     const have = stock.inHand + stock.arrivals.reduce((sum, a) => sum + Math.max(0, a.number), 0);
-    const byStep = new Map<number, number>();
-    for (const x of spans) if (x.stock === i) byStep.set(x.out, (byStep.get(x.out) ?? 0) + x.number);
-    const wanted = Math.max(0, ...byStep.values());
+    const wanted = Math.max(0, ...outAtOnce[i]!.values());
     const list = build.at.stock.has(stock.id) ? "stock" : "equipment";
     if (wanted > have) out.push(finding("plan.stock-short", "stop", { list, id: stock.id }, { of: stock.id, wanted, have }));
   });

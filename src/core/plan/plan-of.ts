@@ -99,7 +99,7 @@ function dated(bound: Bound, clocks: Clocks, solution: Solution, before: readonl
     finish,
     chain,
     closings,
-    stands: standsOf(build, clocks, shown),
+    stands: standsOf(build, clocks, bound.stores, shown),
     days: siteDays(bound, stepDates, deliveries, closings, visits),
     visits,
     waits: waitDates(bound, solution),

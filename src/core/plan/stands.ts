@@ -4,10 +4,10 @@ import type { Clocks } from "../clock";
 import type { Solution } from "../schedule";
 import { placeStates } from "./open";
 import type { PieceSpan, Stands } from "./plan";
-import { storeNeeds } from "./stores";
+import type { StoreNeeds } from "./stores";
 
 /** What stands when. A piece closes from the start of its putting up to the end of its taking down, and serves from finish to start. */
-export function standsOf(build: Build, clocks: Clocks, s: Solution): Stands {
+export function standsOf(build: Build, clocks: Clocks, stores: StoreNeeds, s: Solution): Stands {
   const pieces = build.pieces.map((piece): PieceSpan => {
     if (piece.up < 0 && !piece.fromStart) return { up: never, stands: never, gone: never };
     const up = (piece.up < 0 ? 0 : s.start[piece.up]!) as ElapsedMinute;
@@ -18,11 +18,10 @@ export function standsOf(build: Build, clocks: Clocks, s: Solution): Stands {
     const gone = piece.down < 0 ? itself : (Math.min(itself, s.finish[piece.down]!) as ElapsedMinute);
     return { up, stands, gone };
   });
-  return { pieces, places: placeStates(build, pieces, s), stock: stockLeft(build, s) };
+  return { pieces, places: placeStates(build, pieces, s), stock: stockLeft(stores, s) };
 }
 
-function stockLeft(build: Build, s: Solution): Stands["stock"] {
-  const { stocks, spans } = storeNeeds(build);
+function stockLeft({ stocks, spans }: StoreNeeds, s: Solution): Stands["stock"] {
   return stocks.map((stock, i) => {
     const changes: [number, number][] = [];
     for (const a of stock.arrivals) changes.push([s.finish[a.job]!, a.number]);

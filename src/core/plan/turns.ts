@@ -29,9 +29,10 @@ export function turnsOf(bound: Bound, solution: Solution, order: Int32Array, nam
     turns.push({ from, to, kind, of });
   };
   persons(named, (from, to, i) => add(from, to, "people", build.people[i]!.id));
+  const usersOf = usersBy(problem, order);
   problem.capacities.forEach((c, index) => {
+    const users = usersOf[index]!;
     if (c.kind === "people") return;
-    const users = usersOf(problem, order, index);
     if (c.kind === "alone") alone(users, c.levels[0]!, (from, to) => add(from, to, "alone", c.id));
     else units(solution, users, c.levels[0]!, (from, to) => add(from, to, c.kind as TurnKind, c.id));
   });
@@ -54,12 +55,13 @@ function persons(named: Named, add: (from: number, to: number, person: number) =
   });
 }
 
-function usersOf(p: Problem, order: Int32Array, capacity: number): User[] {
-  const number = new Map<number, number>();
-  for (let d = 0; d < p.demands.length; d += 3) if (p.demands[d + 1] === capacity) number.set(p.demands[d]!, p.demands[d + 2]!);
-  const out: User[] = [];
-  if (number.size > 0) for (const job of order) if (number.has(job)) out.push({ job, number: number.get(job)! });
-  return out;
+/** By capacity, who asks for how many of it, in the order in which they start. */
+function usersBy(p: Problem, order: Int32Array): User[][] {
+  const by: User[][] = p.capacities.map(() => []);
+  const asks: User[][] = Array.from({ length: p.jobs }, () => []);
+  for (let d = 0; d < p.demands.length; d += 3) asks[p.demands[d]!]!.push({ job: p.demands[d + 1]!, number: p.demands[d + 2]! });
+  for (const job of order) for (const { job: capacity, number } of asks[job]!) by[capacity]!.push({ job, number });
+  return by;
 }
 
 /** Whoever takes the place alone comes after everybody before and before everybody after. */
@@ -92,9 +94,10 @@ function lots(p: Problem, s: Solution, order: Int32Array, stock: number, add: (f
   for (const x of spans) if (x.back >= 0 && x.number > x.loss) heap.push({ job: x.back, at: s.finish[x.back]!, left: x.number - x.loss });
   heap.sort((a, b) => a.at - b.at);
   let first = 0;
+  const asked = new Map<number, number>();
+  for (const x of spans) asked.set(x.out, (asked.get(x.out) ?? 0) + x.number);
   for (const job of order) {
-    let wanted = 0;
-    for (const x of spans) if (x.out === job) wanted += x.number;
+    let wanted = asked.get(job) ?? 0;
     for (let k = first; wanted > 0 && k < heap.length && heap[k]!.at <= s.start[job]!; k++) {
       const lot = heap[k]!;
       const taken = Math.min(lot.left, wanted);
