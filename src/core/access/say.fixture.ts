@@ -40,8 +40,7 @@ export interface Case {
 export function caseOf(name: string | object): Case {
   const document: unknown = typeof name === "string" ? JSON.parse(readFileSync(`test/fixtures/cases/${name}.json`, "utf8")) : name;
   const { build, findings } = readDocument(document);
-  const stops = findings.filter(({ severity }) => severity === "stop");
-  if (build === null || stops.length > 0) throw new Error(JSON.stringify(stops));
+  if (build === null) throw new Error(JSON.stringify(findings));
   return {
     document,
     build,

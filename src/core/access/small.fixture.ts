@@ -1,4 +1,4 @@
-import { buildOf, documentOf, type PartialDocument } from "../../../test/fixtures/make";
+import { documentOf, type PartialDocument, readOf } from "../../../test/fixtures/make";
 import { type Access, access } from "./index";
 import { type Case, caseOf, orderOf, rowsOf, sayAll } from "./say.fixture";
 
@@ -15,7 +15,8 @@ export interface Small {
 }
 
 export function small(partial: PartialDocument): Small {
-  const build = buildOf(partial);
+  const { build, findings } = readOf(partial);
+  if (build === null) throw new Error(JSON.stringify(findings));
   const result = access(build);
   return {
     result,

@@ -21,7 +21,7 @@ export const bench: Maker = (blocked) =>
           id,
           name: `${step.name}, on the bench`,
           sort: step.sort,
-          ...crewOf(step, blocked.build),
+          ...crewOf({ ...step, place: null }, blocked.build),
           work: share(step, 1),
         };
         const edits = [

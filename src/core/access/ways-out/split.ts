@@ -54,7 +54,7 @@ function partsTaken(blocked: Blocked): Candidate[] {
 
 function partsReached(blocked: Blocked): Candidate[] {
   return visitors(blocked).flatMap(({ step, says }) => {
-    if (says.rule !== "reach" || !doesMore(step)) return [];
+    if (says.rule !== "reach" || step.reaches.length < 2) return [];
     const reach = step.reaches[Number(says.id) - 1];
     if (reach === undefined) return [];
     const other = saying(blocked, "wait").find((w) => w.step === step.id || w.other === step.id);

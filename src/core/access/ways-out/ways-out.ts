@@ -5,7 +5,7 @@ import type { Candidate, Maker } from "./candidate";
 import { cleanOut } from "./clean-out";
 import { downBetween } from "./down-between";
 import { later, leaveFaceOff } from "./face-off";
-import { goneCheck } from "./gone";
+import { leftOver } from "./left-over";
 import { dropWait, secondInspection } from "./others";
 import { split } from "./split";
 
@@ -24,35 +24,45 @@ const makers: readonly (readonly [WayOutKind, Maker])[] = [
   ["drop-wait", dropWait],
 ];
 
-/** Most changes of one kind that are tried, and most pairs. */
+/** Most changes of one kind that are tried, and most of a kind to begin a pair with. */
 const mostOfAKind = 12;
-const mostPairs = 60;
+const mostFirst = 3;
 
 /**
- * Ways out of a block that were each tried on the whole build: one of each kind that works, one change each; pairs only when no single one works.
+ * Ways out of a block that were each tried on the whole build: one of each kind that works, one change each; a pair only when no single one works.
  * @param apply makes edits in the document the build was read from
- * @param gone whether the block is gone from a changed build; by default that order allows it, other blocks set aside
+ * @param left what is left of the block in a changed build; by default order alone is asked, with other blocks set aside
  */
 export function waysOut(
   build: Build,
   finding: Finding,
   apply: Apply,
-  gone: (next: Build) => boolean = goneCheck(build, finding),
+  left: (next: Build) => Finding | null = leftOver(build, finding),
 ): WayOut[] {
-  const blocked = { build, because: finding.because ?? [] };
+  const candidates = candidatesFor(build, finding);
   const works = ({ edits }: Candidate): boolean => {
     const next = apply(edits);
-    return next !== null && gone(next);
+    return next !== null && left(next) === null;
   };
-  const candidates = makers.map(([, make]) => make(blocked).slice(0, mostOfAKind));
   const single = candidates.flatMap((list) => list.find(works) ?? []);
   if (single.length > 0) return single;
-  const all = candidates.flatMap((list) => list.slice(0, 3));
-  const pairs = all.flatMap((first, i) => all.slice(i + 1).map((second) => pairOf(first, second)));
-  const pair = pairs.slice(0, mostPairs).find(works);
-  return pair === undefined ? [] : [pair];
+  for (const first of candidates.flatMap((list) => list.slice(0, mostFirst))) {
+    const next = apply(first.edits);
+    const rest = next === null ? null : left(next);
+    if (next === null || rest === null) continue;
+    const seconds = candidatesFor(next, rest).flatMap((list) => list.slice(0, mostFirst));
+    const pair = seconds.map((second) => pairOf(first, second)).find(works);
+    if (pair !== undefined) return [pair];
+  }
+  return [];
 }
 
+function candidatesFor(build: Build, finding: Finding): Candidate[][] {
+  const blocked = { build, because: finding.because ?? [] };
+  return makers.map(([, make]) => make(blocked).slice(0, mostOfAKind));
+}
+
+/** Two changes, told as the first with the kind of the second. */
 function pairOf(first: Candidate, second: Candidate): Candidate {
   return { kind: first.kind, detail: { ...first.detail, with: second.kind }, edits: [...first.edits, ...second.edits] };
 }

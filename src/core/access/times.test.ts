@@ -1,0 +1,119 @@
+import { describe, expect, test } from "vitest";
+import { refuteWithTimes, type TimeBounds } from "./index";
+import { sayAll } from "./say.fixture";
+import { place, smallCase, step } from "./small.fixture";
+
+const hour = 60;
+const bounds = (over: Partial<TimeBounds> = {}): TimeBounds => ({
+  work: () => ({ least: hour, most: hour }),
+  least: ({ amount }) => amount,
+  most: ({ amount }) => amount,
+  notBefore: () => null,
+  deadline: () => null,
+  fixed: () => null,
+  ...over,
+});
+const steps = [step("a"), step("b"), step("c")];
+const ask = (partial: object, over: Partial<TimeBounds> = {}) => {
+  const answer = refuteWithTimes(smallCase({ steps, ...partial }).build, bounds(over));
+  if (answer.verdict === "refuted") return answer.findings.map((f) => [f.code, sayAll(f)]);
+  return answer.verdict === "possible" ? [...answer.start] : answer.verdict;
+};
+const wait = (id: string, from: string, to: string, over: object) => ({ id, from, to, why: "", ...over });
+
+describe("order and times together", () => {
+  test("starts respect work, least and most", () => {
+    const [a = 0, b = 0, c = 0] = ask({
+      waits: [wait("w", "a", "b", { least: "2 h", most: "2 h" }), wait("v", "c", "b", { least: "5 h" })],
+    }) as number[];
+    expect(b - a).toBe(3 * hour);
+    expect(b - c).toBeGreaterThanOrEqual(6 * hour);
+  });
+
+  test("a most that the work in between overruns", () => {
+    const steps = [step("a"), step("b", { after: ["a"] }), step("c", { after: ["b"] })];
+    const waits = [wait("w", "a", "c", { most: "59 min" })];
+    expect(ask({ steps, waits })).toEqual([["access.late", ["work(b)", "wait(a b a>b)", "wait(b c b>c)", "wait(a c w)"]]]);
+    expect(ask({ steps, waits: [wait("w", "a", "c", { most: "1 h" })] })).toHaveLength(3);
+  });
+
+  test("each end counts as written", () => {
+    const at = (fromEnd: string, toEnd: string, most: string) =>
+      ask({ waits: [wait("w", "a", "b", { least: "3 h" }), wait("v", "a", "b", { fromEnd, toEnd, most })] });
+    expect(at("start", "start", "4 h")).toHaveLength(3);
+    expect(at("start", "start", "239 min")).toEqual([["access.late", ["work(a)", "wait(a b w)", "wait(a b v)"]]]);
+    expect(at("start", "finish", "5 h")).toHaveLength(3);
+    expect(at("start", "finish", "299 min")).toEqual([["access.late", ["work(a)", "work(b)", "wait(a b w)", "wait(a b v)"]]]);
+    expect(at("finish", "finish", "4 h")).toHaveLength(3);
+    expect(at("finish", "finish", "239 min")).toEqual([["access.late", ["work(b)", "wait(a b w)", "wait(a b v)"]]]);
+  });
+
+  test("dates are statements too, and what is not needed is left out", () => {
+    const chained = [
+      step("a", { notBefore: "2027-03-07" }),
+      step("b", { after: ["a"], deadline: "2027-03-07" }),
+      step("c", { fixed: "2027-03-08" }),
+    ];
+    const over = {
+      notBefore: (s: number) => (s === 0 ? 100 : null),
+      deadline: (s: number) => (s === 1 ? 219 : null),
+      fixed: (s: number) => (s === 2 ? 500 : null),
+    };
+    expect(ask({ steps: chained }, over)).toEqual([
+      ["access.late", ["work(a)", "not-before(a)", "work(b)", "deadline(b)", "wait(a b a>b)"]],
+    ]);
+    const eased = ask({ steps: chained }, { ...over, deadline: (s) => (s === 1 ? 220 : null) }) as number[];
+    expect(eased[2]).toBe(500);
+    expect(eased[0]).toBeGreaterThanOrEqual(100);
+    const fixed = ask(
+      { steps: [step("a"), step("b", { after: ["a"], fixed: "2027-03-06" }), step("c")] },
+      { notBefore: () => 0, fixed: (s) => (s === 1 ? 59 : null) },
+    );
+    expect(fixed).toEqual([["access.late", ["work(a)", "not-before(a)", "fixed(b)", "wait(a b a>b)"]]]);
+  });
+
+  test("dropping work never lets a step end before it starts", () => {
+    const answer = refuteWithTimes(
+      smallCase({
+        steps: [step("a"), step("b", { after: ["a"] })],
+        waits: [wait("w", "b", "a", { fromEnd: "finish", toEnd: "start", most: "1 h" })],
+      }).build,
+      bounds(),
+    );
+    expect(answer.verdict).toBe("possible");
+  });
+
+  test("where the default is too late the other option is taken", () => {
+    const partial = {
+      places: [place("cage")],
+      pieces: [{ id: "panel", closes: ["cage.door"] }],
+      steps: [step("set", { puts: ["panel"] }), step("strip", { takes: ["panel"] }), step("tie", { reaches: [{ place: "cage" }] })],
+    };
+    const [set = 0, strip = 0, tie = 0] = ask(partial, {
+      notBefore: (s) => (s === 2 ? 600 : 0),
+      deadline: (s) => (s === 0 ? 120 : null),
+    }) as number[];
+    expect(set + hour).toBeLessThanOrEqual(strip);
+    expect(strip + hour).toBeLessThanOrEqual(tie);
+  });
+
+  test("what order alone refutes keeps its own code", () => {
+    const ring = { steps: [step("a", { after: ["b"] }), step("b", { after: ["a"] })] };
+    expect(ask(ring)).toEqual([["access.ring", ["wait(b a b>a)", "wait(a b a>b)"]]]);
+  });
+
+  test("a work that may be stretched has no most", () => {
+    const waits = [
+      wait("w", "a", "b", { fromEnd: "start", toEnd: "finish", least: "9 h" }),
+      wait("v", "a", "b", { fromEnd: "start", toEnd: "start", most: "1 h" }),
+    ];
+    expect(ask({ waits })).toEqual([["access.late", ["work(b)", "wait(a b w)", "wait(a b v)"]]]);
+    expect(ask({ waits }, { work: () => ({ least: hour, most: Number.POSITIVE_INFINITY }) })).toHaveLength(3);
+  });
+
+  test("bounds that are not there bind nothing", () => {
+    const waits = [wait("w", "a", "b", { least: "3 h", most: "3 h" })];
+    expect(ask({ waits }, { most: () => Number.POSITIVE_INFINITY, least: () => 1e6 })).toHaveLength(3);
+    expect(ask({ waits }, { most: () => 179 })).toEqual([["access.late", ["wait(a b w)"]]]);
+  });
+});
