@@ -65,9 +65,11 @@ export class Scene {
   readonly #axis = $derived(sheetAxis(this.#asked));
   readonly #sightAt = $derived(Math.floor(this.scrollX / sightStep) * sightStep);
 
+  readonly #sightTo = $derived(this.#sightAt + this.width - sideWidth + sightStep);
+
   /** Lanes take the height of what is in sight. */
   readonly sheet = $derived.by(() => {
-    const [from, to] = [this.#sightAt, this.#sightAt + this.width - sideWidth + sightStep];
+    const [from, to] = [this.#sightAt, this.#sightTo];
     const whole = this.#asked.scale === "whole";
     return sheet({ ...this.#asked, sight: whole ? null : { from: this.#axis.t(from), to: this.#axis.t(to) }, axis: this.#axis });
   });
@@ -95,8 +97,15 @@ export class Scene {
     return lit ? (mark: Mark) => mark.of?.list === "steps" && !lit.has(mark.of.id) && !mark.role.startsWith("chalk") : null;
   });
 
-  readonly left = $derived(Math.floor(this.scrollX / windowStep) * windowStep - windowStep);
-  readonly right = $derived(this.left + Math.ceil(this.width / windowStep) * windowStep + 3 * windowStep);
+  /** What is drawn, from left to right: what is in sight, and a little more where that costs no height. */
+  readonly left = $derived.by(() => {
+    const whole = this.#asked.scale === "whole";
+    return whole ? Math.floor(this.scrollX / windowStep) * windowStep - windowStep : this.#sightAt;
+  });
+  readonly right = $derived.by(() => {
+    const whole = this.#asked.scale === "whole";
+    return whole ? this.left + this.width + 3 * windowStep : this.#sightTo;
+  });
   readonly #top = $derived(Math.floor(this.scrollY / windowStep) * windowStep - windowStep);
   readonly #bottom = $derived(this.#top + this.height + 3 * windowStep);
 
@@ -121,16 +130,23 @@ export class Scene {
     const idOf = (step: number) => this.shown.build.steps[step]!.id as string;
     const near = ({ from, to, y0, y1 }: { from: number; to: number; y0: number; y1: number }) =>
       to >= this.left && from <= this.right && y1 >= this.#top && y0 <= this.#bottom;
-    return [...this.sheet.blocks.values()]
-      .filter((block) => near(block) || idOf(block.step) === this.current || idOf(block.step) === this.selected)
-      .sort((a, b) => a.x0 - b.x0 || a.step - b.step)
-      .map((block) => ({ block, id: idOf(block.step) }));
+    return (
+      [...this.sheet.blocks.values()]
+        .filter((block) => near(block) || idOf(block.step) === this.current || idOf(block.step) === this.selected)
+        // In the order of the document: an element that changes its place among others loses the focus.
+        .sort((a, b) => a.step - b.step)
+        .map((block) => ({ block, id: idOf(block.step) }))
+    );
   });
 
   /** The one step that the Tab key enters at. */
   readonly entry = $derived.by(() => {
     const known = [this.current, this.selected].find((id) => id !== null && this.shown.build.at.step.has(id));
-    return known ?? this.blocks[0]?.id ?? null;
+    const first = this.blocks.reduce<(typeof this.blocks)[number] | null>(
+      (best, one) => (best && best.block.x0 <= one.block.x0 ? best : one),
+      null,
+    );
+    return known ?? first?.id ?? null;
   });
 
   /**
