@@ -5,6 +5,7 @@ import { compare, type Plan } from "../../core/plan";
 import { comparisonSentences, findingSentence } from "../../words";
 import type { Desk, Selection } from "./desk";
 import { type Action, act, edited } from "./history";
+import { isBlock, type Made, movedBetween, nearest } from "./made";
 import type { Planner } from "./planner";
 
 export interface BuildDeskOptions {
@@ -16,11 +17,6 @@ export interface BuildDeskOptions {
   today(zone: string | null): string;
   now_ms(): number;
   remember(selected: Selection | null): void;
-}
-
-interface Made {
-  readonly plan: Plan;
-  readonly of: Build;
 }
 
 /** What is typed in one field without a pause this long is one change. */
@@ -120,8 +116,8 @@ export class BuildDesk implements Desk {
     const document = edited(this.#work.document, edits);
     const { build, findings } = reading(document);
     if (build === null) {
-      const stops = findings.filter((finding) => finding.severity === "stop");
-      return stops.slice(0, 2).map((finding) => findingSentence(finding, this.#read.build, this.units));
+      const stop = nearest(findings, edits);
+      return stop ? [findingSentence(stop, this.#read.build, this.units)] : [];
     }
     const now_ms = this.#options.now_ms();
     const going = typing !== undefined && this.#typing?.field === typing && now_ms - this.#typing.at_ms < pause_ms ? this.#typing : null;
@@ -235,16 +231,4 @@ export class BuildDesk implements Desk {
       reportError(error);
     }
   }
-}
-
-/** A block of order whose ways out have not been tried yet. */
-export const isBlock = (finding: Finding): boolean =>
-  finding.severity === "stop" && finding.because !== undefined && finding.waysOut === undefined;
-
-/** Null where either has no dates or no date moved. */
-function movedBetween(before: Made, now: Made, units: "us" | "metric"): Desk["moved"] {
-  if (before.plan.status !== "planned" || now.plan.status !== "planned") return null;
-  const comparison = compare(before.plan, now.plan, now.of);
-  if (comparison.moved.length === 0 && comparison.finishBefore === comparison.finishAfter) return null;
-  return { comparison, sentences: comparisonSentences(comparison, now.of, now.plan, units) };
 }

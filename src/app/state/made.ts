@@ -1,0 +1,33 @@
+import type { DocumentEdit, Finding } from "../../core/base";
+import type { Build } from "../../core/build";
+import { compare, type Plan } from "../../core/plan";
+import { comparisonSentences } from "../../words";
+import type { Desk } from "./desk";
+
+/** A plan with the build it was made from. */
+export interface Made {
+  readonly plan: Plan;
+  readonly of: Build;
+}
+
+/** The finding that speaks of what was edited: others may only follow from it. */
+export function nearest(findings: readonly Finding[], edits: readonly DocumentEdit[]): Finding | undefined {
+  const stops = findings.filter((finding) => finding.severity === "stop");
+  const about = (finding: Finding, parts: number): boolean =>
+    edits.some(({ path }) =>
+      [finding.where.list, `id=${finding.where.id}`, finding.where.key].slice(0, parts).every((part, at) => part === path[at]),
+    );
+  return stops.find((finding) => about(finding, 3)) ?? stops.find((finding) => about(finding, 2)) ?? stops[0];
+}
+
+/** A block of order whose ways out have not been tried yet. */
+export const isBlock = (finding: Finding): boolean =>
+  finding.severity === "stop" && finding.because !== undefined && finding.waysOut === undefined;
+
+/** Null where either has no dates or no date moved. */
+export function movedBetween(before: Made, now: Made, units: "us" | "metric"): Desk["moved"] {
+  if (before.plan.status !== "planned" || now.plan.status !== "planned") return null;
+  const comparison = compare(before.plan, now.plan, now.of);
+  if (comparison.moved.length === 0 && comparison.finishBefore === comparison.finishAfter) return null;
+  return { comparison, sentences: comparisonSentences(comparison, now.of, now.plan, units) };
+}
