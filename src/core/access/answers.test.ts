@@ -1,7 +1,7 @@
 import { describe, expect, test } from "vitest";
+import { linksOf, orderOf, sayAll } from "../../../test/fixtures/say";
+import { place, smallCase, step } from "../../../test/fixtures/small";
 import { access, lastChances, may, why } from "./index";
-import { linksOf, orderOf, sayAll } from "./say.fixture";
-import { place, smallCase, step } from "./small.fixture";
 
 const column = () =>
   smallCase({

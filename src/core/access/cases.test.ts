@@ -1,6 +1,6 @@
 import { describe, expect, test } from "vitest";
+import { caseOf, linksOf, orderOf, rowsOf, sayAll } from "../../../test/fixtures/say";
 import { access, lastChances, may, refuteWithTimes, type TimeBounds, waysOut, why, withWaysOut } from "./index";
-import { caseOf, linksOf, orderOf, rowsOf, sayAll } from "./say.fixture";
 
 const kinds = (list: readonly { readonly kind: string }[] | undefined) => list?.map(({ kind }) => kind);
 

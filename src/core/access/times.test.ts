@@ -1,7 +1,7 @@
 import { describe, expect, test } from "vitest";
+import { sayAll } from "../../../test/fixtures/say";
+import { place, smallCase, step } from "../../../test/fixtures/small";
 import { refuteWithTimes, type TimeBounds } from "./index";
-import { sayAll } from "./say.fixture";
-import { place, smallCase, step } from "./small.fixture";
 
 const hour = 60;
 const bounds = (over: Partial<TimeBounds> = {}): TimeBounds => ({

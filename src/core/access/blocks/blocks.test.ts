@@ -1,6 +1,6 @@
 import { describe, expect, test } from "vitest";
+import { place, small, step } from "../../../../test/fixtures/small";
 import { ruleOf } from "../index";
-import { place, small, step } from "../small.fixture";
 import { mostBlocks } from "./blocks";
 
 describe("blocks", () => {

@@ -1,5 +1,5 @@
 import { describe, expect, test } from "vitest";
-import { small, step } from "../small.fixture";
+import { small, step } from "../../../../test/fixtures/small";
 
 const wall = (over: object = {}) => ({ id: "wall", heldBy: [["prop"]], ...over });
 const pieces = (over: object = {}, ...more: object[]) => [{ id: "prop" }, wall(over), ...more];

@@ -1,5 +1,5 @@
 import { describe, expect, test } from "vitest";
-import { place, small, step } from "../small.fixture";
+import { place, small, step } from "../../../../test/fixtures/small";
 
 const cage = place("cage", { id: "north", passes: ["person"] }, { id: "top", passes: ["person", "hose"] });
 const look = step("look", { sort: "inspection", reaches: [{ place: "cage", need: "sight" }], holdPoint: { places: ["cage"] } });

@@ -1,5 +1,5 @@
 import { describe, expect, test } from "vitest";
-import { place, small, step } from "../small.fixture";
+import { place, small, step } from "../../../../test/fixtures/small";
 
 const panel = { id: "panel", closes: ["cage.door"] };
 const tie = step("tie", { reaches: [{ place: "cage" }] });

@@ -1,5 +1,5 @@
 import { describe, expect, test } from "vitest";
-import { small, step } from "../small.fixture";
+import { small, step } from "../../../../test/fixtures/small";
 
 const steps = [step("a"), step("b"), step("c")];
 const wait = (over: object) => ({ id: "w", from: "a", to: "b", why: "so", ...over });

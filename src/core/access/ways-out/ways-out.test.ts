@@ -1,8 +1,8 @@
 import { describe, expect, test } from "vitest";
+import { type Case, caseOf, orderOf } from "../../../../test/fixtures/say";
+import { place, smallCase, step } from "../../../../test/fixtures/small";
 import type { DocumentEdit, Finding } from "../../base";
 import { access, may, waysOut, withWaysOut } from "../index";
-import { type Case, caseOf, orderOf } from "../say.fixture";
-import { place, smallCase, step } from "../small.fixture";
 
 const blockOf = ({ build }: Case): Finding => access(build).findings[0] as Finding;
 const found = (one: Case, finding = blockOf(one)) => waysOut(one.build, finding, one.apply);

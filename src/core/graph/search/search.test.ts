@@ -1,8 +1,8 @@
 import { expect, test } from "vitest";
+import { clauses, possibleByTrying, randomProblem } from "../../../../test/fixtures/clauses";
 import { randomFrom } from "../../base";
 import { minimalSet } from "./minimal-set";
 import { type ClauseProblem, fails, holds } from "./problem";
-import { clauses, possibleByTrying, randomProblem } from "./problem.fixture";
 import { ClauseSearch } from "./search";
 
 const solved = (problem: ClauseProblem, assumed: number[] = []) => {
