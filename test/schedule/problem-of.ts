@@ -1,5 +1,5 @@
 import { type Clock, type ElapsedMinute, never } from "../../src/core/base";
-import { elapsed, type Runs, WorkingClock } from "../../src/core/clock";
+import { clocksOf, elapsed, type Runs, WorkingClock } from "../../src/core/clock";
 import type { Capacity, Problem, Span, StockLevel } from "../../src/core/schedule";
 
 export interface JobSpec {
@@ -77,4 +77,29 @@ export function repeating(id: string, period: number, windows: readonly (readonl
     }
     return out;
   });
+}
+
+export { elapsed };
+
+/** An office that is open from 8 to 16 every day and counts requests until 15:00, as a clock of its days. */
+export function officeDays(): Clock {
+  const open = [{ from_min: 480, to_min: 960 }];
+  return clocksOf({
+    site: { zone: "UTC", latitude: 45, longitude: 0 },
+    start: "2027-03-06",
+    usual: "office",
+    calendars: [
+      {
+        id: "office",
+        week: Array.from({ length: 7 }, () => open),
+        off: [],
+        extra: new Map(),
+        holidays: null,
+        daylightOnly: false,
+        cutOff_min: 900,
+      },
+    ],
+    people: [],
+    steps: [],
+  }).office("office");
 }

@@ -1,4 +1,4 @@
-import { type ElapsedMinute, never } from "../base";
+import { type Clock, type ElapsedMinute, never } from "../base";
 import { finishOf, fitFinish, fitStart } from "./job";
 import type { Problem } from "./problem";
 
@@ -17,6 +17,7 @@ export function climb(p: Problem, j: number, start: Int32Array, parent: Int32Arr
     v = (code & 1) === 0 ? p.links.from[l]! : p.links.to[l]!;
   } while (v !== j);
   ring.reverse();
+  if (neverContent(p, ring)) return never;
   let t = start[j] as ElapsedMinute;
   const s0 = t;
   let room = never as number;
@@ -51,6 +52,40 @@ export function climb(p: Problem, j: number, start: Int32Array, parent: Int32Arr
     t = s;
   }
   return t > s0 ? Math.max(t, s0 + room) : 0;
+}
+
+/** True when the whole ring counts on one clock and asks for more on it than it allows: then no day helps. */
+function neverContent(p: Problem, ring: readonly number[]): boolean {
+  let clock = -1;
+  let gain = 0;
+  for (const code of ring) {
+    const l = code >> 1;
+    const least = (code & 1) === 0;
+    const from = least ? p.links.from[l]! : p.links.to[l]!;
+    const to = least ? p.links.to[l]! : p.links.from[l]!;
+    const works = (least ? p.links.fromEnd[l]! : p.links.toEnd[l]!) === 1 ? p.amount[from]! : 0;
+    const after = (least ? p.links.toEnd[l]! : p.links.fromEnd[l]!) === 1 ? p.amount[to]! : 0;
+    const wait = least ? p.links.least[l]! : -p.links.most[l]!;
+    for (const [on, amount] of [
+      [p.clock[from]!, works],
+      [p.links.clock[l]!, wait],
+      [p.clock[to]!, -after],
+    ] as const) {
+      if (amount === 0) continue;
+      if (clock >= 0 && p.clocks[clock] !== p.clocks[on]) return false;
+      clock = on;
+      gain += amount;
+    }
+  }
+  return clock >= 0 && gain > 0 && additive(p.clocks[clock]!);
+}
+
+/** Whether amounts on a clock add up to readings: true of calendars and plain time, not of an office's days or a strength. Asked at a few instants. */
+function additive(clock: Clock): boolean {
+  return [0, 100_003, 1_000_007].every((t) => {
+    const at = t as ElapsedMinute;
+    return [1, 60].every((a) => clock.advance(at, a) >= never || clock.reading(clock.advance(at, a)) === clock.reading(at) + a);
+  });
 }
 
 /** For how many minutes from `t` on the clock runs without a pause. */
