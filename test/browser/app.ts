@@ -50,7 +50,7 @@ export async function openBrowser() {
       return page;
     },
     /** No error or warning was written to the console. */
-    expectNoFaults: () => expect(faults).toEqual([]),
+    expectNoFaults: () => expect(faults.join("\n")).toBe(""),
     close: () => browser.close(),
   };
 }
