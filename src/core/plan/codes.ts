@@ -5,7 +5,7 @@
 export const planCodes = {
   /** Dates that cannot be met, told without people: `because` is a minimal set. `otherOrders`: how many more orders dates have refuted. */
   "plan.windows": ["otherOrders"],
-  /** No plan was found; without people, equipment, room and stock the dates could be met by `boundAt`. `lacks`: people, equipment, room, alone, stock, deadline, wait. */
+  /** No plan was found; without people, equipment, room and stock the dates could be met by `boundAt`. `lacks`: people, equipment, room, alone, stock, deadline, wait, calendar. */
   "plan.not-found": ["step", "lacks", "of", "boundAt"],
   /** A step's calendar (with the people it asks for) never has the time it takes. */
   "plan.calendar-never": ["step", "calendar", "minutes", "unbroken"],

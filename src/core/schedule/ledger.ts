@@ -7,7 +7,7 @@ import { StockRoom } from "./stock";
 
 /** What is free of every capacity and left of every stock while a schedule is being made. */
 export class Ledger {
-  /** Why the last search ended at `never`, or moved on last. */
+  /** Why the last search ended at `never`. */
   lacking: Stuck["of"] = { kind: "calendar" };
   private readonly profiles: Profile[];
   private readonly stock: StockRoom;
@@ -25,27 +25,22 @@ export class Ledger {
     const p = this.problem;
     const clock = p.clocks[p.clock[j]!]!;
     const amount = p.amount[j]!;
-    let from = t;
+    this.lacking = { kind: "calendar" };
+    let from = this.outFrom(j, t);
+    if (from >= never) return never;
     for (;;) {
       const s = fitStart(p, j, from as ElapsedMinute);
-      if (s >= never) {
-        if (from === t) this.lacking = { kind: "calendar" };
-        return never;
-      }
+      if (s >= never) return never;
       // Most tries fail in the first stretch: the rest of the job is only worked out when that is free.
       const end = Math.min(clock.runEnd(s), s + amount) as ElapsedMinute;
       let next = this.short(j, s, end, 0);
       if (next < 0 && s + amount > end) {
         const f = finishOf(p, j, s);
-        if (f >= never) {
-          if (from === t) this.lacking = { kind: "calendar" };
-          return never;
-        }
+        if (f >= never) return never;
         next = this.short(j, s, f, 1);
         for (let a = clock.begin(end); a < f && next < 0; a = clock.begin(clock.runEnd(a)))
           next = this.short(j, a, Math.min(clock.runEnd(a), f), 0);
       }
-      if (next < 0) next = this.outUntil(j, s);
       if (next < 0) return s;
       if (next >= never) return never;
       from = next;
@@ -66,16 +61,14 @@ export class Ledger {
     return -1;
   }
 
-  /** Until when a stock is short for a job that starts at `s`; -1: none is. */
-  private outUntil(j: number, s: number): number {
+  /** From when on everything the job takes out of stock is there for good; `never` when only something still to be placed can bring it. */
+  private outFrom(j: number, t: number): number {
+    let from = t;
     for (const m of this.needs.out[j]!) {
-      const left = this.stock.leftFrom(m.stock, s, m.number);
-      if (left > s) {
-        this.lacking = { kind: "stock", index: m.stock };
-        return left;
-      }
+      from = Math.max(from, this.stock.leftFrom(m.stock, from, m.number));
+      if (from >= never) this.lacking = { kind: "stock", index: m.stock };
     }
-    return -1;
+    return from;
   }
 
   /** Enters a job from `s` to `f` (1), or strikes it out again (-1). */
