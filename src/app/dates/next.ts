@@ -15,7 +15,7 @@ const numbers = [
   "eight people",
 ];
 
-/** "Ana and Ben", else "two people". */
+/** "Ana and Ben", else "two people"; empty where none of the crew is needed. */
 export function whoWords(build: Build, plan: Plan, index: number): string {
   const ids = plan.steps[index]?.people ?? [];
   const names = ids.map((id) => build.people[build.at.person.get(id) ?? -1]?.name ?? id);
@@ -70,5 +70,5 @@ export function nextWords(build: Build, plan: Plan, today: number): string {
   const step = build.steps[next]!;
   const dates = plan.steps[next]!;
   const who = whoWords(build, plan, next);
-  return `Next: ${nameOf(step)}, ${dateLabel(time, dates.start)}, ${clockLabel(time, dates.start)}, ${who}.${needsWords(step)} ${finishWords(build, plan)}`;
+  return `Next: ${nameOf(step)}, ${dateLabel(time, dates.start)}, ${[clockLabel(time, dates.start), who].filter((part) => part !== "").join(", ")}.${needsWords(step)} ${finishWords(build, plan)}`;
 }

@@ -1,7 +1,7 @@
 import type { Build } from "../../core/build";
 import { siteTime } from "../../core/clock";
 import type { Plan } from "../../core/plan";
-import { dayWidthFor, indexMarks, linkMarks, type Mark, neighbours, sheet, sheetAxis } from "../../draw";
+import { dayWidthFor, indexMarks, linkMarks, type Mark, neighbours, sheet, sheetBase } from "../../draw";
 import type { Desk } from "../state";
 import type { SheetView } from "./view.svelte";
 
@@ -62,7 +62,7 @@ export class Scene {
     };
   });
 
-  readonly #axis = $derived(sheetAxis(this.#asked));
+  readonly #base = $derived(sheetBase(this.#asked));
   readonly #sightAt = $derived(Math.floor(this.scrollX / sightStep) * sightStep);
 
   readonly #sightTo = $derived(this.#sightAt + this.width - sideWidth + sightStep);
@@ -71,7 +71,8 @@ export class Scene {
   readonly sheet = $derived.by(() => {
     const [from, to] = [this.#sightAt, this.#sightTo];
     const whole = this.#asked.scale === "whole";
-    return sheet({ ...this.#asked, sight: whole ? null : { from: this.#axis.t(from), to: this.#axis.t(to) }, axis: this.#axis });
+    const { axis } = this.#base;
+    return sheet({ ...this.#asked, sight: whole ? null : { from: axis.t(from), to: axis.t(to) } }, this.#base);
   });
 
   readonly time = $derived(siteTime(this.shown.build.site.zone, this.shown.build.start));

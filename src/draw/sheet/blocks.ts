@@ -60,7 +60,7 @@ export function blockSpec(frame: Frame, step: number, edges: readonly number[]):
   const x0 = axis.x(dates.start);
   const x1 = Math.max(axis.x(dates.finish), x0 + leastBlock);
   const stretches = stretchesOf(frame, dates.pieces, x0, x1);
-  const closing = plan.closings.find((one) => one.step === step);
+  const closing = frame.closingOf.get(step);
   const crew = Math.min(crewOf(entry.hands), 8);
   const name = piece(nameOf(entry), size, "text");
   const first = stretches[0] as readonly [number, number];
@@ -137,8 +137,8 @@ const leastGap = 10;
 
 function reasonOf(frame: Frame, step: number): Piece | null {
   const { build, plan, axis, text: size } = frame;
-  const at = plan.chain.findIndex((link) => link.job === step);
-  if (at < 0) return null;
+  const at = frame.chainAt.get(step);
+  if (at === undefined) return null;
   const link = plan.chain[at]!;
   const before = at > 0 ? plan.chain[at - 1] : undefined;
   if (before && before.job < build.steps.length) {

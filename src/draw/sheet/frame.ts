@@ -1,7 +1,8 @@
 import type { Build } from "../../core/build";
 import type { SiteTime } from "../../core/clock";
-import type { Plan } from "../../core/plan";
+import type { ClosingDate, Plan } from "../../core/plan";
 import type { Axis } from "../time/axis";
+import type { Span } from "./rows";
 
 export interface SheetAsked {
   readonly build: Build;
@@ -29,6 +30,9 @@ export interface SheetAsked {
   readonly before?: { readonly build: Build; readonly plan: Plan } | null;
 }
 
+/** Whether something from x0 to x1 is in sight. */
+export const touches = ({ seen }: Frame, x0: number, x1: number): boolean => seen === null || (x1 >= seen.from && x0 <= seen.to);
+
 /** What every part of the sheet is made from. */
 export interface Frame {
   readonly asked: SheetAsked;
@@ -38,6 +42,11 @@ export interface Frame {
   readonly axis: Axis;
   readonly whole: boolean;
   readonly text: number;
+  /** What is in sight, px; null: all. */
+  readonly seen: Span | null;
+  readonly closingOf: ReadonlyMap<number, ClosingDate>;
+  /** Position on the chalk line of each step that is on it. */
+  readonly chainAt: ReadonlyMap<number, number>;
   /** Height of a block and of a row with the channel below it, px. */
   readonly block: number;
   readonly row: number;

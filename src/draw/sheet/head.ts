@@ -3,7 +3,7 @@ import { textWidth } from "../text/measure";
 import type { Column } from "../time/axis";
 import { dayLabel, monthOf } from "../time/labels";
 import { type Flag, pennant } from "./flags";
-import type { Frame } from "./frame";
+import { type Frame, touches } from "./frame";
 
 export interface Head {
   readonly height: number;
@@ -35,7 +35,9 @@ export function headMarks(frame: Frame, flags: readonly Flag[], rows: number): H
   const rowHeight = whole ? pennant.high + 3 : text + 8;
   const foot = top + rows * rowHeight + 4;
   const yOf = (flag: Flag) => foot - 4 - (flag.row + 1) * rowHeight;
-  for (const flag of flags) marks.push(...flagMarks(frame, flag, yOf(flag), foot), ...ghostFlag(frame, flag, yOf(flag)));
+  for (const flag of flags)
+    if (touches(frame, flag.x, flag.x + flag.width))
+      marks.push(...flagMarks(frame, flag, yOf(flag), foot), ...ghostFlag(frame, flag, yOf(flag)));
   if (flags.length > 0)
     marks.push(
       path("flags top", "day-line", layers.rule, [
@@ -88,8 +90,10 @@ function monthMarks({ axis, text, whole }: Frame, baseline: number, top: number)
   return marks;
 }
 
-function dayMarks({ axis, text, time }: Frame, baseline: number, top: number): Mark[] {
+function dayMarks(frame: Frame, baseline: number, top: number): Mark[] {
+  const { axis, text, time } = frame;
   return axis.columns.flatMap((column): Mark[] => {
+    if (!touches(frame, column.x0, column.x1)) return [];
     if (column.kind === "fold") return breakMark(column, top + text / 2 + 3);
     if (column.kind === "night") return [];
     const wide = column.x1 - column.x0;

@@ -1,6 +1,6 @@
 import { textWidth, wrap } from "../text/measure";
 import { type BlockSpec, blockSpec } from "./blocks";
-import type { Frame } from "./frame";
+import { type Frame, touches } from "./frame";
 import { type LaneSpec, laneOfSteps, laneOrder } from "./lanes";
 import { packRows, type Span } from "./rows";
 import { type WaitRun, waitRuns } from "./waits";
@@ -38,6 +38,8 @@ export interface Band {
 export interface Layout {
   readonly lanes: readonly Lane[];
   readonly blocks: ReadonlyMap<number, Block>;
+  /** Blocks in sight; the rest are there for the arrow keys alone. */
+  readonly visible: readonly Block[];
   readonly waits: readonly WaitPlace[];
   readonly bands: readonly Band[];
   readonly height: number;
@@ -54,10 +56,25 @@ export function edgesOf({ plan, axis }: Frame, place: number): number[] {
 }
 
 const shown = (frame: Frame, step: number): boolean =>
-  !frame.whole || frame.build.steps[step]!.sort === "pour" || frame.plan.closings.some((one) => one.step === step);
+  !frame.whole || frame.build.steps[step]!.sort === "pour" || frame.closingOf.has(step);
 
-export function layOut(frame: Frame, mostName: number): Layout {
-  const { build, plan, whole, text, block, row } = frame;
+/** What does not depend on what is in sight: made once, used for every window. */
+export interface Prepared {
+  readonly frame: Frame;
+  readonly lanes: readonly {
+    readonly spec: LaneSpec;
+    readonly lines: readonly string[];
+    readonly blocks: readonly BlockSpec[];
+    readonly runs: readonly WaitRun[];
+    readonly spans: readonly Span[];
+  }[];
+  readonly nameWidth: number;
+  /** Right end of the last words, px. */
+  readonly width: number;
+}
+
+export function prepareLanes(frame: Frame, mostName: number): Prepared {
+  const { build, plan, whole, text } = frame;
   const specs = laneOrder(build, plan);
   const laneOf = laneOfSteps(build);
   const laneAt = new Map(specs.map(({ place }, index) => [place, index]));
@@ -68,23 +85,29 @@ export function layOut(frame: Frame, mostName: number): Layout {
   });
   const runs: WaitRun[][] = specs.map(() => []);
   if (!whole) for (const run of waitRuns(frame)) runs[laneAt.get(laneOf[run.from] as number) ?? 0]!.push(run);
+  const lanes = specs.map((spec, lane) => {
+    const edges = spec.place < 0 ? [] : edgesOf(frame, spec.place);
+    const blocks = steps[lane]!.map((step) => blockSpec(frame, step, edges)).map((one) => (whole ? bare(one) : one));
+    const spans: Span[] = [...blocks, ...runs[lane]!.map((run) => ({ from: run.x0, to: run.to }))];
+    return { spec, lines: wrap(spec.name, mostName, text), blocks, runs: runs[lane]!, spans };
+  });
+  const nameWidth = Math.ceil(lanes.reduce((most, { lines }) => Math.max(most, ...lines.map((line) => textWidth(line, text))), 60));
+  const width = lanes.reduce((most, { spans }) => spans.reduce((far, { to }) => Math.max(far, to + 8), most), frame.axis.width);
+  return { frame, lanes, nameWidth, width };
+}
 
-  const { sight } = frame.asked;
-  const seen: Span | null = sight ? { from: frame.axis.x(sight.from), to: frame.axis.x(sight.to) } : null;
+export function layOut(frame: Frame, prepared: Prepared): Layout {
+  const { whole, text, block, row, seen } = frame;
   const lanes: Lane[] = [];
   const bands: Band[] = [];
   const blocks = new Map<number, Block>();
   const waits: WaitPlace[] = [];
   let y = 4;
-  specs.forEach((spec, lane) => {
-    const before = specs[lane - 1];
+  prepared.lanes.forEach(({ spec, lines, blocks: blocksHere, runs, spans }, lane) => {
+    const before = prepared.lanes[lane - 1]?.spec;
     const layered = before !== undefined && spec.bracket !== null && spec.bracket === before.bracket;
     if (before && !layered) y += before.offSite === spec.offSite ? (whole ? 3 : laneGap) : groundGap;
-    const edges = spec.place < 0 ? [] : edgesOf(frame, spec.place);
-    const blocksHere = steps[lane]!.map((step) => blockSpec(frame, step, edges)).map((one) => (whole ? bare(one) : one));
-    const spans: Span[] = [...blocksHere, ...runs[lane]!.map((run) => ({ from: run.x0, to: run.to }))];
     const { rowOf, count } = whole ? { rowOf: spans.map(() => 0), count: 1 } : packSeen(spans, seen);
-    const lines = wrap(spec.name, mostName, text);
     const nameHeight = lines.length * (text + 3) + 4;
     const y0 = y;
     const rows = Math.max(1, count);
@@ -93,7 +116,9 @@ export function layOut(frame: Frame, mostName: number): Layout {
     const top = (index: number) => y0 + (thin ? 4 : padTop) + index * row;
     const firstBand = bands.length;
     for (let index = 0; index < rows; index += 1) {
-      const taken = spans.flatMap((span, at) => (rowOf[at] === index ? (blocksHere[at]?.parts ?? [span]) : []));
+      const taken = spans.flatMap((span, at) =>
+        rowOf[at] === index && touches(frame, span.from, span.to) ? (blocksHere[at]?.parts ?? [span]) : [],
+      );
       const sorted = [...taken].sort((a, b) => a.from - b.from);
       bands.push({ lane, y0: top(index), y1: top(index) + block, channel: top(index) + block + 2.5, taken: sorted });
     }
@@ -101,15 +126,15 @@ export function layOut(frame: Frame, mostName: number): Layout {
       const index = rowOf[at] as number;
       blocks.set(one.step, { ...one, lane, band: firstBand + index, y0: top(index), y1: top(index) + block });
     });
-    runs[lane]!.forEach((run, at) => {
+    runs.forEach((run, at) => {
       const index = rowOf[blocksHere.length + at] as number;
-      waits.push({ ...run, lane, y0: top(index), y1: top(index) + block });
+      if (touches(frame, run.x0, run.to)) waits.push({ ...run, lane, y0: top(index), y1: top(index) + block });
     });
     lanes.push({ ...spec, y0, y1: y0 + height, lines });
     y = y0 + height;
   });
-  const nameWidth = Math.ceil(lanes.reduce((most, { lines }) => Math.max(most, ...lines.map((line) => textWidth(line, text))), 60));
-  return { lanes, blocks, waits, bands, height: y + 6, nameWidth };
+  const visible = [...blocks.values()].filter(({ from, to }) => touches(frame, from, to));
+  return { lanes, blocks, visible, waits, bands, height: y + 6, nameWidth: prepared.nameWidth };
 }
 
 /** Rows for what is in sight; what is not is put into rows as well, but asks for none. */

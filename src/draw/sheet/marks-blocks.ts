@@ -10,7 +10,7 @@ const dot = 2.4;
 /** The marks of every step: block, name, crew, and where its words cross a change of state a plate that keeps them readable. */
 export function blockMarks(frame: Frame, layout: Layout): Mark[] {
   const marks: Mark[] = [];
-  for (const block of layout.blocks.values()) marks.push(...(frame.whole ? wholeMarks(frame, block) : oneBlock(frame, layout, block)));
+  for (const block of layout.visible) marks.push(...(frame.whole ? wholeMarks(frame, block) : oneBlock(frame, layout, block)));
   return marks;
 }
 

@@ -1,5 +1,5 @@
 import { layers, type Mark, path, type Subject } from "../marks/mark";
-import type { Frame } from "./frame";
+import { type Frame, touches } from "./frame";
 import { laneOfSteps } from "./lanes";
 import type { Layout } from "./layout";
 import { calmer } from "./route";
@@ -35,7 +35,7 @@ export function chalkMarks(frame: Frame, layout: Layout): Mark[] {
     const step = build.steps[link.job];
     const of: Subject | undefined = step ? { list: "steps", id: step.id } : undefined;
     const id = step?.id ?? `delivery ${link.job - build.steps.length}`;
-    if (before) {
+    if (before && touches(frame, Math.min(before.x1, spot.x0) - 160, Math.max(before.x1, spot.x0) + 160)) {
       const points = calmer(layout.bands, before.band, before.x1, spot.band, spot.x0);
       marks.push(path(`chalk to ${id}`, "chalk-thin", layers.chalkThin, points, of ? { of } : {}));
     }

@@ -1,5 +1,5 @@
 import { layers, type Mark, path, type Subject } from "../marks/mark";
-import type { Frame } from "./frame";
+import { type Frame, touches } from "./frame";
 import type { Layout } from "./layout";
 
 /**
@@ -14,16 +14,19 @@ export function closingMarks(frame: Frame, layout: Layout): Mark[] {
     if (!step) continue;
     const of: Subject = { list: "steps", id: step.id };
     const x = axis.x(closing.at);
+    if (!touches(frame, x - 8, x + 8)) continue;
     let own = false;
     const block = layout.blocks.get(closing.step);
     layout.lanes.forEach((lane, index) => {
       const shut = (plan.stands.places[lane.place] ?? []).some((state) => state.by === closing.piece && state.state !== "open");
       if (!shut) return;
       own ||= index === block?.lane;
-      marks.push(bracketMark(`closes ${closing.piece} ${lane.key}`, x, lane.y0 + 1.5, lane.y1 - 1.5, of, whole));
+      marks.push(bracketMark(`closes ${closing.piece} ${closing.step} ${lane.key}`, x, lane.y0 + 1.5, lane.y1 - 1.5, of, whole));
     });
     if (block && !own)
-      marks.push(bracketMark(`closes ${closing.piece}`, x <= block.x0 + 1 ? block.x0 - 2 : x, block.y0 - 3, block.y1 + 1, of, whole));
+      marks.push(
+        bracketMark(`closes ${closing.piece} ${closing.step}`, x <= block.x0 + 1 ? block.x0 - 2 : x, block.y0 - 3, block.y1 + 1, of, whole),
+      );
   }
   return marks;
 }

@@ -1,10 +1,12 @@
 import { layers, type Mark, path, rect, type Subject } from "../marks/mark";
-import type { Frame } from "./frame";
+import { type Frame, touches } from "./frame";
 import type { Layout } from "./layout";
 
 /** Idle days as pale bands through all lanes: a break in the axis, not a stretch of it. */
-export function foldMarks({ axis, time }: Frame, height: number): Mark[] {
+export function foldMarks(frame: Frame, height: number): Mark[] {
+  const { axis, time } = frame;
   return axis.columns.flatMap((column): Mark[] => {
+    if (!touches(frame, column.x0, column.x1)) return [];
     const { weekday } = time.local(column.from);
     const idle = column.kind === "fold" || (column.kind === "day" && weekday !== 0 && weekday !== 6);
     return idle ? [rect(`fold ${column.date} ${column.kind}`, "fold", layers.fold, column.x0, 0, column.x1, height)] : [];
@@ -27,7 +29,7 @@ export function todayMarks({ asked, axis }: Frame, height: number, part: string)
 /** Slack as a thin rule from the block to the latest finish that costs nothing. */
 export function slackMarks({ plan, axis, build, whole }: Frame, layout: Layout): Mark[] {
   if (whole) return [];
-  return [...layout.blocks.values()].flatMap((block): Mark[] => {
+  return layout.visible.flatMap((block): Mark[] => {
     const dates = plan.steps[block.step]!;
     const x = axis.x(dates.latestFinish);
     if (dates.slack <= 0 || x <= block.x1 + 3) return [];

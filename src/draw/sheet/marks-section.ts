@@ -1,6 +1,6 @@
 import { layers, type Mark, path, rect, round, shape } from "../marks/mark";
 import { isEarth } from "./earth";
-import type { Frame } from "./frame";
+import { type Frame, touches } from "./frame";
 import type { Lane, Layout } from "./layout";
 
 /** Width of the texture at the edge where a state begins, and of the strip of it along the foot of the lane, px. */
@@ -44,8 +44,10 @@ export function sectionMarks(frame: Frame, layout: Layout): Mark[] {
 }
 
 /** Where days begin: short strokes under each lane's upper line, so that no line runs through a lane. */
-function dayStarts({ axis, time }: Frame): readonly number[] {
+function dayStarts(frame: Frame): readonly number[] {
+  const { axis, time } = frame;
   return axis.columns
+    .filter(({ x0, x1 }) => touches(frame, x0, x1))
     .filter(({ kind, from }) => kind === "site" || kind === "visit" || (kind === "day" && time.local(from).weekday === 6))
     .map(({ x0 }) => round(x0));
 }

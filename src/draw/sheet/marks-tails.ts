@@ -10,7 +10,7 @@ export function tailMarks(frame: Frame, layout: Layout): Mark[] {
   if (frame.whole) return [];
   const laneAt = new Map(layout.lanes.map(({ place }, index) => [place, index]));
   const marks: Mark[] = [];
-  for (const block of layout.blocks.values()) {
+  for (const block of layout.visible) {
     const step = frame.build.steps[block.step]!;
     const of: Subject = { list: "steps", id: step.id };
     const lanes = new Set<number>();

@@ -5,7 +5,7 @@ import { elevationMarks, type Room } from "./elevation";
 import { type Flag, layFlags } from "./flags";
 import type { Frame, SheetAsked } from "./frame";
 import { headMarks } from "./head";
-import { type Band, type Block, type Lane, layOut } from "./layout";
+import { type Band, type Block, type Lane, layOut, type Prepared, prepareLanes } from "./layout";
 import { blockMarks } from "./marks-blocks";
 import { chalkMarks } from "./marks-chalk";
 import { closingMarks } from "./marks-closings";
@@ -35,26 +35,29 @@ export function dayWidthFor(width: number, weekends = 10): number {
   return Math.max(47, Math.min(130, Math.floor((each - 32) / 2)));
 }
 
-/** The axis of a sheet on its own; handed back to `sheet` it is not made twice. */
-export const sheetAxis = (asked: SheetAsked): Axis => frameOf(asked).axis;
+/** What a sheet needs whatever is in sight; handed back to `sheet` it is not made anew while one scrolls. */
+export interface SheetBase {
+  readonly prepared: Prepared;
+  readonly axis: Axis;
+  readonly elevation: boolean;
+}
 
-/** A pure function of what is asked: same build, plan and options, same marks. */
-export function sheet(asked: SheetAsked & { readonly axis?: Axis }): Sheet {
-  const { build } = asked;
-  const frame0 = frameOf(asked);
-  const elevation = (asked.elevation ?? true) && build.places.some((place) => place.elevation_mm !== null);
-  const nameWidth = elevation ? 150 : 132;
-  const layout = layOut(frame0, nameWidth);
+export function sheetBase(asked: SheetAsked): SheetBase {
+  const elevation = (asked.elevation ?? true) && asked.build.places.some((place) => place.elevation_mm !== null);
+  const frame = frameOf(asked);
+  return { prepared: prepareLanes(frame, elevation ? 150 : 132), axis: frame.axis, elevation };
+}
+
+/** A pure function of what is asked: same build, plan and options, same marks. `base`: of the same question, whatever its sight. */
+export function sheet(asked: SheetAsked, base: SheetBase = sheetBase(asked)): Sheet {
+  const { build, sight } = asked;
+  const { prepared, elevation } = base;
+  const { axis } = base;
+  const seen = sight ? { from: axis.x(sight.from), to: axis.x(sight.to) } : null;
+  const frame0: Frame = { ...prepared.frame, asked: { ...prepared.frame.asked, sight: sight ?? null }, seen };
+  const layout = layOut(frame0, prepared);
   const { flags, rows } = layFlags(frame0);
-  const width = Math.ceil(
-    Math.max(
-      frame0.axis.width,
-      leastWidth,
-      ...[...layout.blocks.values()].map(({ to }) => to + 8),
-      ...layout.waits.map(({ to }) => to + 8),
-      ...flags.map(({ x, width }) => x + width + 4),
-    ),
-  );
+  const width = Math.ceil(Math.max(prepared.width, leastWidth, ...flags.map(({ x, width }) => x + width + 4)));
   const frame: Frame = { ...frame0, axis: { ...frame0.axis, width } };
   const head = headMarks(frame, flags, rows);
   const side = sideMarks(frame, layout, elevation);
@@ -114,14 +117,26 @@ export function sheet(asked: SheetAsked & { readonly axis?: Axis }): Sheet {
   };
 }
 
-function frameOf(asked: SheetAsked & { readonly axis?: Axis }): Frame {
+function frameOf(asked: SheetAsked): Frame {
   const { build, plan } = asked;
   const whole = asked.scale === "whole";
   const text = asked.text ?? 14;
   const time = siteTime(build.site.zone, build.start);
   const block = whole ? 13 : text + 6;
-  const axis = asked.axis ?? axisOf(asked, time, whole);
-  return { asked: { ...asked, units: asked.units ?? build.site.units }, build, plan, time, axis, whole, text, block, row: block + 7 };
+  return {
+    asked: { ...asked, units: asked.units ?? build.site.units },
+    build,
+    plan,
+    time,
+    axis: axisOf(asked, time, whole),
+    whole,
+    text,
+    seen: null,
+    closingOf: new Map([...plan.closings].reverse().map((closing) => [closing.step, closing])),
+    chainAt: new Map(plan.chain.map(({ job }, index) => [job, index])),
+    block,
+    row: block + 7,
+  };
 }
 
 /** So that month and today have room on the sheet of a short build. px */

@@ -66,9 +66,10 @@ function dayCells(frame: Frame, say: (day: Day) => { text: string; warn?: boolea
     frame.axis.columns.filter(({ kind }) => kind !== "fold" && kind !== "night").map((column) => [column.date, column]),
   );
   return frame.plan.days.flatMap((day): Cell[] => {
-    const said = say(day);
     const column = columns.get(day.date);
-    return said && column ? [{ id: day.date, ...said, x: column.x0 + 4, room: column.x1 - column.x0 }] : [];
+    if (!column || (frame.seen && column.x1 < frame.seen.from - 200) || (frame.seen && column.x0 > frame.seen.to)) return [];
+    const said = say(day);
+    return said ? [{ id: day.date, ...said, x: column.x0 + 4, room: column.x1 - column.x0 }] : [];
   });
 }
 

@@ -2,7 +2,7 @@ import type { Amount, Build, Membership, Wait } from "../../core/build";
 
 /** Name of a thing; copies of one are told apart by their number. */
 export function nameOf(one: { readonly name: string; readonly group: Membership | null }): string {
-  return one.group ? `${one.name} ${one.group.copy}` : one.name;
+  return one.group ? `${one.name} (${one.group.copy})` : one.name;
 }
 
 /** An amount as one says it, without ids: "7 d", "70 %", "3 days, Utility office". */
