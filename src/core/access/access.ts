@@ -2,7 +2,7 @@ import type { Build } from "../build";
 import { type ClauseProblem, ClauseSearch, topologicalOrder } from "../graph";
 import { findBlocks, findingsOf } from "./blocks/blocks";
 import { notesOn } from "./blocks/notes";
-import { compile, type RefusedSet } from "./compile/compile";
+import { compile } from "./compile/compile";
 import { orderLayer } from "./compile/layers";
 import type { Program } from "./compile/program";
 import { arcsTable, noArcs } from "./read-out/arcs";
@@ -11,17 +11,17 @@ import { forcedRows } from "./read-out/forced";
 import { Reasons } from "./read-out/reasons";
 import { graphOfAnswer, readRows } from "./read-out/rows";
 import { Settled } from "./read-out/settled";
-import type { Access } from "./result";
+import type { Access, RefusedLink } from "./result";
 
 /** Most work spent on finding an order, in steps of the search. Far above what any build tried so far has needed. */
 const mostWork = 20_000_000;
 
 /**
  * Derives the order of a build from what its steps reach and its pieces close.
- * @param refuse sets of precedences (positions of steps) that dates have refuted together; not all of a set are chosen again
+ * @param refuse sets of links that dates have refuted together; not all of a set are chosen again
  * @returns an order with the reason of every precedence; or, where there is none, minimal sets of statements that cannot all hold
  */
-export function access(build: Build, refuse: readonly RefusedSet[] = []): Access {
+export function access(build: Build, refuse: readonly (readonly RefusedLink[])[] = []): Access {
   const program = compile(build, refuse);
   const problem = orderLayer(program);
   const search = new ClauseSearch(problem);
@@ -44,13 +44,13 @@ export function access(build: Build, refuse: readonly RefusedSet[] = []): Access
 
 /** What is settled in every order is asked of the build alone: what dates have refuted makes nothing forced. */
 function possible(program: Program, problem: ClauseProblem, search: ClauseSearch): Access {
-  const every = program.refused === 0 ? search : unrefused(program, problem);
+  const every = program.refusals.length === 0 ? search : unrefused(program, problem);
   const settled = new Settled(program, search, every);
   const reasons = new Reasons(program);
   const rows = readRows(program, settled, reasons);
   const forced = forcedRows(program, settled, rows);
   const choices = openChoices(program, settled, rows, reasons, forced);
-  const order = topologicalOrder(graphOfAnswer(program, rows)) ?? new Int32Array();
+  const order = topologicalOrder(graphOfAnswer(program, settled, rows)) ?? new Int32Array();
   return {
     possible: true,
     findings: notesOn(program.build),

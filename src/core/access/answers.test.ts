@@ -1,5 +1,5 @@
 import { describe, expect, test } from "vitest";
-import { linksOf, orderOf, sayAll } from "../../../test/fixtures/say";
+import { caseOf, linksOf, orderOf, rowsOf, sayAll } from "../../../test/fixtures/say";
 import { place, smallCase, step } from "../../../test/fixtures/small";
 import { access, lastChances, may, why } from "./index";
 
@@ -212,6 +212,46 @@ describe("what dates have refuted", () => {
     expect(refused).toEqual([
       { rule: "refused", id: "1", detail: { before: ["tie"], after: ["set"] } },
       { rule: "refused", id: "2", detail: { before: ["strip", "set"], after: ["tie", "strip"] } },
+    ]);
+  });
+
+  test("an amount that settles a statement is refuted without the bare precedence", () => {
+    const late = smallCase({
+      places: [place("top", { id: "edge", passes: ["person"] }, { id: "bank", passes: ["person"] })],
+      pieces: [{ id: "wet", closes: ["top.edge"], goesAfter: "2 h" }],
+      steps: [step("look", { reaches: [{ place: "top" }], leansOn: [{ piece: "wet" }] }), step("spray", { puts: ["wet"] })],
+    });
+    const first = access(late.build);
+    expect(rowsOf(late.build, first)[0]).toBe("spray + 2 h < look: closes(look spray wet top.edge person) chosen");
+    const again = access(late.build, [[[1, 0, first.arcs.link?.[0] as number]]]);
+    expect(rowsOf(late.build, again)).toEqual([
+      "spray < look: leans(look spray wet) must",
+      "spray within 2 h < look: leans(look spray wet) must time",
+    ]);
+    expect(access(late.build, [[[1, 0]]]).possible).toBe(false);
+    const none = access(late.build, [[[1, 0, first.arcs.link?.[1] as number]]]);
+    expect(none.possible).toBe(false);
+  });
+
+  test("so is a link that binds time only: the other alternative is taken", () => {
+    const { build: joint, at: of } = caseOf("cold-joint");
+    const first = access(joint);
+    const row = [...Array(first.arcs.count).keys()].find((r) => first.arcs.orders[r] === 0) as number;
+    const again = access(joint, [[[of("pour-wall"), of("pour-vault"), first.arcs.link?.[row] as number]]]);
+    expect(rowsOf(joint, again).filter((r) => r.includes("choice"))).toEqual([
+      "pour-wall + 24 h < roughen: choice(pour-wall roughen joint) chosen",
+      "roughen < pour-vault: choice(roughen pour-vault joint) must redundant",
+    ]);
+    const both = [0, 1, 2].map((r): [number, number, number] => [
+      again.arcs.from[r] as number,
+      again.arcs.to[r] as number,
+      again.arcs.link?.[r] as number,
+    ]);
+    const last = access(joint, [[[of("pour-wall"), of("pour-vault"), first.arcs.link?.[row] as number]], both]);
+    expect(last.possible).toBe(false);
+    expect(last.findings[0]?.because?.filter((s) => s.rule === "refused").map((s) => s.detail?.amounts)).toEqual([
+      ["1 h"],
+      ["", "24 h", ""],
     ]);
   });
 });

@@ -25,6 +25,8 @@ export interface Arcs {
   readonly forced: Uint8Array;
   /** 1: follows from the others. Never 1 for a row with an amount. */
   readonly redundant: Uint8Array;
+  /** Names the row's link, amounts included, when it is handed back as refuted. The same for the same build, refused or not. */
+  readonly link?: Int32Array;
 }
 
 /** An open question of order: several ways to satisfy one statement; `chosen` is the one the plan uses. */
@@ -59,9 +61,15 @@ export type May =
   | { readonly verdict: "no"; readonly finding: Finding }
   | { readonly verdict: "not-found"; readonly tried: number };
 
+/**
+ * A precedence that dates refuted together with others: the steps, and the row's `link`. Without a link, or with that of a bare precedence, it is the
+ * precedence itself that is refuted; with one that has an amount only that amount, so that another option of the same statement is taken.
+ */
+export type RefusedLink = readonly [from: number, to: number, link?: number];
+
 /** The room's functions; see its index. `refuse` hands back sets of arc rows that dates have refuted together; access then chooses again. */
 export interface AccessRoom {
-  access(build: Build, refuse?: readonly (readonly (readonly [from: number, to: number])[])[]): Access;
+  access(build: Build, refuse?: readonly (readonly RefusedLink[])[]): Access;
   why(build: Build, result: Access, before: number, after: number): Why;
   may(build: Build, before: number, after: number): May;
   lastChances(build: Build, result: Access): readonly Closing[];

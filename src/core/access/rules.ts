@@ -143,8 +143,12 @@ export const rules = {
     kind: "link",
     fields: ["id"],
     inArc: [],
-    detail: { before: "ids of the steps that come first", after: "ids of those that follow them, one each" },
-    says: "Dates have refuted that all of these precedences hold together: one of them is the other way round.",
+    detail: {
+      before: "ids of the steps that come first",
+      after: "ids of those that follow them, one each",
+      "amounts?": "the amounts refuted, as written, one each; empty for a bare precedence",
+    },
+    says: "Dates have refuted that all of these hold together: a bare precedence is the other way round, or an amount is not what settles it.",
   },
   asked: { kind: "link", fields: ["step", "other"], inArc: [], detail: {}, says: "What was asked: `step` is done before `other` starts." },
 } as const satisfies Readonly<Record<string, Rule>>;

@@ -1,16 +1,15 @@
 import type { Build } from "../../build";
+import type { RefusedLink } from "../result";
 import { compileHeld } from "./held";
 import { compileHoldPoints } from "./hold-points";
 import { Program } from "./program";
 import { Reaching } from "./reach";
+import { compileRefusals } from "./refusals";
 import { compileSteps } from "./steps";
 import { compileWaits } from "./waits";
 
-/** Pairs of steps, each the first before the second, that may not all be taken. */
-export type RefusedSet = readonly (readonly [from: number, to: number])[];
-
 /** The whole build as clauses. Statements come from here and nowhere else; see rules.ts. */
-export function compile(build: Build, refuse: readonly RefusedSet[] = []): Program {
+export function compile(build: Build, refuse: readonly (readonly RefusedLink[])[] = []): Program {
   const program = new Program(build);
   compileSteps(program, new Reaching(program));
   compileHoldPoints(program);
@@ -22,23 +21,8 @@ export function compile(build: Build, refuse: readonly RefusedSet[] = []): Progr
   });
   compileHeld(program);
   compileWaits(program);
-  refuse.forEach((set, i) => {
-    refuseSet(program, set, i);
-  });
+  compileRefusals(program, refuse);
   return program;
-}
-
-/** One of the pairs is the other way round. */
-function refuseSet(program: Program, set: RefusedSet, number: number): void {
-  const id = (s: number): string => program.build.steps[s]?.id ?? "";
-  const detail = { before: set.map(([s]) => id(s)), after: set.map(([, t]) => id(t)) };
-  const fact = program.facts.add({ rule: "refused", id: String(number + 1), detail }, "choices", 1e6 + number);
-  program.refused++;
-  program.clause(
-    fact,
-    -1,
-    set.map(([s, t]) => program.before(t, s)),
-  );
 }
 
 /** What was asked, as one more statement. */

@@ -1,15 +1,43 @@
 import { type ClauseProblem, IntList } from "../../graph";
 import type { Program } from "./program";
 
-/** The order layer: bare precedences only; what binds time alone counts as true. Variables are the program's atoms. */
+/** The order layer: bare precedences only; what binds time alone counts as true, unless a refusal speaks of it. Variables are the program's atoms. */
 export function orderLayer(program: Program): ClauseProblem {
-  const bindsTimeOnly = (atom: number): boolean => !program.isSelector(atom) && !program.orders(atom);
   const variable = (atom: number): number => orderVariable(program, atom);
-  return { ...problemOf(program, variable, bindsTimeOnly), time: null };
+  const problem = problemOf(program, variable, (atom) => countsAsTrue(program, atom));
+  return { ...withRefusals(program, problem), time: null };
 }
 
-/** The variable that an atom is in the order layer: itself without amounts. */
-export const orderVariable = (program: Program, atom: number): number => (program.isSelector(atom) ? atom : program.bare.at(atom));
+/** The variable that an atom is in the order layer: itself without amounts, or itself where a refusal speaks of it. */
+export const orderVariable = (program: Program, atom: number): number =>
+  program.isSelector(atom) || program.live.has(atom) ? atom : program.bare.at(atom);
+
+export const countsAsTrue = (program: Program, atom: number): boolean =>
+  !program.isSelector(atom) && !program.orders(atom) && !program.live.has(atom);
+
+function withRefusals(program: Program, problem: Omit<ClauseProblem, "time">): Omit<ClauseProblem, "time"> {
+  const { refusals } = program;
+  if (refusals.length === 0) return problem;
+  const start = [...problem.start];
+  for (const { literals } of refusals) start.push((start[start.length - 1] as number) + literals.length);
+  const added = (list: Int32Array, more: readonly number[]): Int32Array => Int32Array.from([...list, ...more]);
+  return {
+    ...problem,
+    start: Int32Array.from(start),
+    literals: added(
+      problem.literals,
+      refusals.flatMap(({ literals }) => literals),
+    ),
+    statement: added(
+      problem.statement,
+      refusals.map(({ fact }) => fact),
+    ),
+    guard: added(
+      problem.guard,
+      refusals.map(() => -1),
+    ),
+  };
+}
 
 /** @param met options that count as true, so that a clause with one is left out */
 export function problemOf(

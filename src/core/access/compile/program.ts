@@ -38,6 +38,7 @@ export class Program {
   readonly asked = new IntList(1024);
   readonly need = new IntList(1024);
   readonly #amounts = new Map<Amount, number>();
+  readonly #links = new Map<string, number>();
   readonly #bareLinks = new Map<number, number>();
 
   constructor(readonly build: Build) {
@@ -51,8 +52,10 @@ export class Program {
     return this.from.length;
   }
 
-  /** How many sets dates have refuted. */
-  refused = 0;
+  /** What dates have refuted: one of the literals (2a, or 2a + 1 for "not") of each must hold. */
+  readonly refusals: { readonly fact: number; readonly literals: readonly number[] }[] = [];
+  /** Links with amounts that the order layer must tell from their bare precedence, because a refusal speaks of them. */
+  readonly live = new Set<number>();
 
   get clauses(): number {
     return this.fact.length;
@@ -86,7 +89,7 @@ export class Program {
       this.#bareLinks.set(key, bare);
       this.#atom(s, t, 2 * finish + start, -1, -1, bare);
     }
-    return least < 0 && most < 0 ? bare : this.#atom(s, t, 2 * finish + start, least, most, bare);
+    return least < 0 && most < 0 ? bare : this.#link(s, t, 2 * finish + start, least, most, bare);
   }
 
   /** Helping node `outer` comes before helping node `inner`. */
@@ -96,7 +99,7 @@ export class Program {
 
   /** A link that binds time only. */
   timed(s: number, fromEnd: number, t: number, toEnd: number, least: number, most: number): number {
-    return this.#atom(s, t, 2 * fromEnd + toEnd, least, most, -1);
+    return this.#link(s, t, 2 * fromEnd + toEnd, least, most, -1);
   }
 
   isSelector(atom: number): boolean {
@@ -119,9 +122,15 @@ export class Program {
     this.need.push(need);
   }
 
-  /** That dates refuted a set of precedences is no precedence itself. */
-  isRefusal(clause: number): boolean {
-    return this.refused > 0 && this.facts.statements[this.fact.at(clause)]?.rule === "refused";
+  /** The same link is one atom, however many clauses speak of it. */
+  #link(from: number, to: number, ends: number, least: number, most: number, bare: number): number {
+    const key = `${from} ${to} ${ends} ${least} ${most}`;
+    let known = this.#links.get(key);
+    if (known === undefined) {
+      known = this.#atom(from, to, ends, least, most, bare);
+      this.#links.set(key, known);
+    }
+    return known;
   }
 
   #atom(from: number, to: number, ends: number, least: number, most: number, bare: number): number {

@@ -26,6 +26,7 @@ export function arcsTable(program: Program, rows: Rows, forced: Uint8Array, orde
     reason: rows.reason,
     forced,
     redundant,
+    link: rows.atom,
   };
 }
 
@@ -41,4 +42,5 @@ export const noArcs: Arcs = {
   reason: new Int32Array(),
   forced: new Uint8Array(),
   redundant: new Uint8Array(),
+  link: new Int32Array(),
 };

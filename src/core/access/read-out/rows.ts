@@ -20,7 +20,7 @@ export function readRows(program: Program, settled: Settled, reasons: Reasons): 
   const why = new IntList(program.clauses);
   for (let clause = 0; clause < program.clauses; clause++) {
     const atom = taken[clause] as number;
-    if (atom < 0 || program.isSelector(atom) || program.from.at(atom) >= program.steps || program.isRefusal(clause)) continue;
+    if (atom < 0 || program.isSelector(atom) || program.from.at(atom) >= program.steps) continue;
     atoms.push(atom);
     clauses.push(clause);
     why.push(reasons.of(clause, program.from.at(atom), program.to.at(atom)));
@@ -59,8 +59,12 @@ export function graphOfRows(program: Program, rows: Rows): { readonly graph: Dig
 }
 
 /** All precedences of the answer, those included that only keep a refuted set from coming back. */
-export function graphOfAnswer(program: Program, rows: Rows): Digraph {
-  const atoms = rows.taken.filter((atom) => atom >= 0 && program.orders(atom) && program.from.at(atom) < program.steps);
-  const ends = (list: IntList) => atoms.map((atom) => list.at(atom));
+export function graphOfAnswer(program: Program, settled: Settled, rows: Rows): Digraph {
+  const used = rows.taken.filter((atom) => atom >= 0 && program.orders(atom) && program.from.at(atom) < program.steps);
+  const kept = program.refusals.flatMap(({ literals }) =>
+    literals.filter((l) => (l & 1) === 0 && settled.holds(l >> 1)).map((l) => l >> 1),
+  );
+  const atoms = [...used, ...kept];
+  const ends = (list: IntList) => Int32Array.from(atoms, (atom) => list.at(atom));
   return digraph(program.steps, ends(program.from), ends(program.to));
 }

@@ -1,5 +1,5 @@
 import { type ClauseSearch, digraph, reachMany, topologicalOrder } from "../../graph";
-import { orderVariable } from "../compile/layers";
+import { countsAsTrue, orderVariable } from "../compile/layers";
 import type { Program } from "../compile/program";
 
 /** What an answer says about the program's clauses, and what is settled in every order. */
@@ -21,7 +21,7 @@ export class Settled {
     this.#holds = new Uint8Array(program.atoms).fill(1);
     this.#always = new Int8Array(program.atoms);
     for (let atom = 0; atom < program.atoms; atom++) {
-      if (!program.isSelector(atom) && !program.orders(atom)) continue;
+      if (countsAsTrue(program, atom)) continue;
       const variable = orderVariable(program, atom);
       if (!answer.holds(variable)) this.#holds[atom] = 0;
       this.#always[atom] = every.settled(variable);
@@ -41,6 +41,11 @@ export class Settled {
       if (this.#holds[atom] === 1) return atom;
     }
     return -1;
+  }
+
+  /** Whether the atom holds in the answer. */
+  holds(atom: number): boolean {
+    return this.#holds[atom] === 1;
   }
 
   /** Whether the clause matters in every order. */

@@ -7,7 +7,7 @@ import { access, may, waysOut, withWaysOut } from "../index";
 const blockOf = ({ build }: Case): Finding => access(build).findings[0] as Finding;
 const found = (one: Case, finding = blockOf(one)) => waysOut(one.build, finding, one.apply);
 const kinds = (one: Case, finding = blockOf(one)) => found(one, finding).map(({ kind }) => kind);
-const after = (one: Case, edits: readonly DocumentEdit[]) => {
+const edited = (one: Case, edits: readonly DocumentEdit[]) => {
   const build = one.apply(edits);
   if (build === null) throw new Error("no build");
   return { build, result: access(build), order: orderOf(build, access(build)).join(" ") };
@@ -62,7 +62,7 @@ describe("bench", () => {
         { path: ["steps", "id=tie", "after", "id=tie-bench"], value: "tie-bench" },
       ],
     });
-    expect(after(one, bench?.edits ?? []).order).toBe("set tie-bench tie pour");
+    expect(edited(one, bench?.edits ?? []).order).toBe("set tie-bench tie pour");
   });
 
   test("other work is done before the piece goes in that closes it off", () => {
@@ -117,7 +117,7 @@ describe("the other single changes", () => {
         },
       },
     ]);
-    expect(after(one, way?.edits ?? []).order).toBe("set tie face-later pour");
+    expect(edited(one, way?.edits ?? []).order).toBe("set tie face-later pour");
   });
 
   test("later and drop-wait", () => {
@@ -127,7 +127,7 @@ describe("the other single changes", () => {
       { path: ["steps", "id=tie", "after", "id=set"] },
       { path: ["steps", "id=set", "after", "id=tie"], value: "tie" },
     ]);
-    expect(after(one, later?.edits ?? []).order).toBe("tie set pour");
+    expect(edited(one, later?.edits ?? []).order).toBe("tie set pour");
     expect(drop?.detail).toEqual({ wait: "set>tie", step: "set", other: "tie" });
   });
 
@@ -139,7 +139,7 @@ describe("the other single changes", () => {
       path: ["places", "id=cage", "ways", "id=clean-out"],
       value: { id: "clean-out", name: "by the clean-out", passes: ["arm"], depth: "500 mm" },
     });
-    expect(after(one, way?.edits ?? []).order).toBe("set tie cage-clean-out-shut pour");
+    expect(edited(one, way?.edits ?? []).order).toBe("set tie cage-clean-out-shut pour");
   });
 
   test("a clean-out never opens what is filled", () => {
@@ -167,7 +167,7 @@ describe("the other single changes", () => {
     });
     const way = found(one).find(({ kind }) => kind === "down-between");
     expect(way?.detail).toEqual({ piece: "panel", step: "wash" });
-    const { build, order } = after(one, way?.edits ?? []);
+    const { build, order } = edited(one, way?.edits ?? []);
     expect(order).toBe("set panel-off wash panel-on-again strip");
     expect(build.pieces.find(({ id }) => id === "panel-again")).toMatchObject({ closes: [{ place: "cage", way: "door" }], mass_kg: 9 });
   });
@@ -175,7 +175,7 @@ describe("the other single changes", () => {
   test("split: what one step does at once becomes two steps", () => {
     const both = smallCase({ pieces: [{ id: "p" }, { id: "q" }], steps: [step("both", { work: "3 h", puts: ["p", "q"], takes: ["p"] })] });
     expect(kinds(both)).toEqual(["split"]);
-    const { build, order } = after(both, found(both)[0]?.edits ?? []);
+    const { build, order } = edited(both, found(both)[0]?.edits ?? []);
     expect(order.split(" ").sort()).toEqual(["both", "both-part"]);
     expect(build.steps.map((s) => s.work.likely_min)).toEqual([90, 90]);
   });
@@ -194,7 +194,7 @@ describe("the other single changes", () => {
     });
     const way = found(one).find(({ kind }) => kind === "split");
     expect(way?.detail).toEqual({ step: "look", other: "" });
-    expect(after(one, way?.edits ?? []).result.possible).toBe(true);
+    expect(edited(one, way?.edits ?? []).result.possible).toBe(true);
   });
 
   test("a second inspection takes over the hold point", () => {
@@ -209,7 +209,7 @@ describe("the other single changes", () => {
     });
     const way = found(one).find(({ kind }) => kind === "second-inspection");
     expect(way?.detail).toEqual({ step: "look", place: "cage", other: "mend" });
-    expect(after(one, way?.edits ?? []).order).toBe("look mend look-second pour");
+    expect(edited(one, way?.edits ?? []).order).toBe("look mend look-second pour");
   });
 
   test("dropping a wait, a choice, and what a trial decides", () => {
@@ -218,7 +218,7 @@ describe("the other single changes", () => {
       waits: [{ id: "w", from: "a", to: "b", least: "1 h", why: "" }],
       choices: [],
     });
-    for (const { edits } of found(ring)) expect(after(ring, edits).result.possible).toBe(true);
+    for (const { edits } of found(ring)) expect(edited(ring, edits).result.possible).toBe(true);
     expect(kinds(ring)).toEqual(["drop-wait"]);
     const choice = smallCase({
       steps: [step("a"), step("b", { after: ["a"] })],
@@ -251,7 +251,7 @@ describe("checking", () => {
     const ways = found(one, finding);
     expect(ways.map(({ kind }) => kind)).toEqual(["bench", "leave-face-off"]);
     for (const { edits } of ways) {
-      const { build } = after(one, edits);
+      const { build } = edited(one, edits);
       expect(may(build, build.at.step.get("set") ?? -1, build.at.step.get("tie") ?? -1)).toEqual({ verdict: "yes" });
     }
   });
@@ -263,7 +263,7 @@ describe("checking", () => {
     const ways = waysOut(one.build, findings[0] as Finding, one.apply);
     const bench = ways.find(({ kind }) => kind === "bench");
     expect(bench?.edits[1]).toEqual({ path: ["groups", "id=columns", "members", "id=tie-bench"], value: "tie-bench" });
-    expect(after(one, bench?.edits ?? []).result.possible).toBe(true);
+    expect(edited(one, bench?.edits ?? []).result.possible).toBe(true);
   });
 
   test("a pair only where no single change works, the second against what the first leaves", () => {
