@@ -116,8 +116,16 @@ function ownSets(step: Step, having: (role: string) => readonly string[], everyo
 function crewClock(step: Step, clocks: Clocks, sets: readonly OwnSet[]): Clock {
   const each = sets.map((s) => clocks.crewOn(step.calendar, s.people, s.number));
   if (each.length === 1) return each[0]!;
-  return new WorkingClock(each.map((c) => c.id).join(" and "), both(...each.map((c) => c.runs)));
+  const known = joint.get(each[0]!) ?? [];
+  const same = known.find((j) => j.each.length === each.length && j.each.every((c, i) => c === each[i]));
+  if (same !== undefined) return same.clock;
+  const clock = new WorkingClock(each.map((c) => c.id).join(" and "), both(...each.map((c) => c.runs)));
+  joint.set(each[0]!, [...known, { each, clock }]);
+  return clock;
 }
+
+/** Clocks of several sets at once, kept as long as the clocks they are made of: those are shared between plans, and so are these. */
+const joint = new WeakMap<Clock, readonly { readonly each: readonly Clock[]; readonly clock: Clock }[]>();
 
 /** The distinct unions of some sets, small ones first; order inside as in the largest. */
 function unions(sets: readonly (readonly string[])[]): (readonly string[])[] {
