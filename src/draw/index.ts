@@ -1,4 +1,4 @@
-export { type Bounds, type Drawing, inOrder, type Mark, type Part, round, type Subject } from "./marks/mark";
+export type { Drawing, Mark } from "./marks/mark";
 export { dark, type Ink, light, looks, type Role } from "./marks/roles";
 export { orderDrawing } from "./order/drawing";
 export { type OrderLayout, orderLayout } from "./order/layout";
@@ -13,7 +13,7 @@ export { type TwinRow, twinHeadings, twinRows } from "./sheet/twin";
 export { type Way, walk, walkChalk } from "./sheet/walk";
 export { indexMarks, type MarkIndex } from "./sheet/window";
 export { type Patterns, patterns } from "./svg/patterns";
-export { attributesOf, escapeXml, type SvgAsked, svgText } from "./svg/svg";
-export { amountLabel, nameOf, waitName } from "./text/names";
+export { attributesOf, type SvgAsked, svgText } from "./svg/svg";
+export { nameOf } from "./text/names";
 export type { Axis, Column } from "./time/axis";
-export { clockLabel, dateLabel, dayLabel, momentLabel, spanLabel } from "./time/labels";
+export { clockLabel, dateLabel, dayLabel, spanLabel } from "./time/labels";

@@ -4,7 +4,7 @@ import type { Plan, SiteDay } from "../../core/plan";
 import { clockLabel, dateLabel, dayLabel, nameOf } from "../../draw";
 import { whoWords } from "./next";
 
-export interface Job {
+interface Job {
   readonly step: string;
   readonly name: string;
   readonly time: string;
@@ -15,7 +15,7 @@ export interface Job {
   readonly onChain: boolean;
 }
 
-export interface LastChance {
+interface LastChance {
   readonly piece: string;
   readonly step: string;
   readonly name: string;
@@ -23,7 +23,7 @@ export interface LastChance {
   readonly before: readonly string[];
 }
 
-export interface Coming {
+interface Coming {
   readonly list: "deliveries" | "bookings";
   readonly id: string;
   readonly name: string;
@@ -31,7 +31,7 @@ export interface Coming {
   readonly late: boolean;
 }
 
-export interface DayCard {
+interface DayCard {
   readonly date: string;
   readonly name: string;
   readonly people: string;

@@ -39,7 +39,7 @@ export interface BlockSpec {
 
 export const textGap = 9;
 /** A closing mark at the end of a block needs this much, px. */
-export const closingRoom = 7;
+const closingRoom = 7;
 export const crewPitch = 7;
 const leastBlock = 5;
 

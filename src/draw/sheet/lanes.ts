@@ -15,7 +15,7 @@ export interface LaneSpec {
 
 const offSiteSides = /^(off.?site|shop|store|yard|office|home|supplier)/i;
 
-export function isOffSite(place: Place): boolean {
+function isOffSite(place: Place): boolean {
   return place.side !== null && offSiteSides.test(place.side);
 }
 

@@ -15,7 +15,8 @@ export function plates(frame: Frame, lane: Lane, label: TextMark, y0: number, y1
   const today = frame.asked.today ?? null;
   const crossed = edges.some((edge) => edge > label.x0 - edgeRoom && edge < label.x1 + 2);
   const onToday = today !== null && frame.axis.x(today) > label.x0 - 2 && frame.axis.x(today) < label.x1 + 2;
-  if (!crossed && !onToday) return [];
+  // Ghosts of an earlier plan may lie anywhere.
+  if (!crossed && !onToday && !frame.asked.before) return [];
   const middle = frame.axis.t((label.x0 + label.x1) / 2);
   const state = [...states].reverse().find(({ from }) => from <= middle)?.state ?? "open";
   const box = [label.x0 - 3, y0, label.x1 + 3, y1] as const;

@@ -12,7 +12,7 @@ export const bracketWidth = 12;
 export const elevationWidth = 118;
 export const leaderWidth = 44;
 
-export const sideWidth = (nameWidth: number, elevation: boolean): number =>
+const sideWidth = (nameWidth: number, elevation: boolean): number =>
   nameWidth + bracketWidth + 8 + (elevation ? elevationWidth + leaderWidth : 0);
 
 /** Left of the lanes: their names with their brackets. */

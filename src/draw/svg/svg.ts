@@ -9,7 +9,7 @@ export interface SvgAsked {
 }
 
 const escapes: Record<string, string> = { "&": "&amp;", "<": "&lt;", ">": "&gt;", '"': "&quot;" };
-export const escapeXml = (text: string): string => text.replace(/[&<>"]/g, (letter) => escapes[letter] as string);
+const escapeXml = (text: string): string => text.replace(/[&<>"]/g, (letter) => escapes[letter] as string);
 
 /** SVG attributes of a role, without quotes round names: used for files here and for style rules on a screen. */
 export function attributesOf(role: Role, ink: (name: Ink) => string, hatch: (name: Patterns) => string): Readonly<Record<string, string>> {

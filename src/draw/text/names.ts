@@ -1,8 +1,9 @@
-import type { Amount, Build, Membership, Wait } from "../../core/build";
+import type { Amount, Build, Wait } from "../../core/build";
 
-/** Name of a thing; copies of one are told apart by their number. */
-export function nameOf(one: { readonly name: string; readonly group: Membership | null }): string {
-  return one.group ? `${one.name} (${one.group.copy})` : one.name;
+/** Name of a thing; copies of one, and the rounds of a trial, are told apart by the number in their id. */
+export function nameOf(one: { readonly id: string; readonly name: string }): string {
+  const copy = /#(\d+)$/.exec(one.id)?.[1];
+  return copy === undefined ? one.name : `${one.name} (${copy})`;
 }
 
 /** An amount as one says it, without ids: "7 d", "70 %", "3 days, Utility office". */
@@ -15,6 +16,6 @@ export function amountLabel(build: Build, amount: Amount): string {
 
 /** A wait's own name, or null where the build gives it none worth reading. */
 export function waitName(wait: Wait | null): string | null {
-  if (!wait || wait.plain || wait.name === "" || wait.name.includes(wait.from) || wait.name === wait.id) return null;
+  if (!wait || wait.plain || wait.name === "" || wait.name === wait.id || wait.name === `${wait.from} ${wait.to}`) return null;
   return wait.name;
 }

@@ -49,6 +49,3 @@ export function spanLabel(time: SiteTime, from: number, to: number): string {
 export function monthOf(date: string): (typeof months)[number] {
   return months[Number(date.slice(5, 7)) - 1] as (typeof months)[number];
 }
-
-/** "Sat", of a date's weekday, 0 Sunday. */
-export const weekdayLabel = (weekday: number): string => weekdays[weekday] as string;
