@@ -143,6 +143,11 @@ test("the whole build, idle days unfolded, slack, key and table each show and go
   await button("idle days").click();
   await button("slack").click();
   await expect.poll(() => page.locator(".mark-slack").count()).toBeGreaterThan(0);
+  await page.locator('[data-step][tabindex="0"]').focus();
+  await page.keyboard.press("w");
+  await expect.poll(width).toBeLessThan(weekends / 3);
+  await page.keyboard.press("w");
+  await expect.poll(width).toBeGreaterThan(weekends / 3);
   await button("key").click();
   await page.getByRole("region", { name: "Key" }).getByText("the chalk line: sets the finish").waitFor();
   await button("key").click();

@@ -16,4 +16,26 @@ export class SheetView {
     if (this.scale === "whole" && by > 0) this.scale = "weekends";
     else this.zoom = Math.max(-3, Math.min(6, this.zoom + by));
   }
+
+  /** Single keys while the sheet has the focus; false for a key that is none of these. */
+  key(key: string): boolean {
+    const acts: Readonly<Record<string, () => void>> = {
+      u: () => {
+        this.unfolded = !this.unfolded;
+      },
+      w: () => this.toggleScale(),
+      s: () => {
+        this.slack = !this.slack;
+      },
+      k: () => {
+        this.keyShown = !this.keyShown;
+      },
+      "+": () => this.closer(1),
+      "=": () => this.closer(1),
+      "-": () => this.closer(-1),
+    };
+    const act = acts[key.toLowerCase()];
+    act?.();
+    return act !== undefined;
+  }
 }
