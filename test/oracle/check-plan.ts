@@ -2,17 +2,22 @@ import type { Build } from "../../src/core/build";
 import { type Plan, plan, verifyPlan } from "../../src/core/plan";
 import type { Answers } from "./brute";
 import type { Faults } from "./check-access";
+import { faultsOfRefusal } from "./check-refusal";
 import { formulaOf } from "./formula";
-import { holdsAt, windowGaps, workGaps } from "./times";
+import { holdsAt, inTime, windowGaps, workGaps } from "./times";
 
 /** Work and calendars that never stop: then plain elapsed time says all. */
 const alwaysOn = (build: Build) => build.steps.every((s) => s.calendar === "always");
 
-/** What the judges have against a plan: its status, and every date against every rule of the build. */
-export function faultsOfPlan(build: Build, known: Answers): Faults {
+/** What the judges have against a plan: its status, and every date against every rule of the build. Tells where dates are refuted that can be met. */
+export function faultsOfPlan(build: Build, known: Answers, wronglyRefuted: () => void): Faults {
   const made = plan(build);
   if ((made.status === "no-order") === known.possible)
     return [`plan: ${made.status} though an order is ${known.possible ? "" : "not "}possible`];
+  if (made.status === "no-dates" && alwaysOn(build)) {
+    if (inTime(build)?.possible) wronglyRefuted();
+    return faultsOfRefusal(build, made);
+  }
   if (made.status !== "planned") return [];
   return [
     ...verifyPlan(build, made).map((f) => `plan: its own second look finds ${JSON.stringify(f)}`),

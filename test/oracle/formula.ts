@@ -1,6 +1,6 @@
 import type { Amount, Build, Passage, Wait } from "../../src/core/build";
 import { passes } from "./passes";
-import { type About, isOrder, placesOf, reachesOf } from "./rules";
+import { type About, goalOf, isOrder, reachesOf } from "./rules";
 import { asWritten, type Facts } from "./state";
 
 export type End = "start" | "finish";
@@ -59,7 +59,7 @@ export function partsOf(build: Build, facts: Facts = asWritten): Part[] {
   build.steps.forEach((step, s) => {
     for (const { reach, id, piece } of reachesOf(build, s)) {
       const any = reach.any.map((a) => p.reach(s, build.at.place.get(a.place)!, a.need, []));
-      add({ kind: "reach", step: step.id, id, places: placesOf(reach), ...(piece === undefined ? {} : { piece }) }, { any });
+      add({ kind: "reach", step: step.id, id, goal: goalOf(reach), ...(piece === undefined ? {} : { piece }) }, { any });
     }
     for (const { piece, once } of step.leansOn)
       add({ kind: "lean", step: step.id, piece }, p.leans(s, build.at.piece.get(piece)!, minutes(once)));

@@ -1,5 +1,5 @@
 import { expect, test } from "vitest";
-import { access } from "../../src/core/access";
+import { access, may, why } from "../../src/core/access";
 import { faultsOfOrder } from "./check-access";
 import { drawFromStart } from "./draw";
 import { large, randomDocument } from "./random-builds";
@@ -17,14 +17,22 @@ test("builds of 15 to 25 steps: access agrees with a general-purpose solver (log
     const result = access(build);
     if (known.possible) possible++;
     // The rows say which pairs are worth asking about; every answer is asked of the solver.
-    const may = Array.from({ length: n }, () => new Array<boolean>(n).fill(true));
+    const allowed = Array.from({ length: n }, () => new Array<boolean>(n).fill(true));
     for (let r = 0; r < result.arcs.count; r++) {
       const [from, to] = [result.arcs.from[r]!, result.arcs.to[r]!];
       if (result.arcs.orders[r] === 0) continue;
-      may[to]![from] = known.may(to, from);
+      allowed[to]![from] = known.may(to, from);
       asked++;
     }
-    expect(faultsOfOrder(build, result, { possible: known.possible, may }, drawFromStart(start)), `build ${start}`).toEqual([]);
+    const draw = drawFromStart(start);
+    for (let i = 0; i < 5; i++) {
+      const a = draw.below(n);
+      const b = (a + 1 + draw.below(n - 1)) % n;
+      const pair = `build ${start}: ${build.steps[a]!.id} before ${build.steps[b]!.id}`;
+      expect(may(build, a, b).verdict, pair).toBe(known.may(a, b) ? "yes" : "no");
+      if (known.possible) expect(why(build, result, a, b).verdict === "must", pair).toBe(!known.may(b, a));
+    }
+    expect(faultsOfOrder(build, result, { possible: known.possible, may: allowed }, draw), `build ${start}`).toEqual([]);
   }
   console.info(`${builds} large builds: ${possible} possible, ${asked} pairs asked`);
   expect(possible).toBeGreaterThan(builds * 0.25);

@@ -9,8 +9,8 @@ export interface About {
   readonly piece?: string;
   readonly place?: string;
   readonly id?: string;
-  /** Of a reach: ids of its places, with commas. */
-  readonly places?: string;
+  /** Of a reach: its places with what must get there. */
+  readonly goal?: string;
 }
 
 /** One thing that must hold of an order. `at`: the step whose turn decides it; `holds` is asked with the steps done before that one. */
@@ -70,7 +70,7 @@ export function reachesOf(build: Build, s: number): readonly { readonly reach: R
   return [...counted(step.reaches), ...off];
 }
 
-export const placesOf = (reach: Reach): string => reach.any.map((a) => a.place).join();
+export const goalOf = (reach: Reach): string => reach.any.map(({ place, need }) => `${need.kind} to ${place}`).join();
 
 function reachRules(build: Build, s: number, facts: Facts): Rule[] {
   return reachesOf(build, s).map((r) => ({
@@ -79,7 +79,7 @@ function reachRules(build: Build, s: number, facts: Facts): Rule[] {
     step: build.steps[s]!.id,
     ...(r.piece === undefined ? {} : { piece: r.piece }),
     id: r.id,
-    places: placesOf(r.reach),
+    goal: goalOf(r.reach),
     holds: (done) => r.reach.any.some(({ place, need }) => reaches(build, { step: s, place, need }, done, facts)),
   }));
 }

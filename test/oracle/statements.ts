@@ -30,8 +30,11 @@ function factsOf(kept: readonly Statement[]): Facts {
 function speaksOf(k: Statement, rule: About): boolean {
   switch (rule.kind) {
     case "reach": {
+      if (k.rule !== (rule.piece === undefined ? "reach" : "off")) return false;
       const same = k.step === rule.step && k.piece === rule.piece && k.id === rule.id;
-      return same && k.rule === (rule.piece === undefined ? "reach" : "off") && String(k.detail?.places) === rule.places;
+      const { places, needs } = k.detail as { places: readonly string[]; needs: readonly string[] };
+      const goal = places.map((place, i) => `${needs[i]} to ${place}`).join();
+      return same && goal === rule.goal;
     }
     case "lean":
       return k.rule === "leans" && k.step === rule.step && k.piece === rule.piece;
