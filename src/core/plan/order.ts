@@ -1,4 +1,4 @@
-import { type Access, access, refuteWithTimes } from "../access";
+import { type Access, type AccessCode, access, type RefusedLink, refuteWithTimes } from "../access";
 import type { Finding } from "../base";
 import type { Build } from "../build";
 import type { Clocks } from "../clock";
@@ -9,6 +9,8 @@ import { timeBounds } from "./time-bounds";
 
 /** Sets of chosen precedences handed back before the search for an order with dates is given up. */
 const mostRefused = 200;
+/** What access says when its work was spent before it had an answer. */
+const tooHard: AccessCode = "access.too-hard";
 
 export interface Ordered {
   readonly access: Access;
@@ -19,21 +21,23 @@ export interface Ordered {
   readonly overall: readonly Finding[] | null;
   /** How many sets of choices dates have refuted. */
   readonly refused: number;
-  /** True when dates refuted the choices one after the other and the search was given up with others left. */
+  /** True when the search for an order, or for one with dates, was given up with others left: then nothing is proved. */
   readonly givenUp: boolean;
 }
 
 /**
- * An order with dates: the defaults first; where dates refute it by way of precedences that were only chosen, that set is handed back and another order
- * is asked for. Before the first is handed back, order and times are refuted together by what clocks say on every date: a refutation there is final.
+ * An order with dates: the defaults first; where dates refute it by way of rows that were only chosen, those rows, amounts included, are handed back and
+ * another order is asked for. Before the first is handed back, order and times are refuted together by what clocks say on every date: a refutation there is final.
  */
 export function orderWithDates(build: Build, clocks: Clocks): Ordered {
-  const refused: (readonly (readonly [number, number])[])[] = [];
+  const refused: (readonly RefusedLink[])[] = [];
   let first: Ordered | null = null;
   for (;;) {
     const order = refused.length === 0 ? access(build) : access(build, refused);
-    if (!order.possible)
-      return { ...(first ?? { access: order, bound: null, result: null, overall: null, givenUp: false }), refused: refused.length };
+    if (!order.possible) {
+      const before = first ?? { access: order, bound: null, result: null, overall: null };
+      return { ...before, refused: refused.length, givenUp: order.findings.some((f) => f.code === tooHard) };
+    }
     const { bound, result } = datesFor(build, order, clocks);
     const now: Ordered = { access: order, bound, result, overall: null, refused: refused.length, givenUp: false };
     if (result.status !== "infeasible") return now;
@@ -49,13 +53,13 @@ export function orderWithDates(build: Build, clocks: Clocks): Ordered {
   }
 }
 
-function chosenOf(bound: Bound, result: Result): (readonly [number, number])[] {
-  const out: (readonly [number, number])[] = [];
+function chosenOf(bound: Bound, result: Result): RefusedLink[] {
+  const out: RefusedLink[] = [];
   const { arcs } = bound.access;
   for (const part of result.witness) {
     if (part.kind !== "link") continue;
     const row = bound.row[part.link]!;
-    if (row >= 0 && arcs.forced[row] === 0) out.push([arcs.from[row]!, arcs.to[row]!]);
+    if (row >= 0 && arcs.forced[row] === 0) out.push([arcs.from[row]!, arcs.to[row]!, arcs.link?.[row] ?? -1]);
   }
   return out;
 }

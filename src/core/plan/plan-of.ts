@@ -30,7 +30,8 @@ export function plan(build: Build): Plan {
   const clocks = clocksOf(build);
   const ordered = orderWithDates(build, clocks);
   const { bound, result } = ordered;
-  if (bound === null || result === null) return undated(build, ordered, "no-order", ordered.access.findings);
+  if (bound === null || result === null)
+    return undated(build, ordered, ordered.givenUp ? "not-found" : "no-order", ordered.access.findings);
   const before = [...ordered.access.findings, ...needsFindings(bound)];
   if (result.status === "infeasible") {
     const why = ordered.overall ?? [windowFinding(bound, result.witness, ordered.refused)];

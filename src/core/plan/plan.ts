@@ -8,7 +8,10 @@ import type { ElapsedMinute, Finding } from "../base";
 export interface Plan {
   readonly engine: string;
   readonly rung: number;
-  /** planned: dates for all. no-order: no order exists. no-dates: an order exists, dates do not. not-found: only people, stock or room stood in the way. */
+  /**
+   * planned: dates for all. no-order: no order exists. no-dates: orders exist, none has dates. not-found: people, stock or room stood in the way, or the
+   * work allowed was spent first; nothing is proved.
+   */
   readonly status: "planned" | "no-order" | "no-dates" | "not-found";
   /** Ids of the steps, and local date of the build's first day: what a comparison with another plan needs. */
   readonly ids: readonly string[];
