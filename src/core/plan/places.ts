@@ -12,8 +12,8 @@ export interface PlaceNeeds {
 
 /**
  * Room (people at once in a place) and places taken alone, as capacities. A step works in the places it reaches as a person and in the place it is drawn
- * in, unless it only reaches into that (a hose, an arm); with all its people where that is one place, with one at least in each where there are several. A step that is too many for a place is let in
- * when nobody else is there; a finding says so.
+ * in, unless it only reaches into that (a hose, an arm). In each of them are as many of its people as can be when one at least is in each of the others. A
+ * step that is too many for a place is let in when nobody else is there; a finding says so.
  */
 export function placeNeeds(build: Build): PlaceNeeds {
   const capacities: Capacity[] = [];
@@ -22,9 +22,7 @@ export function placeNeeds(build: Build): PlaceNeeds {
   const limited = build.places.some((p) => p.room !== null);
   const takers = build.steps.some((s) => s.alone.length > 0);
   if (!limited && !takers) return { capacities, demands, crowded };
-  const inside = workers(build);
-  const places = new Int32Array(build.steps.length);
-  for (const users of inside) for (const s of users) places[s]!++;
+  const { inside, apart } = workers(build);
   build.places.forEach((place, q) => {
     if (place.room === null) return;
     const at = capacities.length;
@@ -32,8 +30,8 @@ export function placeNeeds(build: Build): PlaceNeeds {
     if (users.length === 0) return;
     capacities.push(constant(place.id, "room", place.room));
     for (const s of users) {
-      const people = places[s] === 1 ? Math.max(1, handsOf(build, s)) : 1;
-      if (people > place.room) crowded.push([s, q]);
+      const people = Math.max(1, handsOf(build, s) - apart[s]! + 1);
+      if (people > place.room && apart[s] === 1) crowded.push([s, q]);
       if (place.room > 0) demands.push([s, at, Math.min(people, place.room)]);
     }
   });
@@ -54,17 +52,22 @@ export function placeNeeds(build: Build): PlaceNeeds {
   return { capacities, demands, crowded };
 }
 
-/** By place, the steps that work in it, in document order. */
-function workers(build: Build): number[][] {
-  const by: number[][] = build.places.map(() => []);
+/** By place, the steps that work in it, in document order; by step, in how many places it works at once (several of which any one will do are one). */
+function workers(build: Build): { readonly inside: readonly (readonly number[])[]; readonly apart: Int32Array } {
+  const inside: number[][] = build.places.map(() => []);
+  const apart = new Int32Array(build.steps.length);
   build.steps.forEach((step, s) => {
-    const where = new Set<number>();
-    if (step.place !== null) where.add(build.at.place.get(step.place)!);
-    for (const reach of step.reaches)
-      for (const { place, need } of reach.any) if (need.kind === "person") where.add(build.at.place.get(place)!);
-    for (const q of where) by[q]!.push(s);
+    const groups = new Map<string, readonly PlaceId[]>();
+    for (const { any } of step.reaches) {
+      const bodily = any.filter((r) => r.need.kind === "person").map((r) => r.place);
+      if (bodily.length > 0) groups.set([...new Set(bodily)].sort().join(" "), bodily);
+    }
+    const { place } = step;
+    if (place !== null && !step.reaches.some(({ any }) => any.some((r) => r.place === place))) groups.set(place, [place]);
+    apart[s] = groups.size;
+    for (const id of new Set([...groups.values()].flat())) inside[build.at.place.get(id)!]!.push(s);
   });
-  return by;
+  return { inside, apart };
 }
 
 /** A place and everything below it, below that, and so on. */

@@ -38,7 +38,7 @@ export function checkThings(c: Case, worked: readonly (readonly [number, number]
     build.places.forEach((place) => {
       if (place.room === null) return;
       const inside = build.steps.flatMap((_, s) => (atWork(s, t) && worksIn(c, s).includes(place.id) ? [s] : []));
-      const people = inside.map((s) => (worksIn(c, s).length === 1 ? Math.max(1, hands(c, s)) : 1)).reduce((a, b) => a + b, 0);
+      const people = inside.reduce((sum, s) => sum + peopleIn(c, s), 0);
       // One step that is too many by itself is a finding of its own.
       if (inside.length > 1 && people > place.room) out.push({ rule: "room", place: place.id, at: t });
     });
@@ -67,7 +67,19 @@ function worksIn(c: Case, s: number): string[] {
   return [...places];
 }
 
-function below(c: Case, id: string): string[] {
-  const place = c.build.places[c.build.at.place.get(id)!]!;
-  return [id, ...place.below.flatMap((b) => below(c, b))];
+/** The most of a step's people that can be in one of its places when each of the others that it asks for has somebody too. */
+function peopleIn(c: Case, s: number): number {
+  const { reaches, place } = c.build.steps[s]!;
+  const asked = reaches.map((r) => r.any.filter((a) => a.need.kind === "person").map((a) => a.place as string));
+  if (place !== null && reaches.every((r) => r.any.every((a) => a.place !== place))) asked.push([place]);
+  const same = (a: readonly string[], b: readonly string[]): boolean => a.every((x) => b.includes(x)) && b.every((x) => a.includes(x));
+  const groups = asked.filter((g, i) => g.length > 0 && asked.findIndex((h) => same(g, h)) === i).length;
+  return Math.max(1, hands(c, s) - groups + 1);
+}
+
+/** A place and all that lies below it; one that lies below itself is there once. */
+function below(c: Case, id: string, seen: Set<string> = new Set()): string[] {
+  if (seen.has(id)) return [];
+  seen.add(id);
+  return [id, ...c.build.places[c.build.at.place.get(id)!]!.below.flatMap((b) => below(c, b, seen))];
 }
