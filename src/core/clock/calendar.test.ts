@@ -91,7 +91,7 @@ describe("a calendar's working time", () => {
     expect(runs(t("2027-03-13"), t("2027-03-13T01:00"))).toEqual([t("2027-03-13"), t("2027-03-13T01:00")]);
   });
 
-  test("in daylight only, is cut at sunrise and sunset", () => {
+  test("in daylight only, is cut at sunrise and sunset, inwards to quarter hours", () => {
     const long = spec(
       none.map(() => [w("5:00", "21:00")]),
       { daylightOnly: true },
@@ -99,7 +99,8 @@ describe("a calendar's working time", () => {
     const runs = calendarRuns(long, site, start);
     const december = time.dayOfDate("2027-12-20") as number;
     const sun = sunDay(site, start, december);
-    expect(runs(time.startOf(december), time.startOf(december + 1))).toEqual([sun.rise, sun.set]);
+    expect([sun.rise, sun.set].map((at) => time.momentOf(at as number).slice(5))).toEqual(["12-20T07:18", "12-20T16:29"]);
+    expect(shown(runs(time.startOf(december), time.startOf(december + 1)))).toEqual(["12-20 07:30", "12-20 16:15"]);
   });
 
   test("says the same whatever stretch is asked for", () => {

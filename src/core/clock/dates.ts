@@ -1,3 +1,5 @@
+import { parseISO } from "date-fns";
+
 /** Whole days since 1970-01-01 of the proleptic Gregorian calendar; no zone is involved. */
 export function dayNumber(year: number, month: number, date: number): number {
   return Date.UTC(year, month - 1, date) / 86_400_000;
@@ -13,23 +15,17 @@ export function weekdayOfNumber(number: number): number {
   return (((number + 4) % 7) + 7) % 7;
 }
 
-/** Days in a month; month 1 to 12. */
-function daysInMonth(year: number, month: number): number {
-  return dayNumber(year, month + 1, 1) - dayNumber(year, month, 1);
-}
-
-const datePattern = /^(\d{4})-(\d{2})-(\d{2})$/;
+const datePattern = /^\d{4}-\d{2}-\d{2}$/;
 const momentPattern = /^(\d{4}-\d{2}-\d{2})(?:T(\d{2}):(\d{2}))?$/;
 
-/** Day number of "2027-06-26", or null when it is not written so or the date does not exist. */
+/**
+ * Day number of "2027-06-26", or null when it is not written so or the date does not exist. Read as an instant of UTC: whatever the library works out from
+ * local parts of a date depends on the zone of the machine (where the clocks skipped a day, a month has one fewer).
+ */
 export function readDate(text: string): number | null {
-  const match = datePattern.exec(text);
-  if (match === null) return null;
-  const year = Number(match[1]);
-  const month = Number(match[2]);
-  const date = Number(match[3]);
-  if (year < 1900 || month < 1 || month > 12 || date < 1 || date > daysInMonth(year, month)) return null;
-  return dayNumber(year, month, date);
+  if (!datePattern.test(text) || text < "1900") return null;
+  const at_ms = parseISO(`${text}T00:00Z`).getTime();
+  return Number.isNaN(at_ms) ? null : at_ms / 86_400_000;
 }
 
 /** Day number and minute of the day of "2027-06-26" or "2027-06-26T07:30"; null as for `readDate`. 24:00 is not a time of day. */

@@ -52,6 +52,16 @@ describe("an office's days", () => {
     expect(shown(clock.advance(t("2027-06-08T17:01"), 1))).toBe("2027-06-10T08:00");
   });
 
+  test("on a day on which they close before the cut-off, their closing time is one", () => {
+    const long = [{ from_min: 480, to_min: 1020 }];
+    const clock = office(900, { week: [[], long, long, long, long, [{ from_min: 480, to_min: 660 }], []] });
+    expect(shown(clock.advance(t("2027-06-11T11:00"), 1))).toBe("2027-06-14T08:00");
+    // Friday at two, when nobody is there any more, is a request of Monday.
+    expect(shown(clock.advance(t("2027-06-11T14:00"), 1))).toBe("2027-06-15T08:00");
+    expect(shown(clock.retreat(t("2027-06-14T08:00"), 1))).toBe("2027-06-11T11:00");
+    expect(shown(clock.advance(t("2027-06-10T15:00"), 1))).toBe("2027-06-11T08:00");
+  });
+
   test("backwards it gives the last minute for the request", () => {
     const clock = office(900);
     expect(shown(clock.retreat(t("2027-06-16T09:00"), 1))).toBe("2027-06-15T15:00");

@@ -13,7 +13,7 @@ interface OfficeDay {
  * Counts the days of an office. It has two faces, one for each end of a wait:
  *
  * - where a wait begins, a request is *made*: up to the cut-off of an office day it counts as made on that day, after it (or on a day they are shut)
- *   on their next one; without a cut-off, their closing time;
+ *   on their next one; without a cut-off, or with one after it, their closing time;
  * - where it ends, a day has *come* when they open on it. `reading` is this face: how often they have opened since the epoch.
  *
  * So `advance(t, 1)` is the opening of the office day after the one on which a request at `t` counts, and "two full working days, then dig" is the
@@ -121,7 +121,7 @@ export class OfficeClock implements Clock {
       const closes = runs[i + 1] as number;
       for (let day: number = this.time.dayOf(opens); day <= this.time.dayOf(closes - 1); day += 1) {
         const end = Math.min(closes, this.time.startOf(day + 1));
-        const lastRequest = this.cutOff_min === null ? end : this.time.at(day, this.cutOff_min);
+        const lastRequest = this.cutOff_min === null ? end : Math.min(end, this.time.at(day, this.cutOff_min));
         if (day === dayBefore) days[days.length - 1] = { opens: (days[days.length - 1] as OfficeDay).opens, lastRequest };
         else days.push({ opens: Math.max(opens, this.time.startOf(day)), lastRequest });
         dayBefore = day;

@@ -77,4 +77,20 @@ describe("sunrise and sunset", () => {
     const [december, end] = ["2020-12-01", "2020-12-31"].map((date) => time.minuteOf(date) as number) as [number, number];
     expect(light(december, end)).toEqual([]);
   });
+
+  test("light for work is cut inwards to quarter hours on the wall, also where the zone is three quarters of an hour off", () => {
+    for (const zone of ["America/New_York", "Asia/Kathmandu"]) {
+      const site = { zone, latitude: 41.4, longitude: zone.startsWith("Asia") ? 85.3 : -73.9 };
+      const time = siteTime(site.zone, "2027-10-01");
+      const light = daylight(site, "2027-10-01")(0, 60 * 1440);
+      expect(light).toHaveLength(120);
+      light.forEach((t, i) => {
+        const sun = sunDay(site, "2027-10-01", i >> 1);
+        const late = i % 2 === 0 ? t - (sun.rise as number) : (sun.set as number) - t;
+        expect(time.local(t).minute % 15).toBe(0);
+        expect(late).toBeGreaterThanOrEqual(0);
+        expect(late).toBeLessThan(15);
+      });
+    }
+  });
 });

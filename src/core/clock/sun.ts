@@ -19,7 +19,10 @@ export function sunDay(site: SiteSpec, start: string, day: number): SunDay {
   return up === "part" ? { rise: rise as ElapsedMinute, set: set as ElapsedMinute, up } : { rise: null, set: null, up };
 }
 
-/** While the sun is up. */
+/** Working light begins and ends on the quarter hour, as nobody agrees to start at 7:32. */
+const step_min = 15;
+
+/** While the sun is up, cut inwards to quarter hours of the wall clock; what `sunDay` tells is to the minute. */
 export function daylight(site: SiteSpec, start: string): RunSource {
   const time = siteTime(site.zone, start);
   const solarDay = solarDays(site, start);
@@ -27,7 +30,10 @@ export function daylight(site: SiteSpec, start: string): RunSource {
     const out: number[] = [];
     for (let day = time.dayOf(from) - 1; day <= time.dayOf(to) + 1; day += 1) {
       const { rise, set, up } = solarDay(day);
-      if (up !== "not-at-all") out.push(Math.max(from, rise), Math.min(to, set));
+      if (up === "part") {
+        const light = [rise + ((step_min - (time.local(rise).minute % step_min)) % step_min), set - (time.local(set).minute % step_min)];
+        out.push(Math.max(from, light[0] as number), Math.min(to, light[1] as number));
+      } else if (up === "all-day") out.push(Math.max(from, rise), Math.min(to, set));
     }
     return joined(out) as Runs;
   };
