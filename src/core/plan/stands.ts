@@ -2,6 +2,7 @@ import { type ElapsedMinute, never } from "../base";
 import type { Build } from "../build";
 import type { Clocks } from "../clock";
 import type { Solution } from "../schedule";
+import { thereAt } from "./amounts";
 import { placeStates } from "./open";
 import type { PieceSpan, Stands } from "./plan";
 import type { StoreNeeds } from "./stores";
@@ -12,9 +13,10 @@ export function standsOf(build: Build, clocks: Clocks, stores: StoreNeeds, s: So
     if (piece.up < 0 && !piece.fromStart) return { up: never, stands: never, gone: never };
     const up = (piece.up < 0 ? 0 : s.start[piece.up]!) as ElapsedMinute;
     const stands = (piece.up < 0 ? 0 : s.finish[piece.up]!) as ElapsedMinute;
-    // What stood before the build began has had its time.
-    const itself =
-      piece.goesAfter === null ? never : piece.up < 0 ? stands : clocks.of(piece.goesAfter.on).advance(stands, piece.goesAfter.amount);
+    // What stood before the build began has had its time; a pour of this build has not.
+    const { goesAfter } = piece;
+    const past = piece.up < 0 && goesAfter?.on.kind !== "strength";
+    const itself = goesAfter === null ? never : past ? stands : thereAt(build, clocks, s, goesAfter, stands);
     const gone = piece.down < 0 ? itself : (Math.min(itself, s.finish[piece.down]!) as ElapsedMinute);
     return { up, stands, gone };
   });

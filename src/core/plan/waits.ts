@@ -1,18 +1,19 @@
 import { type ElapsedMinute, never } from "../base";
 import type { Solution } from "../schedule";
+import { countedFrom, thereAt } from "./amounts";
 import type { Bound } from "./bound";
 import type { Visit, WaitDates } from "./plan";
 
-/** Every least amount of the order with when it lets go. */
+/** Every least amount of the order with when it lets go; a strength from the pour it names on. */
 export function waitDates(bound: Bound, s: Solution): WaitDates[] {
-  const { access, clocks } = bound;
+  const { access, build, clocks } = bound;
   const { arcs, amounts } = access;
   const out: WaitDates[] = [];
   for (let row = 0; row < arcs.count; row++) {
     if (arcs.least[row]! < 0) continue;
     const amount = amounts[arcs.least[row]!]!;
-    const from = (arcs.fromEnd[row] === 0 ? s.start : s.finish)[arcs.from[row]!]! as ElapsedMinute;
-    out.push({ row, from, ready: clocks.of(amount.on).advance(from, amount.amount) });
+    const end = (arcs.fromEnd[row] === 0 ? s.start : s.finish)[arcs.from[row]!]! as ElapsedMinute;
+    out.push({ row, from: countedFrom(build, s, amount, end), ready: thereAt(build, clocks, s, amount, end) });
   }
   return out;
 }
@@ -30,7 +31,7 @@ export function visitsOf(bound: Bound, s: Solution): Visit[] {
     const from = build.at.step.get(wait.from)!;
     const to = build.at.step.get(wait.to)!;
     const begins = (wait.fromEnd === "start" ? s.start : s.finish)[from]! as ElapsedMinute;
-    const ends = least === null ? (wait.toEnd === "start" ? s.start : s.finish)[to]! : clocks.of(least.on).advance(begins, least.amount);
+    const ends = least === null ? (wait.toEnd === "start" ? s.start : s.finish)[to]! : thereAt(build, clocks, s, least, begins);
     for (let k = 1; k <= mostVisits && begins + k * visits.every_min < Math.min(ends, never); k++) {
       const at = (begins + k * visits.every_min) as ElapsedMinute;
       out.push({ wait: w, from, at, lasts: visits.lasts_min, who: visits.who, for: visits.for });

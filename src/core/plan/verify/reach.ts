@@ -79,10 +79,16 @@ export function stoodFrom(c: Case, p: number): number {
   return piece.up >= 0 ? c.finish[piece.up]! : piece.fromStart ? -forever : forever;
 }
 
-/** What an amount is counted from: what stands from the start has had every amount before the build began. */
+/** When a piece has an amount: a strength counts from its pour; what stands from the start has had every other amount before the build began. */
 export function since(c: Case, p: number, amount: Amount): number {
-  const from = stoodFrom(c, p);
-  return Number.isFinite(from) ? c.clocks.of(amount.on).advance(from as ElapsedMinute, amount.amount) : from;
+  const stood = stoodFrom(c, p);
+  if (amount.on.kind === "strength") return Math.max(stood, strengthAt(c, amount.on.pour, amount));
+  return Number.isFinite(stood) ? c.clocks.of(amount.on).advance(stood as ElapsedMinute, amount.amount) : stood;
+}
+
+/** When the concrete of a pour has a strength. */
+export function strengthAt(c: Case, pour: string, { on, amount }: Amount): number {
+  return c.clocks.of(on).advance(c.finish[c.build.at.step.get(pour)!]! as ElapsedMinute, amount);
 }
 
 /** When it goes by itself. */

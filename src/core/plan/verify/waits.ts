@@ -1,6 +1,7 @@
 import type { ElapsedMinute } from "../../base";
 import type { Amount, Wait } from "../../build";
 import type { Case, Fault } from "./fault";
+import { strengthAt } from "./reach";
 
 /** Written waits, and of every choice at least one alternative with all its waits. */
 export function checkWaits(c: Case): Fault[] {
@@ -27,7 +28,9 @@ function brokenSides(c: Case, wait: Wait): string[] {
   return out;
 }
 
+/** A strength counts from the finish of the pour it names, wherever the wait begins; the wait's own end is then a bare precedence. */
 function after(c: Case, from: number, amount: Amount): number {
+  if (amount.on.kind === "strength") return Math.max(from, strengthAt(c, amount.on.pour, amount));
   return c.clocks.of(amount.on).advance(from as ElapsedMinute, amount.amount);
 }
 
