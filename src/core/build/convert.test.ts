@@ -217,7 +217,13 @@ describe("members", () => {
           ],
         },
       ],
-      kept: { engine: "1", rung: 1000, finish: "2027-08-01T15:00", steps: { a: ["2027-04-03T7:30", "2027-04-03T12:00"] } },
+      kept: {
+        engine: "1",
+        rung: 1000,
+        on: "2027-02-01",
+        finish: "2027-08-01T15:00",
+        steps: { a: ["2027-04-03T7:30", "2027-04-03T12:00"] },
+      },
     });
     expect(build.people[0]).toMatchObject({ calendar: "inspector", roles: ["hose"], daysOffBudget: 4, daysOffSpent: ["2027-06-18"] });
     expect(build.deliveries[0]).toMatchObject({
@@ -232,6 +238,7 @@ describe("members", () => {
       { id: "joint-1-1", least: null, most: { amount: 60 } },
       { id: "cut", least: { amount: 1440 }, most: null },
     ]);
+    expect(build.kept?.on).toBe("2027-02-01");
     expect(build.kept?.steps.get("a")).toEqual({ start: "2027-04-03T07:30", finish: "2027-04-03T12:00" });
     expect(build.steps[1]?.needs).toEqual(["bars"]);
   });

@@ -6,27 +6,9 @@ type Member = Readonly<Record<string, unknown>> & { readonly id: string };
 /** Adds a member at the end of a list, or puts it in place of the one with its id. */
 export const addMember = (list: ListName, member: Member): DocumentEdit => ({ path: [list, `id=${member.id}`], value: member });
 
-/** Adds a member before the one that now stands at a position (counted from 0). */
-export const insertMember = (list: ListName, position: number, member: Member): DocumentEdit => ({
-  path: [list, `+${position}`],
-  value: member,
-});
-
-export const addStep = (step: Member): DocumentEdit => addMember("steps", step);
-export const addPiece = (piece: Member): DocumentEdit => addMember("pieces", piece);
-
-/** Sets one field of a member. The id may be a copy's ("post#2"): the field is the group's, written once. */
+/** Sets one field of a member; undefined takes it out. The id may be a copy's ("post#2"): the field is the group's, written once. */
 export function setField(list: ListName, id: string, key: string | readonly string[], value: unknown): DocumentEdit {
-  return { path: [list, `id=${writtenId(id)}`, ...(typeof key === "string" ? [key] : key)], value };
-}
-
-export function removeField(list: ListName, id: string, key: string | readonly string[]): DocumentEdit {
-  return { path: [list, `id=${writtenId(id)}`, ...(typeof key === "string" ? [key] : key)] };
-}
-
-/** Sets a field of one copy of a group only, as its difference. */
-export function setForCopy(group: string, copy: number, member: string, key: string, value: unknown): DocumentEdit {
-  const path = ["groups", `id=${group}`, "differences", String(copy), writtenId(member), key];
+  const path = [list, `id=${writtenId(id)}`, ...(typeof key === "string" ? [key] : key)];
   return value === undefined ? { path } : { path, value };
 }
 

@@ -24,7 +24,13 @@ const document = documentOf({
     { id: "post", fromStart: true },
   ],
   steps: [
-    { id: "tie", reaches: [{ place: "cage" }, { place: "yard" }], place: "cage", equipment: [{ of: "mixer" }], needs: ["bars"] },
+    {
+      id: "tie",
+      reaches: [{ place: "cage" }, { place: "yard" }, { any: [{ place: "cage" }, { place: "yard" }] }],
+      place: "cage",
+      equipment: [{ of: "mixer" }],
+      needs: ["bars"],
+    },
     { id: "set", puts: ["face"], after: ["tie", "look"], leansOn: [{ piece: "brace" }], holdPoint: { places: ["cage"] } },
     { id: "look", trial: { decides: ["set"] } },
   ],
@@ -76,5 +82,12 @@ describe("removing a member", () => {
     expect(after.pieces).toBe(document.pieces);
     const pieces = without("pieces", "guy").document as { pieces: { heldBy?: unknown }[] };
     expect(pieces.pieces[0]?.heldBy).toEqual([["post"]]);
+    const places = without("places", "cage").document as { steps: { place?: string; reaches?: unknown }[] };
+    expect(places.steps[0]?.reaches).toEqual([{ place: "yard" }, { any: [{ place: "yard" }] }]);
+    expect(places.steps[0]?.place).toBeUndefined();
+  });
+
+  test("a copy stands for its member", () => {
+    expect(removeMember(document, "steps", "tie#1")).toEqual(removeMember(document, "steps", "tie"));
   });
 });

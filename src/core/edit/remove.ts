@@ -1,7 +1,7 @@
-import type { DocumentEdit } from "../base";
+import { type DocumentEdit, writtenId } from "../base";
 
 type Members = readonly Readonly<Record<string, unknown>>[];
-type Removable =
+export type Removable =
   | "steps"
   | "pieces"
   | "places"
@@ -108,11 +108,22 @@ function withoutTexts(document: unknown, [list, ...key]: readonly [string, ...st
 function withoutEntries(document: unknown, [list, key, field]: readonly [string, string, string], id: string): DocumentEdit[] {
   return membersOf(document, list).flatMap((member): DocumentEdit[] => {
     const entries = member[key];
-    const speaks = (entry: unknown): boolean =>
-      typeof entry === "object" && entry !== null && speaksOf((entry as Record<string, unknown>)[field], id);
-    if (!Array.isArray(entries) || !entries.some(speaks)) return [];
-    return [{ path: [list, `id=${member.id}`, key], value: entries.filter((entry) => !speaks(entry)) }];
+    if (!Array.isArray(entries)) return [];
+    const left = entries.flatMap((entry) => entryWithout(entry, field, id));
+    if (left.length === entries.length && left.every((entry, index) => entry === entries[index])) return [];
+    return [{ path: [list, `id=${member.id}`, key], value: left }];
   });
+}
+
+/** The entry itself where it does not speak of it; of several that would do (`any`) those that are left; else nothing. */
+function entryWithout(entry: unknown, field: string, id: string): readonly unknown[] {
+  if (typeof entry !== "object" || entry === null) return [entry];
+  const { any, [field]: named } = entry as Record<string, unknown>;
+  if (speaksOf(named, id)) return [];
+  if (!Array.isArray(any)) return [entry];
+  const left = any.flatMap((one) => entryWithout(one, field, id));
+  if (left.length === any.length) return [entry];
+  return left.length === 0 ? [] : [{ ...entry, any: left }];
 }
 
 /** Alternatives that count on the piece are none any more; without an alternative left nothing need hold the other. */
@@ -127,9 +138,10 @@ function withoutHolder(document: unknown, id: string): DocumentEdit[] {
 
 /**
  * Edits that take a member out of its list together with what speaks of it: ids in lists, reaches, waits and bookings. What is said in words (an amount
- * "500 psi of" a pour that goes) is left for its author: the reader points it out.
+ * "500 psi of" a pour that goes) is left for its author: the reader points it out. The id may be a copy's ("post#2"): the group's member goes.
  */
-export function removeMember(document: unknown, list: Removable, id: string): readonly DocumentEdit[] {
+export function removeMember(document: unknown, list: Removable, copyOrId: string): readonly DocumentEdit[] {
+  const id = writtenId(copyOrId);
   const { texts = [], entries = [], members = [], fields = [] } = mentions[list] ?? {};
   const gone = new Set([`${list}/${id}`]);
   const edits: DocumentEdit[] = [

@@ -2,7 +2,7 @@ import { asId, type CalendarId } from "../../base";
 import type { Booking, Delivery, KeptPlan, Person } from "../model";
 import type { BookingDraft, DeliveryDraft, PersonDraft } from "../read/drafts";
 import { linkMaybe } from "./amounts";
-import type { Context } from "./context";
+import { type Context, sayAt } from "./context";
 import type { Speaker } from "./names";
 import { linkHeld } from "./pieces";
 
@@ -14,8 +14,15 @@ export function linkPerson(draft: PersonDraft, context: Context): Person {
   return { ...draft, id: asId(draft.id), calendar };
 }
 
+/** What was promised for a day before the build begins is not known to be there: it may be a slip of the pen. */
+function checkStart(value: string | null, key: string, context: Context, speaker: Speaker): void {
+  if (value !== null && value.slice(0, 10) < context.start)
+    sayAt(context, speaker, key, "build.before-start", { value, start: context.start });
+}
+
 export function linkDelivery(draft: DeliveryDraft, context: Context): Delivery {
   const speaker: Speaker = { list: "deliveries", id: draft.id, copy: null };
+  checkStart(draft.promised, "promised", context, speaker);
   return {
     ...draft,
     id: asId(draft.id),
@@ -30,6 +37,7 @@ export function linkDelivery(draft: DeliveryDraft, context: Context): Delivery {
 
 export function linkBooking(draft: BookingDraft, context: Context): Booking {
   const speaker: Speaker = { list: "bookings", id: draft.id, copy: null };
+  checkStart(draft.date, "date", context, speaker);
   return {
     ...draft,
     id: asId(draft.id),
@@ -42,11 +50,13 @@ export function linkBooking(draft: BookingDraft, context: Context): Booking {
 export interface RawKept {
   readonly engine: string;
   readonly rung: number;
+  /** Local date on which it was kept. */
+  readonly on?: string | undefined;
   readonly finish: string;
   readonly steps: Readonly<Record<string, readonly [string, string]>>;
 }
 
 export function linkKept(raw: RawKept): KeptPlan {
   const steps = new Map(Object.entries(raw.steps).map(([id, [start, finish]]) => [id, { start, finish }]));
-  return { engine: raw.engine, rung: raw.rung, finish: raw.finish, steps };
+  return { engine: raw.engine, rung: raw.rung, on: raw.on ?? null, finish: raw.finish, steps };
 }

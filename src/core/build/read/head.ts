@@ -72,6 +72,7 @@ function keptOf(value: RawKept, notes: Notes): RawKept {
   return {
     engine: value.engine,
     rung: value.rung,
+    on: value.on === undefined ? undefined : readDate(spot(notes, "kept", "on"), value.on),
     finish: moment("finish", value.finish),
     steps: Object.fromEntries(
       steps.map(([id, [start, finish]]) => [id, [moment(`steps.${id}`, start), moment(`steps.${id}`, finish)] as const]),

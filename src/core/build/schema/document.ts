@@ -47,6 +47,7 @@ export const listNames = Object.keys(lists) as readonly ListName[];
 export const kept = v.looseObject({
   engine: s.line,
   rung: v.number(),
+  on: v.optional(s.date),
   finish: s.moment,
   steps: v.record(v.string(), v.tuple([s.moment, s.moment])),
 });
