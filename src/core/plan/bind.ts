@@ -5,6 +5,7 @@ import type { Clocks } from "../clock";
 import type { Capacity } from "../schedule";
 import { type Bound, ClockList, type DateOf, furthest } from "./bound";
 import { type Crews, crewsOf } from "./crews";
+import { fixesOf, together } from "./fixes";
 import { linksOf } from "./links";
 import { fromMoment, isDate, startWithin, untilMoment } from "./moments";
 import { placeNeeds } from "./places";
@@ -47,8 +48,6 @@ export function bind(build: Build, access: Access, clocks: Clocks, seen: Elapsed
     } else if (fixed[j]! < 0) {
       fixed[j] = Math.max(0, from);
       fixedOf[j] = of;
-    } else {
-      notBefore(j, from, of);
     }
   };
 
@@ -58,9 +57,9 @@ export function bind(build: Build, access: Access, clocks: Clocks, seen: Elapsed
     unbroken[s] = step.unbroken ? 1 : 0;
     if (step.notBefore !== null) notBefore(s, fromMoment(clocks, step.notBefore), "not-before");
     if (step.deadline !== null) dueBy(s, untilMoment(clocks, step.deadline), "deadline");
-    if (step.fixed !== null) fix(s, step.fixed, "fixed");
   });
-  for (const booking of build.bookings) if (booking.date !== null) fix(build.at.step.get(booking.step)!, booking.date, "booking");
+  // Dates that contradict each other are told by clashes.ts; the first counts here.
+  for (const [s, fixes] of fixesOf(build)) for (const f of together(fixes)) fix(s, f.moment, f.booking < 0 ? "fixed" : "booking");
   build.deliveries.forEach((delivery, d) => {
     const j = steps + d;
     clock[j] = list.of(clocks.calendar(delivery.calendar));

@@ -4,6 +4,7 @@ import type { Build } from "../build";
 import { type Clocks, clocksOf } from "../clock";
 import { earliest, latest, netOf, type Problem, type Result, type Solution } from "../schedule";
 import type { Bound } from "./bound";
+import { clashFindings } from "./clashes";
 import { crowdOf } from "./crowd";
 import { dateFindings, finding, needsFindings } from "./findings";
 import { chainOf, holdersOf } from "./holders";
@@ -32,11 +33,13 @@ export function plan(build: Build): Plan {
   const { bound, result } = ordered;
   if (bound === null || result === null)
     return undated(build, ordered, ordered.givenUp ? "not-found" : "no-order", ordered.access.findings);
-  const before = [...ordered.access.findings, ...needsFindings(bound)];
+  const clashes = clashFindings(bound);
+  const before = [...ordered.access.findings, ...needsFindings(bound), ...clashes];
   if (result.status === "infeasible") {
     const why = ordered.overall ?? [windowFinding(bound, result.witness, ordered.refused)];
-    return undated(build, ordered, ordered.givenUp ? "not-found" : "no-dates", [...before, ...why]);
+    return undated(build, ordered, ordered.givenUp && clashes.length === 0 ? "not-found" : "no-dates", [...before, ...why]);
   }
+  if (clashes.length > 0) return undated(build, ordered, "no-dates", before);
   if (result.solution === null) return undated(build, ordered, "not-found", [...before, notFound(bound, result)]);
   return dated(bound, clocks, result.solution, before);
 }
