@@ -1,3 +1,4 @@
+import { degreesOf } from "../parts/figure";
 import { idFrom } from "../write/written";
 
 export interface NewBuild {
@@ -13,10 +14,32 @@ export interface NewBuild {
   readonly units: "us" | "metric" | "build";
 }
 
-/** A document with weekends, so many hands, and one step where one is named. What is no number is left as typed, for the check to refuse. */
+const mostHands = 50;
+
+/** A sentence for each field that cannot be taken as typed. */
+export function faultsOf(wanted: NewBuild): Partial<Record<"name" | "start" | "hands" | "latitude" | "longitude", string>> {
+  const hands = wanted.hands.trim();
+  const count = /^\d+$/.test(hands) ? Number(hands) : 0;
+  const degrees = (of: "latitude" | "longitude"): Record<string, string> => {
+    const read = degreesOf(wanted[of], of);
+    return typeof read === "string" ? { [of]: read } : {};
+  };
+  return {
+    ...(wanted.name.trim() === "" ? { name: "Write what it is called, like Garden wall." } : {}),
+    ...(/^\d{4}-\d\d-\d\d$/.test(wanted.start) ? {} : { start: "Choose the first day, like 2027-06-26." }),
+    ...(count >= 1 && count <= mostHands
+      ? {}
+      : {
+          hands: `${hands === "" ? "How many? Write" : `“${hands}” is not a number of hands; write`} a whole number from 1 to ${mostHands}, like 2.`,
+        }),
+    ...degrees("latitude"),
+    ...degrees("longitude"),
+  };
+}
+
+/** A document with weekends, so many hands, and one step where one is named. Only for what has no faults. */
 export function newBuild(wanted: NewBuild): unknown {
-  const name = wanted.name.trim() || "New build";
-  const hands = Math.min(Math.max(Math.round(Number(wanted.hands)) || 1, 1), 50);
+  const name = wanted.name.trim();
   const first = wanted.first.trim();
   const windows = ["8:00-12:00", "12:30-17:00"];
   return {
@@ -25,14 +48,14 @@ export function newBuild(wanted: NewBuild): unknown {
     name,
     site: {
       zone: wanted.zone,
-      latitude: figure(wanted.latitude),
-      longitude: figure(wanted.longitude),
+      latitude: degreesOf(wanted.latitude, "latitude"),
+      longitude: degreesOf(wanted.longitude, "longitude"),
       units: wanted.units === "build" ? "us" : wanted.units,
     },
     start: wanted.start,
     usual: "weekends",
     calendars: [{ id: "weekends", name: "weekends", week: { sat: windows, sun: windows } }],
-    people: Array.from({ length: hands }, (_, index) => ({
+    people: Array.from({ length: Number(wanted.hands) }, (_, index) => ({
       id: index === 0 ? "you" : `hand-${index + 1}`,
       name: index === 0 ? "You" : `Hand ${index + 1}`,
       calendar: "weekends",
@@ -41,11 +64,6 @@ export function newBuild(wanted: NewBuild): unknown {
     pieces: [],
     steps: first === "" ? [] : [{ id: idFrom(first, {}), name: first, work: "2 h" }],
   };
-}
-
-function figure(typed: string): unknown {
-  const text = typed.trim();
-  return text !== "" && Number.isFinite(Number(text)) ? Number(text) : text;
 }
 
 /** Where and when it probably is: the next Saturday, and the middle of the clock's zone in temperate latitudes. */

@@ -55,7 +55,7 @@ export interface KeptPlan {
   readonly engine: string;
   readonly rung: number;
   /** Local date on which it was kept; null where that was not written down. */
-  readonly on: string | null;
+  readonly on?: string | null;
   readonly steps: ReadonlyMap<string, { readonly start: LocalMoment; readonly finish: LocalMoment }>;
   readonly finish: LocalMoment;
 }
