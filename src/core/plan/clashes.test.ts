@@ -9,7 +9,7 @@ const booking = (id: string, date: string) => ({ id, name: id, step: "pour", cal
 function clash(document: PartialDocument) {
   const made = plan(buildOf(document));
   expect(made.status).toBe("no-dates");
-  const found = made.findings.filter((f) => f.code === "plan.windows" && f.because!.length === 2);
+  const found = made.findings.filter((f) => f.because?.every((b) => b.rule === "window.fixed"));
   expect(found).toHaveLength(1);
   const { because, waysOut, where } = found[0]!;
   expect(where).toEqual({ list: "steps", id: "pour" });

@@ -1,5 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { buildOf } from "../../../test/fixtures/make";
+import { clocksOf } from "../clock";
 import { compare, plan } from ".";
 
 const row = (id: string, rest: Record<string, unknown> = {}) => ({ id, name: id, work: "4 h", hands: 2, ...rest });
@@ -24,6 +25,26 @@ describe("compare", () => {
     expect([c.moved, c.siteDaysLost, c.stayed, c.through]).toEqual([[], 0, 4, []]);
     expect(c.findings.map((f) => f.code)).toEqual(["compare.same", "compare.before-next-site-day"]);
     expect(c.findings[1]!.detail).toMatchObject({ delivery: "bars", nextAt: plan(build).steps[1]!.start });
+  });
+
+  it("knows deliveries by their ids, and tells the day on which the plan begins, not the next on which anybody works", () => {
+    const of = (promised: string, more: readonly Record<string, unknown>[]) =>
+      buildOf({
+        deliveries: [...more, { id: "bars", name: "Bars", calendar: "inspector", promised }],
+        steps: [row("tie", { needs: ["bars"], notBefore: "2027-03-20" })],
+      });
+    const build = of("2027-03-11", [{ id: "sand", name: "Sand" }]);
+    const before = plan(of("2027-03-09", []));
+    const { findings } = compare(before, plan(build), build);
+    const time = clocksOf(build).time;
+    expect(findings.map((f) => f.code)).toEqual(["compare.same", "compare.before-next-site-day"]);
+    const { delivery, beforeAt, arrivesAt, nextAt } = findings[1]!.detail;
+    expect([delivery, ...[beforeAt, arrivesAt, nextAt].map((t) => time.momentOf(t as number).slice(5, 10))]).toEqual([
+      "bars",
+      "03-09",
+      "03-11",
+      "03-20",
+    ]);
   });
 
   it("two weeks later costs four site days, through the delivery", () => {

@@ -1,6 +1,6 @@
 import type { ElapsedMinute, Finding } from "../base";
 import type { Build } from "../build";
-import { type Clocks, clocksOf, siteTime } from "../clock";
+import { clocksOf, siteTime } from "../clock";
 import type { CompareCode } from "./codes";
 import type { ChainLink, Comparison, Moved, Plan } from "./plan";
 import { workedDays } from "./worked-days";
@@ -52,7 +52,7 @@ export function compare(kept: Plan, now: Plan, build: Build): Comparison {
     moved,
     stayed,
     through,
-    findings: verdict(kept, now, build, clocks, shift, { finishBefore, siteDaysLost, moved: moved.length }),
+    findings: verdict(kept, now, shift, { finishBefore, siteDaysLost, moved: moved.length }),
   };
 }
 
@@ -95,19 +95,19 @@ interface Sum {
   readonly moved: number;
 }
 
-function verdict(kept: Plan, now: Plan, build: Build, clocks: Clocks, shift: number, sum: Sum): Finding[] {
+function verdict(kept: Plan, now: Plan, shift: number, sum: Sum): Finding[] {
   const { finishBefore, siteDaysLost } = sum;
   const finishAt = now.finish;
   if (finishAt > finishBefore) return [said("compare.later", { finishAt, beforeAt: finishBefore, siteDays: siteDaysLost })];
   if (finishAt < finishBefore) return [said("compare.earlier", { finishAt, beforeAt: finishBefore, siteDays: -siteDaysLost })];
   if (sum.moved > 0) return [said("compare.inside-slack", { moved: sum.moved, finishAt })];
+  const arrived = new Map((kept.deliveryIds ?? []).map((id, i) => [id, kept.deliveries[i]!.arrives + shift]));
   const same: Finding[] = [said("compare.same", { finishAt })];
-  if (kept.deliveries.length !== now.deliveries.length) return same;
-  now.deliveries.forEach((d, i) => {
-    const before = kept.deliveries[i]!.arrives + shift;
-    if (before === d.arrives || d.firstStep < 0) return;
-    const nextAt = clocks.work(build.steps[d.firstStep]!.calendar).begin(d.arrives);
-    same.push(said("compare.before-next-site-day", { delivery: build.deliveries[i]!.id, beforeAt: before, arrivesAt: d.arrives, nextAt }));
+  now.deliveries.forEach(({ arrives, firstStep }, i) => {
+    const delivery = now.deliveryIds?.[i] ?? "";
+    const beforeAt = arrived.get(delivery);
+    if (beforeAt === undefined || beforeAt === arrives || firstStep < 0) return;
+    same.push(said("compare.before-next-site-day", { delivery, beforeAt, arrivesAt: arrives, nextAt: now.steps[firstStep]!.start }));
   });
   return same;
 }

@@ -13,8 +13,9 @@ export interface Plan {
    * work allowed was spent first; nothing is proved.
    */
   readonly status: "planned" | "no-order" | "no-dates" | "not-found";
-  /** Ids of the steps, and local date of the build's first day: what a comparison with another plan needs. */
+  /** Ids of the steps and of the deliveries, and local date of the build's first day: what a comparison with another plan needs. */
   readonly ids: readonly string[];
+  readonly deliveryIds?: readonly string[];
   readonly buildStart: string;
   readonly findings: readonly Finding[];
   readonly access: Access;
