@@ -27,7 +27,7 @@ function faults(statement: Statement, inArc: boolean): string[] {
 }
 
 describe("the table of rules", () => {
-  test("every statement of a thousand builds has the fields its rule says, and every rule comes up", () => {
+  test("every statement of a hundred builds has the fields its rule says, and every rule comes up", () => {
     const seen = new Set<string>();
     const wrong = new Set<string>();
     const look = (list: readonly Statement[], inArc: boolean): void => {
@@ -36,7 +36,7 @@ describe("the table of rules", () => {
         for (const fault of faults(s, inArc)) wrong.add(fault);
       }
     };
-    for (let start = 0; start < 600; start++) {
+    for (let start = 0; start < 120; start++) {
       const { build } = readDocument(randomDocument(start));
       if (build === null) continue;
       const result = access(build);

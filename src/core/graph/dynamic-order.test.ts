@@ -9,7 +9,7 @@ describe("an order kept up", () => {
   test("arcs come and go: the same refusals, reach and paths as by looking afresh", () => {
     const random = randomFrom(2);
     let refused = 0;
-    for (let round = 0; round < 200; round++) {
+    for (let round = 0; round < 60; round++) {
       const nodes = random.int(3, 9);
       const arcs = Array.from({ length: 40 }, () => [random.int(0, nodes - 1), random.int(0, nodes - 1)] as const);
       const start = round % 2 === 0 ? null : Int32Array.from(random.shuffled([...Array(nodes).keys()]));
@@ -43,7 +43,7 @@ describe("an order kept up", () => {
         if (path !== null) expect(at).toBe(y);
       }
     }
-    expect(refused).toBeGreaterThan(500);
+    expect(refused).toBeGreaterThan(150);
   });
 
   test("a path is the shortest along arcs that may be used", () => {

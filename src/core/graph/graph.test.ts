@@ -85,7 +85,7 @@ describe("order", () => {
   test("the same graphs have one as two public libraries say (@dagrejs/graphlib, graphology-dag)", () => {
     const random = randomFrom(3);
     let rings = 0;
-    for (let i = 0; i < 300; i++) {
+    for (let i = 0; i < 120; i++) {
       const nodes = random.int(2, 12);
       const arcs = randomArcs(random, nodes, random.int(1, 2 * nodes), random.int(0, 1) === 1);
       const [other, third] = [new Graph(), new DirectedGraph()];
@@ -109,7 +109,7 @@ describe("order", () => {
       const at = positions(order);
       for (const [u, v] of arcs) expect(at[u] as number).toBeLessThan(at[v] as number);
     }
-    expect(rings).toBeGreaterThan(50);
+    expect(rings).toBeGreaterThan(20);
   });
 });
 
@@ -117,7 +117,7 @@ describe("rings", () => {
   test("a witness is a closed walk of arcs that exist", () => {
     const random = randomFrom(5);
     let rings = 0;
-    for (let i = 0; i < 300; i++) {
+    for (let i = 0; i < 120; i++) {
       const nodes = random.int(2, 10);
       const arcs = randomArcs(random, nodes, random.int(1, 2 * nodes), random.int(0, 2) > 0);
       const graph = of(nodes, arcs);
@@ -132,12 +132,12 @@ describe("rings", () => {
         expect(arcs[arc]?.[1]).toBe(arcs[next]?.[0]);
       });
     }
-    expect(rings).toBeGreaterThan(50);
+    expect(rings).toBeGreaterThan(20);
   });
 
   test("components: the same groups as @dagrejs/graphlib, numbered against the arcs", () => {
     const random = randomFrom(7);
-    for (let i = 0; i < 200; i++) {
+    for (let i = 0; i < 80; i++) {
       const nodes = random.int(1, 12);
       const arcs = randomArcs(random, nodes, random.int(0, 2 * nodes), false);
       const other = new Graph();
@@ -159,7 +159,7 @@ describe("rings", () => {
   });
 
   test("nothing is too deep", () => {
-    const n = 200_000;
+    const n = 50_000;
     const chain = of(
       n,
       Array.from({ length: n - 1 }, (_, i): Arc => [i, i + 1]),
@@ -174,7 +174,7 @@ describe("rings", () => {
 describe("paths", () => {
   test("longest, against trying backwards and the free search of @dagrejs/graphlib with delays turned round", () => {
     const random = randomFrom(11);
-    for (let i = 0; i < 200; i++) {
+    for (let i = 0; i < 80; i++) {
       const nodes = random.int(2, 10);
       const arcs = randomArcs(random, nodes, random.int(1, 2 * nodes), true);
       const graph = of(nodes, arcs);
@@ -205,7 +205,7 @@ describe("paths", () => {
 
   test("shortest: as few arcs as Dijkstra of @dagrejs/graphlib, along those allowed", () => {
     const random = randomFrom(13);
-    for (let i = 0; i < 200; i++) {
+    for (let i = 0; i < 80; i++) {
       const nodes = random.int(2, 10);
       const arcs = randomArcs(random, nodes, random.int(1, 3 * nodes), false);
       const graph = of(nodes, arcs);
@@ -240,7 +240,7 @@ describe("reach and reduction", () => {
   test("many questions at once, also beyond one block of targets", () => {
     const random = randomFrom(17);
     for (const nodes of [3, 8, 40]) {
-      for (let i = 0; i < 40; i++) {
+      for (let i = 0; i < 12; i++) {
         const arcs = randomArcs(random, nodes, random.int(1, 2 * nodes), true);
         const graph = of(nodes, arcs);
         const pairs = Array.from({ length: nodes * nodes }, (_, k): Arc => [Math.floor(k / nodes), k % nodes]);
@@ -266,7 +266,7 @@ describe("reach and reduction", () => {
 
   test("an arc is redundant when the rest still lead the same way; of doubles only the first stays", () => {
     const random = randomFrom(19);
-    for (let i = 0; i < 200; i++) {
+    for (let i = 0; i < 80; i++) {
       const nodes = random.int(2, 9);
       const arcs = randomArcs(random, nodes, random.int(1, 3 * nodes), true);
       const graph = of(nodes, arcs);

@@ -28,7 +28,7 @@ function gains(nodes: number, list: readonly Delay[]): boolean {
 test("delays come and go: the same refusals as plain Bellman-Ford, with a ring that gains time", () => {
   const random = randomFrom(4);
   let refused = 0;
-  for (let round = 0; round < 300; round++) {
+  for (let round = 0; round < 100; round++) {
     const nodes = random.int(2, 7);
     const list = Array.from(
       { length: 30 },
@@ -58,7 +58,7 @@ test("delays come and go: the same refusals as plain Bellman-Ford, with a ring t
       });
     });
   }
-  expect(refused).toBeGreaterThan(500);
+  expect(refused).toBeGreaterThan(150);
 });
 
 test("an arc from a node to itself is refused only when it gains time", () => {

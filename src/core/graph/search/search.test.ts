@@ -10,10 +10,10 @@ const solved = (problem: ClauseProblem, assumed: number[] = []) => {
   return { answer: search.solve(assumed), search };
 };
 
-test("a thousand small random problems: the same verdict as trying every set of values", () => {
+test("some hundred small random problems: the same verdict as trying every set of values", () => {
   const random = randomFrom(7);
   const count = { yes: 0, no: 0 };
-  for (let i = 0; i < 1500; i++) {
+  for (let i = 0; i < 400; i++) {
     const problem = randomProblem(random);
     const { answer, search } = solved(problem);
     const expected = possibleByTrying(problem, () => true) ? "yes" : "no";
@@ -30,13 +30,13 @@ test("a thousand small random problems: the same verdict as trying every set of 
       }
     }
   }
-  expect(count.yes).toBeGreaterThan(300);
-  expect(count.no).toBeGreaterThan(300);
+  expect(count.yes).toBeGreaterThan(80);
+  expect(count.no).toBeGreaterThan(80);
 });
 
 test("an answer meets every clause that matters and its arcs form no ring", () => {
   const random = randomFrom(11);
-  for (let i = 0; i < 500; i++) {
+  for (let i = 0; i < 200; i++) {
     const problem = randomProblem(random);
     const { answer, search } = solved(problem);
     if (answer !== "yes") continue;
@@ -50,7 +50,7 @@ test("an answer meets every clause that matters and its arcs form no ring", () =
 
 test("a refutation's statements cannot hold together, and a minimal set loses its force with any one left out", () => {
   const random = randomFrom(23);
-  for (let i = 0; i < 1200; i++) {
+  for (let i = 0; i < 350; i++) {
     const problem = randomProblem(random);
     const { answer, search } = solved(problem);
     if (answer !== "no") continue;
@@ -72,7 +72,7 @@ test("a refutation's statements cannot hold together, and a minimal set loses it
 
 test("assumptions: the same verdict as a clause each, and the ones used are named", () => {
   const random = randomFrom(31);
-  for (let i = 0; i < 800; i++) {
+  for (let i = 0; i < 200; i++) {
     const problem = randomProblem(random);
     const search = new ClauseSearch(problem);
     for (let ask = 0; ask < 3; ask++) {
@@ -90,7 +90,7 @@ test("assumptions: the same verdict as a clause each, and the ones used are name
 
 test("arcs added later can be assumed, as often as one likes", () => {
   const random = randomFrom(43);
-  for (let i = 0; i < 300; i++) {
+  for (let i = 0; i < 60; i++) {
     const problem = randomProblem(random);
     const search = new ClauseSearch(problem);
     for (let ask = 0; ask < 20; ask++) {
@@ -155,8 +155,8 @@ test("an empty clause is refuted by its statement alone", () => {
   expect(search.refutation).toEqual({ statements: [4], assumptions: [] });
 });
 
-test("a hundred thousand steps in a row, and a ring of as many, are no deeper than ten", () => {
-  const n = 100_000;
+test("twenty thousand steps in a row, and a ring of as many, are no deeper than ten", () => {
+  const n = 20_000;
   const chain = Array.from({ length: n }, (_, i): [number, number] => [i, i + 1]);
   const rows = chain.map((_, v) => ({ literals: [holds(v)], statement: v }));
   expect(solved(clauses(null, rows, chain, n + 1)).answer).toBe("yes");

@@ -51,7 +51,7 @@ describe("the time layer", () => {
   test("random problems: the same verdict as trying all, minimal sets, and times that keep every delay", () => {
     const random = randomFrom(9);
     const count = { yes: 0, no: 0, late: 0 };
-    for (let i = 0; i < 250; i++) {
+    for (let i = 0; i < 100; i++) {
       const problem = withTimes(randomProblem(random), random);
       const search = new ClauseSearch(problem);
       const answer = search.solve();
@@ -73,8 +73,8 @@ describe("the time layer", () => {
       expect(possible(problem, (s) => least.includes(s))).toBe(false);
       for (const out of least) expect(possible(problem, (s) => s !== out && least.includes(s))).toBe(true);
     }
-    expect(count.yes).toBeGreaterThan(40);
-    expect(count.late).toBeGreaterThan(40);
+    expect(count.yes).toBeGreaterThan(15);
+    expect(count.late).toBeGreaterThan(15);
   });
 
   test("without one every instant is 0", () => {
