@@ -1,5 +1,5 @@
 import { expect, test } from "vitest";
-import { comesOff, leaveBy } from "./comes-off";
+import { comesOff, goBy, leaveBy } from "./comes-off";
 
 const document = {
   steps: [{ id: "form", puts: ["panel"] }, { id: "strip", takes: ["panel", "brace"] }, { id: "tidy" }],
@@ -24,5 +24,10 @@ test("what is taken down does not go by itself as well", () => {
     { path: ["steps", "id=tidy", "takes"], value: ["wet-seal"] },
     { path: ["pieces", "id=wet-seal", "goesAfter"] },
   ]);
-  expect(leaveBy(document, "wet-seal", "by-itself", "")).toEqual([]);
+});
+
+test("what goes by itself is taken down by no step, and what stays by none either", () => {
+  const strip = { path: ["steps", "id=strip", "takes"], value: ["brace"] };
+  expect(goBy(document, "panel", "24 h")).toEqual([strip, { path: ["pieces", "id=panel", "goesAfter"], value: "24 h" }]);
+  expect(leaveBy(document, "panel", "stays", "")).toEqual([strip]);
 });

@@ -14,18 +14,27 @@ export function comesOff(document: unknown, piece: string): ComesOff {
   return { how: memberOf(document, "pieces", piece)?.goesAfter === undefined ? "stays" : "by-itself", step: "" };
 }
 
-/** The edits that make it leave like that: no other step takes it down, and it goes by itself only where that is asked for. */
-export function leaveBy(document: unknown, piece: string, how: ComesOff["how"], step: string): readonly DocumentEdit[] {
+/** The edits after which no step takes it down but the one named; empty: none does. */
+function takenBy(document: unknown, piece: string, step: string): DocumentEdit[] {
   const id = writtenId(piece);
-  const edits = listOf(document, "steps").flatMap((candidate): DocumentEdit[] => {
+  return listOf(document, "steps").flatMap((candidate): DocumentEdit[] => {
     const takes = idsOf(candidate.takes);
     const has = takes.map(writtenId).includes(id);
-    const wanted = how === "taken" && candidate.id === step;
+    const wanted = candidate.id === step;
     if (has === wanted) return [];
     return [putKey("steps", textOf(candidate.id), "takes", wanted ? [...takes, id] : takes.filter((taken) => writtenId(taken) !== id))];
   });
-  const goesAfter = memberOf(document, "pieces", piece)?.goesAfter;
-  if (how === "by-itself" && goesAfter === undefined) edits.push(putKey("pieces", piece, "goesAfter", "24 h"));
-  if (how !== "by-itself" && goesAfter !== undefined) edits.push(putKey("pieces", piece, "goesAfter", undefined));
-  return edits;
 }
+
+/** The edits that make it stay for good, or let a step take it down. */
+export function leaveBy(document: unknown, piece: string, how: "stays" | "taken", step: string): readonly DocumentEdit[] {
+  const edits = takenBy(document, piece, how === "taken" ? step : "");
+  const goes = memberOf(document, "pieces", piece)?.goesAfter !== undefined;
+  return goes ? [...edits, putKey("pieces", piece, "goesAfter", undefined)] : edits;
+}
+
+/** The edits that let it go by itself after an amount; without one it stays. */
+export const goBy = (document: unknown, piece: string, amount: unknown): readonly DocumentEdit[] => [
+  ...takenBy(document, piece, ""),
+  putKey("pieces", piece, "goesAfter", amount),
+];

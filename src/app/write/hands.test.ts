@@ -12,12 +12,12 @@ test.each([
     ],
   ],
 ])("%s is written and shown again as typed", (typed, written) => {
-  expect(writtenHands(typed)).toEqual(written);
+  expect(writtenHands(typed)).toEqual({ value: written });
   expect(handsText(written)).toBe(typed);
 });
 
-test("nothing typed takes the figure out; what is no number of hands is left for the document to refuse", () => {
-  expect(writtenHands(" ")).toBeUndefined();
-  expect(writtenHands("two")).toBe("two");
-  expect(writtenHands("1 hose, some")).toBe("1 hose, some");
+test("nothing typed takes the figure out; what is no number of hands is said to be none", () => {
+  expect(writtenHands(" ")).toEqual({ value: undefined });
+  expect(writtenHands("many")).toBe("“many” is not a number of hands; write 2, or 1 hose, 4 hands.");
+  expect(writtenHands("1 hose, some")).toBe("“1 hose, some” is not a number of hands; write 2, or 1 hose, 4 hands.");
 });

@@ -8,11 +8,12 @@ export function handsText(value: unknown): string {
     .join(", ");
 }
 
-/** The document's form. What cannot be read as hands is handed on as it is, for the document's own check to refuse. */
-export function writtenHands(typed: string): unknown {
+/** The document's form (undefined for an empty field), or the sentence for the field. */
+export function writtenHands(typed: string): { readonly value: unknown } | string {
   const text = typed.trim();
-  if (text === "") return undefined;
-  if (/^\d+$/.test(text)) return Number(text);
+  if (text === "") return { value: undefined };
+  if (/^\d+$/.test(text)) return { value: Number(text) };
   const parts = text.split(",").map((part) => /^\s*(\d+)\s+(.+?)\s*$/.exec(part));
-  return parts.every((part) => part !== null) ? parts.map((part) => ({ role: part[2], number: Number(part[1]) })) : text;
+  if (parts.some((part) => part === null)) return `“${text}” is not a number of hands; write 2, or 1 hose, 4 hands.`;
+  return { value: parts.map((part) => ({ role: part?.[2], number: Number(part?.[1]) })) };
 }

@@ -6,7 +6,7 @@ export type Written = Readonly<Record<string, unknown>>;
 
 export type ListName = "places" | "pieces" | "steps" | "waits" | "deliveries" | "bookings" | "calendars" | "people" | "equipment" | "stock";
 
-const isObject = (value: unknown): value is Written => typeof value === "object" && value !== null && !Array.isArray(value);
+export const isObject = (value: unknown): value is Written => typeof value === "object" && value !== null && !Array.isArray(value);
 
 /** The members of a list, as written; empty where there is none. */
 export function listOf(document: unknown, list: ListName | "groups"): readonly Written[] {
