@@ -2,7 +2,7 @@ import { never } from "../core/base";
 import type { Build } from "../core/build";
 import { siteTime } from "../core/clock";
 import type { Plan } from "../core/plan";
-import { assumptionSentence, chainSentences, closingSentences, findingSentence, holderClause, voice } from "../words";
+import { assumptionSentence, chainSentences, closingSentences, findingSentence, heldClause, voice } from "../words";
 
 /** The plan for other programs: local moments as text, amounts in minutes, reasons as sentences. Keys are kept from version to version. */
 export function planJson(build: Build, plan: Plan): unknown {
@@ -33,7 +33,7 @@ export function planJson(build: Build, plan: Plan): unknown {
             slack_min: dates.slack,
             onChain: dates.onChain,
             people: dates.people,
-            held: holderClause(dates.holder, plan, say, dates.start),
+            held: heldClause(i, plan, say),
           };
     }),
     deliveries: build.deliveries.map(({ id, name }, i) => {

@@ -98,7 +98,7 @@ describe("plan", () => {
     expect(out).toMatch(/\nFinish: Sat 20 Mar, \d+:\d\d\. .* of work in all\.\n/);
     const chain = out.slice(out.indexOf("What sets the finish"));
     expect(chain).toContain(
-      "\n  “Tie the bars”, Sat 13 Mar, 8:00: it waits for the bars, there on Wed 10 Mar, 7:00; Sat 13 Mar is the next day anyone is here for it.\n",
+      "\n  “Tie the bars”, Sat 13 Mar, 8:00: it waits for the bars, promised for Wed 10 Mar; Sat 13 Mar is the next day anyone is here for it.\n",
     );
   });
 
@@ -211,7 +211,7 @@ describe("the other commands", () => {
       "  3. “Pour the wall”",
       "  4. “Strip the form”",
     ]);
-    expect(out).toContain("\n     “Set the north form” comes before “Pour the wall”: it needs the north form in place.\n");
+    expect(out).toContain("\n     “Set the north form” comes before “Pour the wall”: “Pour the wall” needs the north form in place.\n");
     expect((await told("reasons", "blocked.json")).code).toBe(1);
   });
 

@@ -50,23 +50,23 @@ describe("what is said of one small wall", () => {
     );
     expect(said).toEqual([
       "“Tie the bars” must come before “Set the north form”.",
-      "“Tie the bars” comes before “Set the north form”: it gets from the north to the wall steel, and that way is closed once the north form is in place.",
+      "“Tie the bars” comes before “Set the north form”: it gets to the wall steel from the north, and that way is closed with the north form in place.",
     ]);
     expect(whySentences({ verdict: "none" }, 0, 1, build)).toEqual(["Nothing puts “Tie the bars” before “Set the north form”."]);
   });
 
   test("what holds each step", () => {
     expect(made.steps.map((_, step) => holderSentence(step, made, build))).toEqual([
-      "“Tie the bars” begins Sat 13 Mar, 8:00: it waits for the bars, there on Wed 10 Mar, 7:00.",
+      "“Tie the bars” begins Sat 13 Mar, 8:00: it waits for the bars, promised for Wed 10 Mar; Sat 13 Mar is the next day anyone is here for it.",
       "“Set the north form” begins Sat 13 Mar, 14:00: it waits for “Tie the bars” to be done.",
       "“Pour the wall” begins Sun 14 Mar, 10:00: it waits for “Set the north form” to be done.",
-      "“Strip the form” begins Sat 20 Mar, 8:00: it comes 24 h after “Pour the wall”.",
+      "“Strip the form” begins Sat 20 Mar, 8:00: it comes 24 h after “Pour the wall”; Sat 20 Mar is the next day anyone is here for it.",
     ]);
   });
 
   test("the chain says where only the calendar made it wait", () => {
     expect(chainSentences(made, build).slice(1, 2)).toEqual([
-      "“Tie the bars”, Sat 13 Mar, 8:00: it waits for the bars, there on Wed 10 Mar, 7:00; Sat 13 Mar is the next day anyone is here for it.",
+      "“Tie the bars”, Sat 13 Mar, 8:00: it waits for the bars, promised for Wed 10 Mar; Sat 13 Mar is the next day anyone is here for it.",
     ]);
   });
 
@@ -94,7 +94,7 @@ describe("what is said of one small wall", () => {
     const said = comparisonSentences(compare(made, now, later), later, now);
     expect(said[0]).toBe("The finish goes from Sat 20 Mar, 10:00 to Sat 27 Mar, 10:00: two site days lost.");
     expect(said[1]).toMatch(
-      /^It goes through the bars, “Tie the bars”, .*“Tie the bars” begins Sat 20 Mar, 8:00: it waits for the bars, there on Mon 15 Mar, 7:00; Sat 20 Mar is the next day anyone is here for it\.$/,
+      /^It goes through the bars, “Tie the bars”, .*“Tie the bars” begins Sat 20 Mar, 8:00: it waits for the bars, promised for Mon 15 Mar; Sat 20 Mar is the next day anyone is here for it\.$/,
     );
     expect(said[2]).toMatch(/^Four steps move: “.*, two site days later/);
     expect(said.at(-1)).toBe("Nothing stays where it was.");

@@ -7,11 +7,11 @@ export function listed(items: readonly string[], joint = "and"): string {
   return `${items.slice(0, -1).join(", ")} ${joint} ${items[items.length - 1]}`;
 }
 
-/** First letter small, unless the word is all capitals, holds a figure, or is kept on purpose (a person's name). */
+/** First letter small, unless the word is a single letter ("I-beams"), all capitals, holds a figure, or is kept on purpose (a person's name). */
 export function lower(text: string, kept: readonly string[] = []): string {
   const word = /^[^\s,.;:]*/.exec(text)?.[0] ?? "";
   if (kept.some((name) => text === name || text.startsWith(`${name} `) || text.startsWith(`${name}'`))) return text;
-  return /^[A-Z][a-z'-]*$/.test(word) || word === "A" ? text.charAt(0).toLowerCase() + text.slice(1) : text;
+  return /^[A-Z][a-z']+(-[a-z]+)*$/.test(word) || word === "A" ? text.charAt(0).toLowerCase() + text.slice(1) : text;
 }
 
 /** First letter large; a quoted name at the front stays as it is. */
@@ -22,8 +22,11 @@ export const counted = (count: number, one: string, many = `${one}s`): string =>
 
 const small = ["no", "one", "two", "three", "four", "five", "six", "seven", "eight", "nine", "ten", "eleven", "twelve"];
 
+/** "three"; figures from thirteen on. */
+export const spelledFigure = (count: number): string => small[count] ?? String(count);
+
 /** "three steps"; figures from thirteen on. */
-export const spelled = (count: number, one: string, many = `${one}s`): string => `${small[count] ?? count} ${count === 1 ? one : many}`;
+export const spelled = (count: number, one: string, many = `${one}s`): string => `${spelledFigure(count)} ${count === 1 ? one : many}`;
 
 /** A name for what has none but its id: "tie-bars#2" is "tie bars (2)". */
 export function readable(id: string): string {

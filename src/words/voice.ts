@@ -1,8 +1,8 @@
 import { type DetailValue, type Display, type ElapsedMinute, formatLength, formatMass, formatWork } from "../core/base";
 import type { Build } from "../core/build";
 import { type SiteTime, siteTime } from "../core/clock";
-import { dateWords, finishWords, momentWords, writtenDate } from "./dates";
-import { listed, lower, quoted, readable } from "./text";
+import { dateWords, finishWords, momentWords, writtenDate, writtenDue } from "./dates";
+import { listed, lower, quoted, readable, spelled, spelledFigure } from "./text";
 
 export type Detail = Readonly<Record<string, DetailValue>>;
 
@@ -33,6 +33,10 @@ export interface Voice {
   finish(t: ElapsedMinute | number): string;
   day(t: ElapsedMinute | number): string;
   written(date: string): string;
+  /** "by Sat 19 Jun, 7:30", "by the end of Sat 19 Jun": of a latest date as written. */
+  due(date: string): string;
+  /** People inside a sentence: "you and Ruth". */
+  people(ids: readonly string[]): string;
   /** What must get there: "an arm with a tool, 58 in deep". */
   need(kind: string | undefined, detail?: Detail): string;
   /** "reach the pier steel with an arm and a tool, 58 in deep": what a step must do there. */
@@ -40,6 +44,8 @@ export interface Voice {
   /** "An arm with a tool, 58 in deep, gets to the pier steel": to be followed by how. */
   canGet(place: string | undefined, kind: string | undefined, detail: Detail): string;
   length(length_mm: number): string;
+  /** A text as written, run into a sentence: an ordinary word at its front is small, a person's name is not. */
+  inside(text: string): string;
 }
 
 const listOf: Readonly<Record<string, keyof Build>> = {
@@ -72,8 +78,12 @@ function indexOf({ at }: Build, list: string): ReadonlyMap<string, number> | und
   }[list];
 }
 
+/** Names that stand in quotes, as written: they may be anything. */
+const asWritten = new Set(["steps", "calendars"]);
 /** Names that stand for themselves, without an article. */
-const proper = new Set(["calendars", "people", "waits", "choices", "groups"]);
+const proper = new Set(["people", "waits", "choices", "groups"]);
+/** What a person may be called where one speaks to the builder; inside a sentence it is no name. */
+const pronoun = /^(you|yourself|we|us)$/i;
 
 export function voice(build: Build | null, display: Display = build?.site.units ?? "us"): Voice {
   const time: SiteTime | null = build === null ? null : siteTime(build.site.zone, build.start);
@@ -96,7 +106,8 @@ export function voice(build: Build | null, display: Display = build?.site.units 
   };
   const thing = (list: string, id: string): string => {
     const name = nameOf(list, id);
-    if (list === "steps") return quoted(name);
+    if (asWritten.has(list)) return quoted(name);
+    if (list === "people" && pronoun.test(name)) return "you";
     return proper.has(list) ? name : the(name);
   };
   const any = (id: string): string => {
@@ -139,11 +150,17 @@ export function voice(build: Build | null, display: Display = build?.site.units 
     thing,
     any,
     role: (role, number) =>
-      role === "hands" ? `${number} ${number === 1 ? "pair of hands" : "people"}` : `${number} for the ${readable(role)}`,
+      role === "hands"
+        ? number === 1
+          ? "one pair of hands"
+          : spelled(number, "person", "people")
+        : `${spelledFigure(number)} for the ${readable(role)}`,
     amount: (text) => amountWords(text, any),
     moment: (t) => (time === null ? "" : momentWords(time, t)),
     finish: (t) => (time === null ? "" : finishWords(time, t)),
     day: (t) => (time === null ? "" : dateWords(time, t)),
+    due: (date) => (build === null ? `by ${date}` : writtenDue(date, build.site.zone, build.start)),
+    people: (ids) => listed([...new Set(ids.map((id) => thing("people", id)))]),
     written: (date) => (build === null ? date : writtenDate(date, build.site.zone, build.start)),
     need,
     gets: (place, kind, detail) => getsWords(place === undefined ? "it" : thing("places", place), kind, need(kind, detail)),
@@ -151,8 +168,9 @@ export function voice(build: Build | null, display: Display = build?.site.units 
       const where = place === undefined ? "it" : thing("places", place);
       if (kind === "sight") return `${where} can be seen`;
       const what = need(kind, detail);
-      return `${what}${what.includes(",") ? "," : ""} ${kind === "unit" ? "fits through" : "gets"} to ${where}`;
+      return `${what}${what.includes(",") ? "," : ""} ${kind === "unit" ? "can be got" : "gets"} to ${where}`;
     },
+    inside: (text) => lower(text, people),
     length: (length_mm) => formatLength(length_mm, display),
   };
 }

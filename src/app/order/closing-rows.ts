@@ -1,8 +1,9 @@
-import { never } from "../../core/base";
-import type { Build, Piece } from "../../core/build";
+import { type Display, never } from "../../core/base";
+import type { Build } from "../../core/build";
 import { siteTime } from "../../core/clock";
 import type { ClosingDate, Plan } from "../../core/plan";
 import { clockLabel, dateLabel } from "../../draw";
+import { pieceCloses, stepCautions } from "../../words";
 import { shownName } from "../state/names";
 
 interface ClosingStep {
@@ -24,7 +25,14 @@ export interface ClosingRow {
   /** "closed for good", "opens again Sun 4 Jul", or empty. */
   readonly until: string;
   /** In this order: must be in, checked, seen by the inspector, photographed. */
-  readonly before: readonly { readonly what: string; readonly steps: readonly ClosingStep[] }[];
+  readonly before: readonly BeforeGroup[];
+  /** What can hurt someone at the step that closes. */
+  readonly cautions: readonly string[];
+}
+
+interface BeforeGroup {
+  readonly what: string;
+  readonly steps: readonly ClosingStep[];
 }
 
 const sorts = [
@@ -36,7 +44,7 @@ const sorts = [
 ] as const;
 
 /** The closings in date order, each with what must come before it. Closings that nothing need come before are left out. */
-export function closingRows(build: Build, plan: Plan): readonly ClosingRow[] {
+export function closingRows(build: Build, plan: Plan, units?: Display): readonly ClosingRow[] {
   const time = siteTime(build.site.zone, build.start);
   const dated = plan.status === "planned";
   const closings = dated ? [...plan.closings].sort((a, b) => a.at - b.at) : plan.closings;
@@ -52,33 +60,23 @@ export function closingRows(build: Build, plan: Plan): readonly ClosingRow[] {
         day: dated ? dateLabel(time, closing.at) : "",
         time: dated ? clockLabel(time, closing.at) : "",
         month: dated ? monthAndYear(time.local(closing.at).date) : "",
-        closes: closesWhat(build, piece),
+        closes: pieceCloses(closing.piece, build, units),
         until: dated ? untilWhen(closing, (t) => dateLabel(time, t)) : "",
-        before: sorts.flatMap(({ what, of }) => {
-          const steps = closing.before
-            .filter((entry) => (of as readonly string[]).includes(entry.what))
-            .map((entry) => ({ id: build.steps[entry.step]?.id ?? "", name: shownName(build.steps[entry.step]), forced: entry.forced }));
-          return steps.length > 0 ? [{ what, steps }] : [];
-        }),
+        before: groupsBefore(build, closing.before),
+        cautions: stepCautions(build, step),
       },
     ];
   });
 }
 
-/** "Pier cage: north, south; Joint" of the ways it closes, and the places it fills. */
-export function closesWhat(build: Build, piece: Piece): string {
-  const byPlace = new Map<string, string[]>();
-  for (const ref of piece.closes) byPlace.set(ref.place, [...(byPlace.get(ref.place) ?? []), ref.way]);
-  const closed = [...byPlace].map(([place, ways]) => {
-    const known = build.places[build.at.place.get(place) ?? -1];
-    if (!known || ways.length === known.ways.length) return known ? shownName(known) : place;
-    const names = ways.map((way) => known.ways.find((candidate) => candidate.id === way || candidate.full === way)?.name ?? way);
-    return `${shownName(known)} (${names.join(", ")})`;
+/** What must come before a closing, by sort; empty sorts are left out. */
+export function groupsBefore(build: Build, before: ClosingDate["before"]): readonly BeforeGroup[] {
+  return sorts.flatMap(({ what, of }) => {
+    const steps = before
+      .filter((entry) => (of as readonly string[]).includes(entry.what))
+      .map((entry) => ({ id: build.steps[entry.step]?.id ?? "", name: shownName(build.steps[entry.step]), forced: entry.forced }));
+    return steps.length > 0 ? [{ what, steps }] : [];
   });
-  const filled = piece.fills.map((place) => shownName(build.places[build.at.place.get(place) ?? -1]) || place);
-  return [closed.length > 0 ? `closes ${closed.join("; ")}` : "", filled.length > 0 ? `fills ${filled.join("; ")}` : ""]
-    .filter((part) => part !== "")
-    .join("; ");
 }
 
 function untilWhen(closing: ClosingDate, day: (t: number) => string): string {

@@ -32,9 +32,12 @@ export const accessSayings: Readonly<Record<AccessCode, (told: Told) => string>>
     const closed = places.length === 0 ? "" : `: there is no way left to ${listed(places.map((id) => told.voice.place(id)))}`;
     return `${steps(told, ["reach", "leans"])} cannot be done as written${closed}`;
   },
-  "access.ring": (told) => `${who(told)} wait for each other in a ring, so none can begin`,
+  "access.ring": (told) =>
+    list(told.detail, "steps").length === 1
+      ? `${who(told)} would have to wait for itself, so it can never begin`
+      : `${who(told)} wait for each other in a ring, so none can begin`,
   "access.holds-nothing": ({ detail, voice }) =>
-    `${voice.piece(text(detail, "holder"))} cannot hold ${voice.piece(text(detail, "piece"))}, since it goes by itself; name something that stays until it is taken down`,
+    `${voice.piece(text(detail, "holder"))} cannot hold ${voice.piece(text(detail, "piece"))}: what goes by itself holds nothing; name something that stays until a step takes it down`,
   "access.holds-itself": ({ detail, voice }) =>
     `Saying that ${voice.piece(text(detail, "piece"))} holds itself is worth nothing without saying from when on, like 70 % of its pour; until then what holds it must stay`,
   "access.too-hard": () =>

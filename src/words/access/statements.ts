@@ -59,7 +59,7 @@ function end(step: string, which: string, usual: string): string {
 
 function waitName(id: string | undefined, voice: Voice): string {
   const wait = voice.build?.waits.find((one) => one.id === id);
-  return wait === undefined || wait.plain || wait.name === "" || wait.name === wait.id.split("#")[0] ? "" : `${wait.name}: `;
+  return wait === undefined || wait.plain || wait.name === "" || wait.name === wait.id.split("#")[0] ? "" : `${voice.inside(wait.name)}: `;
 }
 
 /** " for 24 h", ", at 70 % of the strength of “Pour the slab”" */
@@ -84,6 +84,9 @@ function dated(verb: string): Saying {
     `${step === undefined ? voice.any(id ?? "") : voice.step(step)} ${verb} ${voice.written(text(detail, "date"))}`;
 }
 
+const due: Saying = ({ step, id }, voice, detail) =>
+  `${step === undefined ? voice.any(id ?? "") : voice.step(step)} is to be done ${voice.due(text(detail, "date"))}`;
+
 /** Each kind of statement as a fact of the build. */
 const facts: Readonly<Record<RuleName | WindowRule, Saying>> = {
   ways: (statement, voice, detail) => {
@@ -91,13 +94,13 @@ const facts: Readonly<Record<RuleName | WindowRule, Saying>> = {
     const narrow = list(detail, "narrow");
     const place = voice.place(statement.place);
     const small = listed(narrow.map((full) => tooSmall(full, statement, voice)));
-    if (passing.length === 0 && narrow.length === 0) return `${place} has no way in`;
+    if (passing.length === 0 && narrow.length === 0) return `there is no way in to ${place}`;
     if (passing.length === 0) return `No way in is enough to ${voice.gets(statement.place, statement.need, detail)}: ${small}`;
     return `${voice.canGet(statement.place, statement.need, detail)} only ${listed(passing.map(voice.by), "or")}${narrow.length === 0 ? "" : `; ${small}`}`;
   },
   through: (statement, voice, detail) => `${voice.way(fullWay(statement))} leads through ${voice.place(text(detail, "through"))}`,
   closes: (statement, voice) => `With ${voice.piece(statement.piece)} in place, ${voice.way(fullWay(statement))} is closed`,
-  makes: (statement, voice) => `${voice.way(fullWay(statement))} is there only while ${voice.piece(statement.piece)} is up`,
+  makes: (statement, voice) => `${voice.way(fullWay(statement))} is there only with ${voice.piece(statement.piece)} up`,
   fills: ({ piece, place }, voice) => `With ${voice.piece(piece)} in place, nothing gets to ${voice.place(place)} by any way`,
   "up-down": ({ piece, step, other }, voice) =>
     `${voice.step(other)} takes down ${voice.piece(piece)}, which ${voice.step(step)} puts up first`,
@@ -119,17 +122,17 @@ const facts: Readonly<Record<RuleName | WindowRule, Saying>> = {
   "hold-point": ({ step, place }, voice) =>
     `${voice.step(step)} stops the work at ${voice.place(place)}: nothing fills it before, and work there is done by then or waits until it is closed`,
   "not-before": dated("does not begin before"),
-  deadline: dated("is to be done by"),
+  deadline: due,
   fixed: dated("is fixed for"),
   wait: apart,
   choice: ({ id, step, other }, voice, detail) => {
     const either = list(detail, "either");
     if (step !== undefined && other !== undefined) {
       const by = text(detail, "by");
-      return `${by === "" ? "" : `${by}: `}${voice.step(other)} comes after ${voice.step(step)}${between(detail, voice)}`;
+      return `${by === "" ? "" : `${voice.inside(by)}: `}${voice.step(other)} comes after ${voice.step(step)}${between(detail, voice)}`;
     }
     const name = voice.build?.choices.find((one) => one.id === id)?.name;
-    return `${name === undefined || name === id ? "One" : `${name}: one`} of these has to hold: ${listed(either, "or")}`;
+    return `${name === undefined || name === id ? "one" : `${voice.inside(name)}: one`} of these has to hold: ${listed(either.map(voice.inside), "or")}`;
   },
   refused: (_, voice, detail) => {
     const [before, after] = [list(detail, "before"), list(detail, "after")];
@@ -137,7 +140,7 @@ const facts: Readonly<Record<RuleName | WindowRule, Saying>> = {
   },
   asked: ({ step, other }, voice) => `You asked for ${voice.step(step)} before ${voice.step(other)}`,
   "window.release": dated("cannot begin before"),
-  "window.due": dated("is to be done by"),
+  "window.due": due,
   "window.fixed": dated("is fixed for"),
   "window.least": (statement, voice, detail) => apart(statement, voice, { ...detail, least: text(detail, "amount") }),
   "window.most": (statement, voice, detail) => apart(statement, voice, { ...detail, most: text(detail, "amount") }),

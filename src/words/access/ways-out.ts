@@ -1,6 +1,6 @@
 import type { Display, WayOut, WayOutKind } from "../../core/base";
 import type { Build } from "../../core/build";
-import { listed, sentence } from "../text";
+import { listed, sentence, spelled } from "../text";
 import { type Detail, list, text, type Voice, voice } from "../voice";
 
 const piece = (detail: Detail, voice: Voice): string => {
@@ -19,8 +19,15 @@ export const ways: Readonly<Record<WayOutKind, (detail: Detail, voice: Voice) =>
     return `Do ${step(detail, voice)} beforehand on the bench, and bring ${unit} in as one`;
   },
   "leave-face-off": (detail, voice) => `Leave ${piece(detail, voice)} off until ${other(detail, voice) || step(detail, voice)} is done`,
-  "clean-out": (detail, voice) =>
-    `Cut a clean-out ${text(detail, "place") === "" ? "at the foot" : `to ${place(detail, voice)}`} for ${step(detail, voice)}, and shut it ${voice.build?.pieces.some(({ fills }) => fills.some((id) => id === text(detail, "place"))) ? "before that is filled" : "again"}`,
+  "clean-out": (detail, voice) => {
+    const id = text(detail, "place");
+    if (id === "") return `Cut a clean-out at the foot for ${step(detail, voice)}, and shut it again`;
+    const filled = voice.build?.pieces.some(({ fills, sort }) => sort !== "earth" && fills.some((one) => one === id)) === true;
+    const inForm = voice.build?.pieces.some(({ closes, sort }) => sort === "form" && closes.some((one) => one.place === id)) === true;
+    if (!filled && !inForm)
+      return `Make another way to ${place(detail, voice)} for ${step(detail, voice)} (a clean-out, a ladder, a scaffold), and shut it again`;
+    return `Cut a clean-out to ${place(detail, voice)} for ${step(detail, voice)}, and shut it ${filled ? "before that is filled" : "again"}`;
+  },
   split: (detail, voice) => {
     if (text(detail, "way") !== "") return `Make ${piece(detail, voice)} in parts that fit ${voice.by(text(detail, "way"))}`;
     if (text(detail, "piece") !== "") return `Split ${step(detail, voice)} in two, with a step of its own for ${piece(detail, voice)}`;
@@ -40,7 +47,7 @@ export const ways: Readonly<Record<WayOutKind, (detail: Detail, voice: Voice) =>
   },
   "drop-wait": (detail, voice) => {
     const choice = voice.build?.choices.find((one) => one.id === text(detail, "choice"));
-    if (choice !== undefined) return `Drop the choice between ${listed(choice.either.map(({ name }) => name))}`;
+    if (choice !== undefined) return `Drop the choice between ${listed(choice.either.map(({ name }) => voice.inside(name)))}`;
     const wait = voice.build?.waits.find((one) => one.id === text(detail, "wait") || one.id === text(detail, "id"));
     if (wait !== undefined) {
       const side = text(detail, "side");
@@ -48,12 +55,32 @@ export const ways: Readonly<Record<WayOutKind, (detail: Detail, voice: Voice) =>
         wait.least !== null && wait.most !== null && side !== "" ? `the ${side === "most" ? "longest" : "shortest"} wait of ` : "";
       const named = wait.plain || wait.name === "" || wait.name === wait.id.split("#")[0];
       const between = `${voice.step(wait.from)} and ${voice.step(wait.to)}`;
-      return `Drop ${limit === "" ? "the link" : limit.trimEnd().replace(/ of$/, "")} between ${between}${named ? "" : ` (${wait.name})`}`;
+      return `Drop ${limit === "" ? "the link" : limit.trimEnd().replace(/ of$/, "")} between ${between}${named ? "" : ` (${voice.inside(wait.name)})`}`;
     }
     const to = other(detail, voice);
     return to === "" ? `Drop the link at ${step(detail, voice)}` : `Drop the link between ${step(detail, voice)} and ${to}`;
   },
 };
+
+/** What is tried on the whole build and found out: where the finish would be. Minutes since the build's epoch; site days where it was planned before. */
+export interface Effect {
+  readonly finishAt: number;
+  readonly finishWas: number | null;
+  readonly siteDays: number;
+}
+
+/** "The finish stays Sat 19 Jun." of a way out that was planned too; empty where it was not. */
+export function effectSentence(effect: Effect, build: Build): string {
+  const say = voice(build);
+  const at = say.finish(effect.finishAt);
+  if (effect.finishWas === null) return sentence(`gives dates: finishes ${at}`);
+  if (effect.finishAt === effect.finishWas) return "The finish stays.";
+  const days =
+    effect.siteDays === 0
+      ? "within the same site day"
+      : `${spelled(Math.abs(effect.siteDays), "site day")} ${effect.siteDays > 0 ? "lost" : "gained"}`;
+  return sentence(`${days}: finishes ${at}`);
+}
 
 /** The second change of a pair. */
 const besides: Readonly<Record<WayOutKind, string>> = {

@@ -1,5 +1,5 @@
-import { counted, listed, quoted, readable, spelled } from "../text";
-import { figure, list, text, type Voice } from "../voice";
+import { listed, quoted, readable, spelled, spelledFigure } from "../text";
+import { type Detail, figure, list, text, type Voice } from "../voice";
 import type { Sayings } from "./sayings";
 
 const sorts: Readonly<Record<string, string>> = {
@@ -16,10 +16,16 @@ const sorts: Readonly<Record<string, string>> = {
   copy: "no copy of the group",
 };
 
-/** "a, b and a again" of a ring. */
+/** One that names itself has a sentence of its own; several go round. */
+const ring = (detail: Detail, one: (name: string) => string, many: (names: string) => string, name: (id: string) => string): string => {
+  const ids = list(detail, "ring");
+  return ids.length === 1 ? one(name(ids[0] ?? "")) : many(around(ids, name));
+};
+
+/** "a, then b, then a again" of a ring. */
 function around(ring: readonly string[], name: (id: string) => string): string {
   const names = ring.map(name);
-  return names.length === 1 ? `${names[0]} itself` : `${listed(names, "then")}, then ${names[0]} again`;
+  return `${listed(names, "then")}, then ${names[0]} again`;
 }
 
 const twice = (voice: Voice, first: string, second: string): string =>
@@ -56,7 +62,7 @@ export const partSayings = {
   "build.nobody-can": ({ at, detail }) => {
     const [role, near, there] = [text(detail, "role"), text(detail, "nearest"), figure(detail, "there")];
     const of = role === "hands" ? "people" : `people for the ${readable(role)}`;
-    return `${at}: ${counted(figure(detail, "wanted"), "is", "are")} wanted of the ${of}, and the build names ${there === 0 ? "none" : there}${near === "" ? "" : `; is ${quoted(near)} meant?`}`;
+    return `${at}: ${spelled(figure(detail, "wanted"), "is", "are")} wanted of the ${of}, and the build names ${there === 0 ? "none" : spelledFigure(there)}${near === "" ? "" : `; is ${quoted(near)} meant?`}`;
   },
   "build.too-few": ({ at, detail, voice }) =>
     `${at}: ${figure(detail, "wanted")} of ${voice.any(text(detail, "of"))} ${figure(detail, "wanted") === 1 ? "is" : "are"} wanted, and there are never more than ${figure(detail, "there")}`,
@@ -81,11 +87,16 @@ export const partSayings = {
   "build.goes-and-taken": ({ at, detail, voice }) =>
     `${at}: this goes by itself, and ${voice.step(text(detail, "step"))} takes it down too; keep one of the two`,
   "build.hold-ring": ({ detail, voice }) =>
-    `These hold each other and nothing holds them: ${around(list(detail, "ring"), (id) => voice.piece(id))}; let one be held by something on firm ground`,
+    ring(
+      detail,
+      (one) => `Nothing can hold itself, and ${one} is said to be held by just that; name what holds it on firm ground`,
+      (many) => `These hold each other and nothing holds them: ${many}; let one be held by something on firm ground`,
+      voice.piece,
+    ),
   "build.held-by-nothing": ({ at }) =>
     `${at}: this says when it holds itself, but nothing need hold it before; say what holds it until then, or leave this out`,
   "build.holder-goes": ({ at, detail, voice }) =>
-    `${at}: ${voice.piece(text(detail, "holder"))} cannot hold anything, since it goes by itself; name something that stays`,
+    `${at}: ${voice.piece(text(detail, "holder"))} cannot hold anything: what goes by itself holds nothing; name something that stays`,
   "build.holds-without-amount": ({ at }) =>
     `${at}: said like this it is worth nothing; say from when on, like 70 % of its pour, and until then name what holds it`,
   "build.leans-on-own": ({ at, detail, voice }) =>
@@ -93,9 +104,24 @@ export const partSayings = {
   "build.no-way": ({ at, detail, voice }) =>
     `${at}: ${voice.place(text(detail, "place"))} has no way in, so nobody can ever get there; give it one`,
   "build.way-ring": ({ detail, voice }) =>
-    `These are each reached only through the other, so nobody gets in: ${around(list(detail, "ring"), (id) => voice.place(id))}; give one of them a way from outside`,
+    ring(
+      detail,
+      (one) => `The only way to ${one} leads through that place itself, so nobody gets in; give it a way from outside`,
+      (many) => `These are each reached only through the other, so nobody gets in: ${many}; give one of them a way from outside`,
+      voice.place,
+    ),
   "build.below-ring": ({ detail, voice }) =>
-    `Each of these is said to lie below the other: ${around(list(detail, "ring"), (id) => voice.place(id))}; drop one`,
+    ring(
+      detail,
+      (one) => `No place lies below itself, and ${one} is said to; drop that`,
+      (many) => `Each of these is said to lie below the other: ${many}; drop one`,
+      voice.place,
+    ),
   "build.wait-ring": ({ detail, voice }) =>
-    `Each of these waits for the other, so none can ever begin: ${around(list(detail, "ring"), (id) => voice.step(id))}; drop one of the links`,
+    ring(
+      detail,
+      (one) => `${one} is said to wait for itself, so it can never begin; drop that link`,
+      (many) => `Each of these waits for the other, so none can ever begin: ${many}; drop one of the links`,
+      voice.step,
+    ),
 } satisfies Sayings;

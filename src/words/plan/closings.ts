@@ -1,6 +1,6 @@
 import type { Closing } from "../../core/access";
 import type { Display } from "../../core/base";
-import type { Build } from "../../core/build";
+import type { Build, Piece } from "../../core/build";
 import type { Plan } from "../../core/plan";
 import { listed, sentence } from "../text";
 import { type Voice, voice } from "../voice";
@@ -23,6 +23,10 @@ const heads: readonly (readonly [Closing["before"][number]["what"], string])[] =
 /** What a piece closes, in words: "the way from the north to the pier steel". */
 function closesWords(piece: number, voice: Voice): string {
   const { closes = [], fills = [] } = voice.build?.pieces[piece] ?? {};
+  return listed([...(closes.length === 0 ? [] : [waysWords(closes, voice)]), ...fills.map((place) => `all of ${voice.place(place)}`)]);
+}
+
+function waysWords(closes: Piece["closes"], voice: Voice): string {
   const byPlace = new Map<string, string[]>();
   for (const { place, way } of closes) byPlace.set(place, [...(byPlace.get(place) ?? []), way]);
   const ways = [...byPlace].map(([place, names]) => {
@@ -31,7 +35,7 @@ function closesWords(piece: number, voice: Voice): string {
       ? `every way to ${voice.place(place)}`
       : `${names.length > 1 ? "the ways" : "the way"} ${listed(names.map((way) => voice.by(way.includes(".") ? way : `${place}.${way}`)))} to ${voice.place(place)}`;
   });
-  return listed([...ways, ...fills.map((place) => `all of ${voice.place(place)}`)]);
+  return listed(ways);
 }
 
 function heading(closing: Closing, at: number | null, opensAgain: number | null, voice: Voice): string {
@@ -40,6 +44,14 @@ function heading(closing: Closing, at: number | null, opensAgain: number | null,
   const when = at === null ? "" : `${voice.moment(at)}: `;
   const again = closing.forGood ? ", for good" : opensAgain === null ? "" : `, until ${voice.moment(opensAgain)}`;
   return `${when}${step} closes ${closesWords(closing.piece, voice)} with ${voice.piece(piece?.id)}${again}`;
+}
+
+/** "closes the way from the north to the wall steel; fills the pier" of a piece; empty where it closes nothing off. */
+export function pieceCloses(piece: number, build: Build, display?: Display): string {
+  const say = voice(build, display);
+  const { closes = [], fills = [] } = build.pieces[piece] ?? {};
+  const ways = closes.length === 0 ? "" : `closes ${waysWords(closes, say)}`;
+  return [ways, fills.length === 0 ? "" : `fills ${listed(fills.map(say.place))}`].filter((part) => part !== "").join("; ");
 }
 
 /** "the way from the north to the pier steel" of a closing: what nothing gets to any more. */
@@ -69,4 +81,17 @@ function lastChance(closing: Closing, build: Build, display?: Display): LastChan
     const steps = closing.before.filter((one) => one.what === what).map((one) => say.step(build.steps[one.step]?.id));
     return steps.length === 0 ? [] : [{ head, steps }];
   });
+}
+
+/** "Nothing goes on at the footing steel before “Footing inspection”, Fri 19 Mar." of every hold point, in date order. */
+export function holdPointSentences(plan: Plan, build: Build, display?: Display): string[] {
+  const say = voice(build, display);
+  return build.steps
+    .flatMap(({ id, holdPoint }, at) =>
+      holdPoint === null ? [] : [{ id, places: holdPoint.places, start: plan.steps[at]?.start ?? null }],
+    )
+    .sort((a, b) => (a.start ?? 0) - (b.start ?? 0))
+    .map(({ id, places, start }) =>
+      sentence(`nothing goes on at ${listed(places.map(say.place))} before ${say.step(id)}${start === null ? "" : `, ${say.day(start)}`}`),
+    );
 }

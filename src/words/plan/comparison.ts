@@ -2,22 +2,25 @@ import type { Display } from "../../core/base";
 import type { Build } from "../../core/build";
 import type { Comparison, Plan } from "../../core/plan";
 import { findingSentence } from "../finding";
-import { listed, sentence, spelled } from "../text";
+import { listed, sentence, spelled, spelledFigure } from "../text";
 import { type Voice, voice } from "../voice";
 import { siteDays } from "./findings";
-import { holderClause, jobWords, nextDay } from "./holders";
+import { heldClause, jobWords } from "./holders";
 
 const mostNamed = 3;
 
 /**
  * What a change moved, in sentences: the finish and the site days it costs, through what, the steps that moved furthest, and what did not move.
- * `build` and `plan` are the new ones.
+ * `build` and `plan` are the new ones. `undone`: the new plan is one that was there before, brought back.
  */
-export function comparisonSentences(comparison: Comparison, build: Build, plan: Plan, display?: Display): string[] {
+export function comparisonSentences(comparison: Comparison, build: Build, plan: Plan, display?: Display, undone = false): string[] {
   const say = voice(build, display);
+  if (undone) return ["Back as it was."];
   const out = comparison.findings
     .filter(({ code }, i, all) => !(code === "compare.same" && all.length > 1 && i === 0))
-    .map((finding) => findingSentence(finding, build, display));
+    .map((finding) =>
+      finding.code === "compare.inside-slack" ? sentence(insideSlack(comparison, say)) : findingSentence(finding, build, display),
+    );
   if (comparison.findings.some((finding) => finding.code === "compare.no-plan")) return out;
   const through = throughWords(comparison, plan, say);
   if (through !== "") out.push(sentence(through));
@@ -49,9 +52,23 @@ function throughWords({ through, finishBefore, finishAfter }: Comparison, plan: 
   const why =
     held === undefined || start === undefined
       ? ""
-      : `. ${jobWords(held.job, say)} begins ${say.moment(start)}: ${holderClause(held.holder, plan, say, start)}${nextDay(held, plan, start, say)}`;
+      : `. ${jobWords(held.job, say)} begins ${say.moment(start)}: ${heldClause(held.job, plan, say)}`;
   const goes = finishBefore === finishAfter ? "It moves" : "It goes through";
   return `${goes} ${shown}${why}`;
+}
+
+/** The finish stays: only what moves later takes slack. */
+function insideSlack({ moved, finishAfter }: Comparison, say: Voice): string {
+  const later = moved.filter((one) => one.startAfter > one.startBefore).length;
+  const earlier = moved.filter((one) => one.startAfter < one.startBefore).length;
+  const stays = `the finish stays ${say.finish(finishAfter)}`;
+  if (later === 0 && earlier === moved.length) return `${spelled(earlier, "step comes", "steps come")} earlier; ${stays}`;
+  if (earlier === 0 && later === moved.length)
+    return `${spelled(later, "step comes", "steps come")} later and ${stays}: there was slack enough`;
+  const parts = [later === 0 ? "" : `${spelledFigure(later)} later`, earlier === 0 ? "" : `${spelledFigure(earlier)} earlier`].filter(
+    Boolean,
+  );
+  return `${spelled(moved.length, "step moves", "steps move")}${parts.length === 0 ? "" : `, ${listed(parts)}`}; ${stays}`;
 }
 
 function movedWords({ moved }: Comparison, say: Voice): string {

@@ -1,7 +1,8 @@
+import type { Finding } from "../../core/base";
 import type { CompareCode, PlanCode } from "../../core/plan";
 import type { Told } from "../build/sayings";
-import { counted, readable, spelled } from "../text";
-import { figure, text, workWords } from "../voice";
+import { readable, spelled, spelledFigure } from "../text";
+import { figure, list, text, workWords } from "../voice";
 
 const lacks: Readonly<Record<string, string>> = {
   people: "people",
@@ -35,26 +36,31 @@ export const planSayings: Readonly<Record<PlanCode, (told: Told) => string>> = {
   "plan.calendar-never": ({ detail, voice }) =>
     `${voice.step(text(detail, "step"))} takes ${workWords(figure(detail, "minutes"))}${detail.unbroken === true ? " without a break" : ""}, and ${voice.thing("calendars", text(detail, "calendar"))} never ${detail.unbroken === true ? "has that much in one go" : "has that much, with the people it asks for"}; shorten it, lengthen the day, or let it pause`,
   "plan.too-few-people": ({ detail, voice }) => {
-    const role = text(detail, "role");
     const have = figure(detail, "have");
-    return `${voice.step(text(detail, "step"))} asks for ${voice.role(role, figure(detail, "wanted"))}, and the build names ${have === 0 ? "nobody" : have}; ask for fewer or name more people`;
+    const steps = list(detail, "steps");
+    const who =
+      steps.length > 3
+        ? `${voice.step(steps[0])} and ${spelled(steps.length - 1, "more step")} ask for`
+        : steps.length > 1
+          ? `${voice.steps(steps)} each ask for`
+          : `${voice.step(text(detail, "step"))} asks for`;
+    return `${who} ${voice.role(text(detail, "role"), figure(detail, "wanted"))}, and the build names ${have === 0 ? "nobody" : spelledFigure(have)}; ask for fewer there`;
   },
   "plan.room-too-small": ({ detail, voice }) =>
-    `${voice.step(text(detail, "step"))} asks for ${figure(detail, "people")} people, and ${voice.place(text(detail, "place"))} has room for ${figure(detail, "room")}; it is planned as if they took turns`,
+    `${voice.step(text(detail, "step"))} asks for ${spelled(figure(detail, "people"), "person", "people")}, and there is room for ${spelledFigure(figure(detail, "room"))} at ${voice.place(text(detail, "place"))}; it is planned as if they took turns`,
   "plan.stock-short": ({ detail, voice }) =>
-    `${figure(detail, "wanted")} of ${voice.any(text(detail, "of"))} ${figure(detail, "wanted") === 1 ? "is" : "are"} wanted at once, and there are never more than ${figure(detail, "have")}; order more or take some down first`,
+    `${spelledFigure(figure(detail, "wanted"))} of ${voice.any(text(detail, "of"))} ${figure(detail, "wanted") === 1 ? "is" : "are"} wanted at once, and there are never more than ${spelledFigure(figure(detail, "have"))}; order more or take some down first`,
   "plan.equipment-short": ({ detail, voice }) =>
-    `${voice.step(text(detail, "step"))} asks for ${figure(detail, "wanted")} of ${voice.any(text(detail, "of"))}, and there ${figure(detail, "have") === 1 ? "is" : "are"} ${figure(detail, "have")}`,
+    `${voice.step(text(detail, "step"))} asks for ${spelledFigure(figure(detail, "wanted"))} of ${voice.any(text(detail, "of"))}, and there ${figure(detail, "have") === 1 ? "is" : "are"} ${spelledFigure(figure(detail, "have"))}`,
   "plan.delivery-late": ({ detail, voice }) =>
-    `${voice.step(text(detail, "step"))} waits ${siteDays(figure(detail, "siteDays"))} for ${voice.any(text(detail, "delivery"))}, there on ${voice.day(figure(detail, "arrivesAt"))}; all else would let it begin on ${voice.day(figure(detail, "readyAt"))}`,
+    `${voice.step(text(detail, "step"))} waits ${siteDays(figure(detail, "siteDays"))} for ${voice.any(text(detail, "delivery"))}, promised for ${voice.day(figure(detail, "arrivesAt"))}; all else would let it begin on ${voice.day(figure(detail, "readyAt"))}`,
   "plan.order-by-past": ({ detail, voice }) =>
     `${voice.any(text(detail, "delivery"))} would have to be ordered by ${voice.day(figure(detail, "orderAt"))}, before the build begins; ask for a shorter lead time or begin later`,
   "plan.book-by-past": ({ detail, voice }) =>
     `${voice.any(text(detail, "booking"))} would have to be booked by ${voice.day(figure(detail, "bookAt"))}, before the build begins; ask sooner or begin later`,
-  "plan.nobody-named": () =>
-    "Nobody is named in this build, so it is planned by its calendars alone; name the people to see who is needed when",
+  "plan.nobody-named": () => "Nobody is named in this build, so it is planned by its calendars alone",
   "plan.hand-over": ({ detail, voice }) =>
-    `${voice.step(text(detail, "step"))} wants ${figure(detail, "wanted")}, and ${counted(figure(detail, "named"), "person is", "people are")} there for all of it; somebody has to take over in the middle`,
+    `${voice.step(text(detail, "step"))} wants ${spelled(figure(detail, "wanted"), "person", "people")}, and ${spelled(figure(detail, "named"), "is", "are")} there for all of it; somebody has to take over in the middle`,
 };
 
 /** What a comparison comes to. */
@@ -71,7 +77,7 @@ export const compareSayings: Readonly<Record<CompareCode, (told: Told) => string
     return `The finish comes forward from ${voice.finish(figure(detail, "beforeAt"))} to ${voice.finish(figure(detail, "finishAt"))}: ${gain}`;
   },
   "compare.inside-slack": ({ detail, voice }) =>
-    `${spelled(figure(detail, "moved"), "step moves", "steps move")} and the finish stays ${voice.finish(figure(detail, "finishAt"))}: there was slack enough`,
+    `${spelled(figure(detail, "moved"), "step moves", "steps move")} and the finish stays ${voice.finish(figure(detail, "finishAt"))}`,
   "compare.before-next-site-day": ({ detail, voice }) => {
     const [before, arrives] = [figure(detail, "beforeAt"), figure(detail, "arrivesAt")];
     const shift = Math.round(Math.abs(arrives - before) / 1440);
@@ -91,3 +97,29 @@ export const compareSayings: Readonly<Record<CompareCode, (told: Told) => string
     return `There is no plan to compare: ${why}`;
   },
 };
+
+/**
+ * Findings with one for one cause: steps that ask in vain for the same people are told together, and what planning stops at is not told a second time as
+ * something to look at in the file.
+ */
+export function gathered(findings: readonly Finding[]): Finding[] {
+  const people = new Map<string, Finding>();
+  for (const finding of findings.filter(({ code }) => code === "plan.too-few-people")) {
+    const before = people.get(cause(finding));
+    const steps = [...(before === undefined ? [] : list(before.detail, "steps")), text(finding.detail, "step")];
+    people.set(cause(finding), { ...finding, ...before, detail: { ...finding.detail, ...before?.detail, steps } });
+  }
+  const asked = new Set([...people.values()].flatMap(({ detail }) => list(detail, "steps").map(written)));
+  const short = new Set(findings.flatMap(({ code, detail }) => (/^plan\.(stock|equipment)-short$/.test(code) ? [text(detail, "of")] : [])));
+  return findings.flatMap((finding) => {
+    if (finding.code === "build.nobody-can" && asked.has(finding.where.id ?? "")) return [];
+    if (finding.code === "build.too-few" && short.has(text(finding.detail, "of"))) return [];
+    if (finding.code !== "plan.too-few-people") return [finding];
+    const all = people.get(cause(finding));
+    people.delete(cause(finding));
+    return all === undefined ? [] : [all];
+  });
+}
+
+const cause = ({ detail }: Finding): string => `${text(detail, "role")} ${figure(detail, "wanted")} ${figure(detail, "have")}`;
+const written = (id: string): string => id.split("#")[0] ?? "";

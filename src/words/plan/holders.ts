@@ -1,7 +1,8 @@
-import type { Display } from "../../core/base";
+import type { Display, ElapsedMinute } from "../../core/base";
 import type { Build } from "../../core/build";
+import { clocksOf } from "../../core/clock";
 import type { ChainLink, Holder, Plan } from "../../core/plan";
-import { listed, sentence } from "../text";
+import { listed, sentence, spelled, spelledFigure } from "../text";
 import { type Voice, voice } from "../voice";
 
 /** The name of a job: steps are counted first, then deliveries. */
@@ -21,33 +22,29 @@ function waitClause(plan: Plan, row: number, job: string, voice: Voice): string 
   const written = voice.amount(amount.text);
   const strong = / of the strength of .*$/;
   if (amount.on.kind === "strength")
-    return `it waits until ${job} is expected to have ${written.replace(strong, written.includes("%") ? " of its strength" : "")}`;
+    return `it waits until ${job} is expected to have ${written.replace(strong, written.includes("%") ? " of its strength" : "")}; nothing has shown it yet`;
   const wait = voice.build?.waits.find((one) => one.id === statements[arcs.reason[row] ?? -1]?.id);
   const named = wait !== undefined && !wait.plain && wait.name !== "" && wait.name !== wait.id.split("#")[0];
-  return `it comes ${written} after ${job}${named ? ` (${wait.name})` : ""}`;
+  return `it comes ${written} after ${job}${named ? ` (${voice.inside(wait.name)})` : ""}`;
 }
 
 /** "it waits for “Tie the bars”": what keeps a job from being earlier, without a capital or a stop. */
 export function holderClause(holder: Holder, plan: Plan, voice: Voice, start: number): string {
-  const { build } = voice;
   switch (holder.kind) {
     case "start-of-build":
       return "nothing holds it: it is as early as the build begins";
     case "wait":
       return waitClause(plan, holder.row, jobWords(holder.job, voice), voice);
-    case "delivery": {
-      const delivery = build?.deliveries[holder.delivery];
-      const arrives = plan.deliveries[holder.delivery]?.arrives;
-      return `it waits for ${delivery === undefined ? "a delivery" : voice.any(delivery.id)}${arrives === undefined ? "" : `, there on ${voice.moment(arrives)}`}`;
-    }
+    case "delivery":
+      return `it waits for ${jobWords(plan.steps.length + holder.delivery, voice)}, ${deliveryClause(holder.delivery, plan, voice)}`;
     case "people":
-      return busyWords(holder.of, jobWords(holder.job, voice), voice);
+      return busyWords(holder, plan, voice, start);
     case "equipment":
-      return `${voice.any(holder.of)} ${copula(voice.any(holder.of))} in use for ${jobWords(holder.job, voice)} until then`;
+      return `until then ${jobWords(holder.job, voice)} has ${voice.any(holder.of)}`;
     case "stock":
       return `it needs ${voice.any(holder.of)}, out with ${jobWords(holder.job, voice)} until then`;
     case "room":
-      return `${voice.place(holder.of)} has no more room until ${jobWords(holder.job, voice)} is done`;
+      return `there is no more room at ${voice.place(holder.of)} until ${jobWords(holder.job, voice)} is done`;
     case "alone":
       return `nobody else may be at ${voice.place(holder.of)} until ${jobWords(holder.job, voice)} is done`;
     case "window":
@@ -63,16 +60,77 @@ export function holderClause(holder: Holder, plan: Plan, voice: Voice, start: nu
   }
 }
 
-const copula = (words: string): string => (/s$/.test(words) && !/ss$/.test(words) ? "are" : "is");
+/** "promised for Mon 14 Jun", "which could be there from Tue 13 Apr; order by Thu 15 Apr": goods are there or not, they do not begin. */
+function deliveryClause(index: number, plan: Plan, voice: Voice): string {
+  const delivery = voice.build?.deliveries[index];
+  const dates = plan.deliveries[index];
+  if (delivery === undefined || dates === undefined) return "which has no date";
+  if (delivery.promised !== null) return `promised for ${voice.day(dates.arrives)}`;
+  const from = plan.chain.find(({ job }) => job === plan.steps.length + index)?.ready;
+  const there =
+    from === undefined || from >= dates.arrives
+      ? `which could be there on ${voice.day(dates.arrives)}`
+      : `which could be there from ${voice.day(from)}`;
+  return dates.orderBy === null ? there : `${there}; order by ${voice.day(dates.orderBy)}`;
+}
 
-/** `of`: the ids of the people who could do it, with spaces between. */
-function busyWords(of: string, job: string, voice: Voice): string {
-  const ids = of.split(" ");
-  const known = ids.filter((id) => voice.build?.at.person.has(id));
-  const [only] = known;
-  if (known.length === 1 && only !== undefined) return `${voice.thing("people", only)} is busy with ${job} until then`;
-  if (known.length === 0 || known.length === voice.build?.people.length) return `too few people are free until ${job} is done`;
-  return `too few of ${listed(known.map((id) => voice.thing("people", id)))} are free until ${job} is done`;
+/** Of a delivery by itself: "Promised for Mon 14 Jun." */
+export function deliverySentence(index: number, plan: Plan, build: Build, display?: Display): string {
+  return sentence(deliveryClause(index, plan, voice(build, display)).replace(/^which /, "it "));
+}
+
+/** `of`: the ids of the people who could do it, with spaces between. Worded so that any name goes, "you" and plurals too. */
+function busyWords({ of, job }: { readonly of: string; readonly job: number }, plan: Plan, voice: Voice, start: number): string {
+  const other = jobWords(job, voice);
+  const dates = plan.steps[job];
+  const until = dates === undefined || dates.finish === start ? "then" : voice.moment(dates.finish);
+  const known = of.split(" ").filter((id) => voice.build?.at.person.has(id));
+  const all = known.length === voice.build?.people.length;
+  const there = known.filter((id) => dates?.people.includes(id) === true);
+  if (known.length === 1) return `${other} takes ${voice.people(known)} until ${until}`;
+  if (known.length > 1 && there.length === known.length)
+    return all
+      ? `${known.length === 2 ? "both" : `all ${spelledFigure(known.length)}`} are on ${other} until ${until}`
+      : `${other} takes ${voice.people(known)} until ${until}`;
+  const free = there.length > 0 ? `${other} takes ${voice.people(there)} until ${until}` : `${other} is done`;
+  if (there.length > 0) return `${free}, and the others are too few`;
+  return known.length === 0 || all ? `too few people are free until ${free}` : `too few of ${voice.people(known)} are free until ${free}`;
+}
+
+/** When what holds a step lets go; null where its start says it all. */
+function freeAt(holder: Holder, plan: Plan): number | null {
+  switch (holder.kind) {
+    case "wait": {
+      const { fromEnd } = plan.access.arcs;
+      const dates = plan.steps[holder.job];
+      const waited = plan.waits?.find(({ row }) => row === holder.row)?.ready;
+      return waited ?? (fromEnd[holder.row] === 0 ? dates?.start : dates?.finish) ?? null;
+    }
+    case "delivery": {
+      const link = plan.chain.find(({ job }) => job === plan.steps.length + holder.delivery);
+      return link?.ready ?? plan.deliveries[holder.delivery]?.arrives ?? null;
+    }
+    case "people":
+    case "equipment":
+    case "room":
+    case "alone":
+    case "stock":
+      return plan.steps[holder.job]?.finish ?? null;
+    case "not-before":
+      return holder.date;
+    default:
+      return null;
+  }
+}
+
+/**
+ * "it waits for “Tie the bars” to be done; Sat 26 Jun is the next day anyone is here for it": what holds a step, and why it does not start as soon as
+ * that lets go.
+ */
+export function heldClause(step: number, plan: Plan, voice: Voice): string {
+  const dates = plan.steps[step];
+  if (dates === undefined) return "it has no date";
+  return `${holderClause(dates.holder, plan, voice, dates.start)}${nextDay(step, plan, voice)}`;
 }
 
 /** What holds a step where it is: "“Pour the slab” begins Sat 26 Jun, 7:30: it waits for the pump, there on ...". */
@@ -80,38 +138,68 @@ export function holderSentence(step: number, plan: Plan, build: Build, display?:
   const dates = plan.steps[step];
   const say = voice(build, display);
   if (dates === undefined) return sentence(`${say.step(build.steps[step]?.id)} has no date`);
-  return sentence(
-    `${say.step(build.steps[step]?.id)} begins ${say.moment(dates.start)}: ${holderClause(dates.holder, plan, say, dates.start)}`,
-  );
+  return sentence(`${say.step(build.steps[step]?.id)} begins ${say.moment(dates.start)}: ${heldClause(step, plan, say)}`);
 }
 
-/** One link of the chain that sets the finish; says also that a site day had to come first, where the wait ended before. */
+/** One link of the chain that sets the finish, without the name of its job: why it is when it is. */
+function linkClause({ job }: ChainLink, plan: Plan, voice: Voice): string {
+  const steps = plan.steps.length;
+  return job < steps ? heldClause(job, plan, voice) : deliveryClause(job - steps, plan, voice).replace(/^which /, "it ");
+}
+
+/** As `chainSentences` says it of one link, without the name of its job and its start. */
+export function chainReason(link: ChainLink, plan: Plan, build: Build, display?: Display): string {
+  return sentence(linkClause(link, plan, voice(build, display)));
+}
+
 function chainSentence(link: ChainLink, plan: Plan, build: Build, display?: Display): string {
   const say = voice(build, display);
-  const steps = build.steps.length;
-  if (link.job >= steps) {
-    const arrives = plan.deliveries[link.job - steps]?.arrives ?? link.ready;
-    return sentence(`${jobWords(link.job, say)}: there on ${say.moment(arrives)}`);
-  }
-  const dates = plan.steps[link.job];
-  const start = dates?.start ?? link.ready;
-  const next = nextDay(link, plan, start, say);
-  return sentence(`${jobWords(link.job, say)}, ${say.moment(start)}: ${holderClause(link.holder, plan, say, start)}${next}`);
+  const start = plan.steps[link.job]?.start;
+  const when = start === undefined ? "" : `, ${say.moment(start)}`;
+  return sentence(`${jobWords(link.job, say)}${when}: ${linkClause(link, plan, say)}`);
 }
 
-/** "; Sat 26 Jun is the next day anyone is here for it", where the wait ended on a day before. */
-export function nextDay({ job, holder, ready }: ChainLink, plan: Plan, start: number, say: Voice): string {
-  if (holder.kind === "window" || holder.kind === "on-purpose" || holder.kind === "start-of-build") return "";
-  const free = holder.kind === "delivery" ? Math.max(ready, plan.deliveries[holder.delivery]?.arrives ?? ready) : ready;
-  if (free >= start || say.day(free) === say.day(start)) return "";
-  const step = say.build?.steps[job];
-  const here = step?.hands.length === 0 ? `the next day of ${say.thing("calendars", step.calendar)}` : "the next day anyone is here for it";
-  return `; ${say.day(start)} is ${here}`;
+/** "; Sat 26 Jun is the next day anyone is here for it", where what held the step let go on a day before. */
+function nextDay(job: number, plan: Plan, say: Voice): string {
+  const { build } = say;
+  const dates = plan.steps[job];
+  const step = build?.steps[job];
+  if (build === null || step === undefined || dates === undefined) return "";
+  const free = freeAt(dates.holder, plan);
+  if (free === null || free >= dates.start || say.day(free) === say.day(dates.start)) return "";
+  const day = say.day(dates.start);
+  if (step.hands.length === 0) return `; ${day} is the next day of ${say.thing("calendars", step.calendar)}`;
+  const begins = clocksOf(build)
+    .work(step.calendar)
+    .begin(Math.max(0, free) as ElapsedMinute);
+  return say.day(begins) === day
+    ? `; ${day} is the next day anyone is here for it`
+    : `; ${day} is the next day with people and time enough for it`;
 }
 
 /** The chain that sets the finish, from first to last. */
 export function chainSentences(plan: Plan, build: Build, display?: Display): string[] {
   return plan.chain.map((link) => chainSentence(link, plan, build, display));
+}
+
+/** Links of the chain; a run of `least` or more that wait for the same people one after the other comes as one. */
+export function chainRuns(plan: Plan, least = 3): readonly (readonly ChainLink[])[] {
+  const runs: ChainLink[][] = [];
+  for (const link of plan.chain) {
+    const last = runs[runs.length - 1];
+    const [mine, theirs] = [link.holder, last?.[0]?.holder];
+    if (last !== undefined && mine.kind === "people" && theirs?.kind === "people" && mine.of === theirs.of) last.push(link);
+    else runs.push([link]);
+  }
+  return runs.flatMap((run) => (run.length < least ? run.map((link) => [link]) : [run]));
+}
+
+/** What a folded run says: "Five steps one after the other, since all of them take Ruth". */
+export function runSentence(run: readonly ChainLink[], build: Build): string {
+  const holder = run[0]?.holder;
+  const ids = holder?.kind === "people" ? holder.of.split(" ").filter((id) => build.at.person.has(id)) : [];
+  const who = ids.length === 0 || ids.length === build.people.length ? "the same people" : voice(build).people(ids);
+  return sentence(`${spelled(run.length, "step")} one after the other, since each of them takes ${who}`);
 }
 
 /** Names of the people on a step: "Ruth and Owen". */
