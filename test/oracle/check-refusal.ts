@@ -1,16 +1,28 @@
 import type { Finding, Statement } from "../../src/core/base";
-import type { Build } from "../../src/core/build";
+import type { Amount, Build } from "../../src/core/build";
 import type { Plan } from "../../src/core/plan";
 import type { Faults } from "./check-access";
-import type { End, Gap } from "./formula";
+import { type End, type Gap, minutes, mostMinutes, usedWithin } from "./formula";
 import { metInTime } from "./statements";
 import { earliest, gap, minuteOf } from "./times";
 
-/** "3 h", "90 min": all that random builds write. */
-function minutesOf(text: unknown): number {
-  const [number, unit] = String(text).split(" ");
-  if (unit !== "h" && unit !== "min") throw new Error(`no hours or minutes: ${text}`);
-  return Number(number) * (unit === "h" ? 60 : 1);
+/** Every amount that the build writes, by its text. */
+function amountsOf(build: Build): Map<string, Amount> {
+  const written = [
+    ...build.pieces.flatMap((p) => [p.goesAfter, p.holdsItself]),
+    ...build.steps.flatMap((s) => s.leansOn.map((l) => l.once)),
+    ...[...build.waits, ...build.choices.flatMap((c) => c.either.flatMap((e) => e.waits))].flatMap((w) => [w.least, w.most]),
+  ];
+  return new Map(written.flatMap((a) => (a === null ? [] : [[a.text, a] as const])));
+}
+
+/** Minutes of an amount told by its text; "0 min" is one that nobody wrote. */
+function minutesOf(build: Build, text: unknown, side: "least" | "most", because: unknown): number {
+  if (text === "0 min") return 0;
+  const amount = amountsOf(build).get(String(text));
+  if (amount === undefined) throw new Error(`nowhere in the build: ${text}`);
+  if (side === "least") return minutes(build, amount);
+  return because === "wait" || because === "choice" ? mostMinutes(build, amount) : usedWithin(build, amount);
 }
 
 /** One statement of a set that dates have refuted, as what it asks of starts and finishes. A bare precedence is turned as in the plan's order. */
@@ -21,9 +33,9 @@ function gapsOf(build: Build, made: Plan, said: Statement): Gap[] {
   const date = () => minuteOf(build, String(detail.date));
   switch (said.rule) {
     case "window.least":
-      return [gap(s, fromEnd, t, toEnd, minutesOf(detail.amount))];
+      return [gap(s, fromEnd, t, toEnd, minutesOf(build, detail.amount, "least", detail.because))];
     case "window.most":
-      return [gap(t, toEnd, s, fromEnd, -minutesOf(detail.amount))];
+      return [gap(t, toEnd, s, fromEnd, -minutesOf(build, detail.amount, "most", detail.because))];
     case "window.length":
       return [gap(s, "start", s, "finish", Number(detail.minutes)), gap(s, "finish", s, "start", -Number(detail.minutes))];
     case "window.release":

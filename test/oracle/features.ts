@@ -1,4 +1,4 @@
-import type { Build } from "../../src/core/build";
+import type { Amount, Build } from "../../src/core/build";
 import { reachesOf } from "./rules";
 
 /** Every rule of the access room that random builds must make use of. */
@@ -33,11 +33,22 @@ export const features: Readonly<Record<string, (build: Build) => boolean>> = {
   "wait at most": (b) => b.waits.some((w) => w.most !== null),
   "wait from a start": (b) => b.waits.some((w) => w.fromEnd === "start"),
   choice: (b) => b.choices.length > 0,
+  "strength of another pour": (b) => otherStrengths(b),
   "cold joint": (b) => b.choices.some((c) => c.either.some((e) => e.waits.some((w) => w.least === null && w.most !== null))),
 };
 
 const ways = (b: Build) => b.places.flatMap((p) => p.ways);
 const needs = (b: Build) => b.steps.flatMap((_, s) => reachesOf(b, s).flatMap(({ reach }) => reach.any.map((a) => a.need.kind)));
+
+/** Whether some amount is the strength of a pour other than the step it is said of. */
+function otherStrengths(b: Build): boolean {
+  const other = (amount: Amount | null, step: number) => amount?.on.kind === "strength" && b.at.step.get(amount.on.pour) !== step;
+  return (
+    b.pieces.some((p) => other(p.holdsItself, p.up) || other(p.goesAfter, p.up)) ||
+    b.steps.some((s) => s.leansOn.some(({ piece, once }) => other(once, b.pieces[b.at.piece.get(piece)!]!.up))) ||
+    b.waits.some((w) => other(w.least, b.at.step.get(w.from)!) || other(w.most, b.at.step.get(w.from)!))
+  );
+}
 
 /** How many builds use each. */
 export class FeatureCount {

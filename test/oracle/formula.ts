@@ -1,6 +1,6 @@
 import type { Amount, Build, Passage, Wait } from "../../src/core/build";
 import { passes } from "./passes";
-import { type About, goalOf, isOrder, reachesOf } from "./rules";
+import { type About, goalOf, reachesOf } from "./rules";
 import { asWritten, type Facts } from "./state";
 
 export type End = "start" | "finish";
@@ -22,11 +22,33 @@ export type Formula = { readonly all: readonly Formula[] } | { readonly any: rea
 const yes: Formula = { all: [] };
 const no: Formula = { any: [] };
 
-/** Plain elapsed minutes; these builds use no other clock. */
-function minutes(amount: Amount | null): number {
+/** ACI 209R-92, equation 2-1: days until a share x of the 28 day strength, a x / (1 - b x). From memory, as in core/clock. */
+const gains = { I: { a: 4, b: 0.85 }, III: { a: 2.3, b: 0.92 } } as const;
+
+/** Minutes until so many thousandths are there, at 20 C; the last minute at which there is no more of them is the one before the next thousandth. */
+function strength_min(cement: "I" | "III", thousandths: number): number {
+  const { a, b } = gains[cement];
+  // Whole numbers throughout, so that no last digit decides: a and b in hundredths.
+  return Math.ceil((1440 * Math.round(100 * a) * thousandths) / (100_000 - Math.round(100 * b) * thousandths));
+}
+
+/** The pour whose strength an amount is, by position. */
+export const pourOf = (build: Build, amount: Amount | null): number | null =>
+  amount?.on.kind === "strength" ? build.at.step.get(amount.on.pour)! : null;
+
+/** Plain elapsed minutes that must pass at least; these builds use no clocks but that and the strength of their pours. */
+export function minutes(build: Build, amount: Amount | null): number {
   if (amount === null) return 0;
+  const pour = pourOf(build, amount);
+  if (pour !== null) return strength_min(build.steps[pour]!.pour!.cement, amount.amount);
   if (amount.on.kind !== "elapsed") throw new Error(`not elapsed: ${amount.text}`);
   return amount.amount;
+}
+
+/** As many as may pass at most. */
+export function mostMinutes(build: Build, amount: Amount): number {
+  const pour = pourOf(build, amount);
+  return pour === null ? minutes(build, amount) : strength_min(build.steps[pour]!.pour!.cement, amount.amount + 1) - 1;
 }
 
 function before(from: number, to: number, least_min = 0): Formula {
@@ -49,6 +71,9 @@ export interface Part {
   readonly formula: Formula;
 }
 
+/** As long as something may be used that goes once the amount has passed: with a strength, till the minute before. */
+export const usedWithin = (build: Build, amount: Amount): number => minutes(build, amount) - (pourOf(build, amount) === null ? 0 : 1);
+
 /** The whole build as one formula; of equal meaning with the rules, by another road: nothing is simulated. */
 export const formulaOf = (build: Build): Formula => ({ all: partsOf(build).map(({ formula }) => formula) });
 
@@ -61,8 +86,7 @@ export function partsOf(build: Build, facts: Facts = asWritten): Part[] {
       const any = reach.any.map((a) => p.reach(s, build.at.place.get(a.place)!, a.need, []));
       add({ kind: "reach", step: step.id, id, goal: goalOf(reach), ...(piece === undefined ? {} : { piece }) }, { any });
     }
-    for (const { piece, once } of step.leansOn)
-      add({ kind: "lean", step: step.id, piece }, p.leans(s, build.at.piece.get(piece)!, minutes(once)));
+    for (const { piece, once } of step.leansOn) add({ kind: "lean", step: step.id, piece }, p.leans(s, build.at.piece.get(piece)!, once));
     for (const place of step.holdPoint?.places ?? [])
       add({ kind: "hold-point", step: step.id, place }, p.holdPoint(s, build.at.place.get(place)!));
   });
@@ -74,34 +98,58 @@ export function partsOf(build: Build, facts: Facts = asWritten): Part[] {
     const takers = piece.heldBy.flat().map((id) => build.pieces[build.at.piece.get(id)!]!.down);
     for (const t of new Set(takers)) if (t >= 0) add(held, { any: [p.notThere(i, t), p.byItself(i, t), p.heldAt(i, t)] });
   });
-  const wait = (w: Wait): Formula => waitFormula(w, build.at.step.get(w.from)!, build.at.step.get(w.to)!);
+  const wait = (w: Wait): Formula => waitFormula(build, w);
   for (const w of build.waits) add({ kind: "wait", id: w.id, step: w.from, other: w.to }, wait(w));
   for (const c of build.choices) add({ kind: "choice", id: c.id }, { any: c.either.map((e) => ({ all: e.waits.map(wait) })) });
   return parts;
 }
 
-function waitFormula(w: Wait, from: number, to: number): Formula {
-  const least: Formula =
-    w.least === null && w.most !== null
-      ? yes
-      : { from, fromEnd: w.fromEnd, to, toEnd: w.toEnd, least_min: minutes(w.least), order: isOrder(w) };
-  if (w.most === null) return least;
-  return { all: [least, { from: to, fromEnd: w.toEnd, to: from, toEnd: w.fromEnd, least_min: -minutes(w.most), order: false }] };
+/** The end a wait's amount is counted from: a strength from the finish of the pour it names. */
+const countedFrom = (build: Build, w: Wait, amount: Amount | null): readonly [number, End] => {
+  const pour = pourOf(build, amount);
+  return pour === null ? [build.at.step.get(w.from)!, w.fromEnd] : [pour, "finish"];
+};
+
+function waitFormula(build: Build, w: Wait): Formula {
+  const [own, to] = [build.at.step.get(w.from)!, build.at.step.get(w.to)!];
+  const atLeast = (from: number, fromEnd: End, least_min: number): Formula => {
+    const order = fromEnd === "finish" && w.toEnd === "start";
+    return order && from === to ? no : { from, fromEnd, to, toEnd: w.toEnd, least_min, order };
+  };
+  const all: Formula[] = [];
+  if (w.least !== null || w.most === null) {
+    const [from, fromEnd] = countedFrom(build, w, w.least);
+    all.push(atLeast(own, w.fromEnd, 0), atLeast(from, fromEnd, minutes(build, w.least)));
+  }
+  if (w.most !== null) {
+    const [from, fromEnd] = countedFrom(build, w, w.most);
+    all.push({ from: to, fromEnd: w.toEnd, to: from, toEnd: fromEnd, least_min: -mostMinutes(build, w.most), order: false });
+  }
+  return { all };
 }
 
 function pieceFormulas(build: Build, facts: Facts) {
   const at = (i: number) => build.pieces[i]!;
-  // How old a piece is that stands from the start is not known: any amount may have passed, and none need have.
-  const there = (i: number, s: number, once = 0): Formula => (at(i).up >= 0 ? before(at(i).up, s, once) : at(i).fromStart ? yes : no);
+  // How old a piece is that stands from the start is not known: any amount may have passed, and none need have. A strength is that of a pour of this build.
+  const passed = (i: number, s: number, amount: Amount | null): Formula => {
+    const pour = pourOf(build, amount);
+    if (pour !== null) return before(pour, s, minutes(build, amount));
+    return at(i).up >= 0 ? before(at(i).up, s, minutes(build, amount)) : yes;
+  };
+  const there = (i: number, s: number, once: Amount | null = null): Formula => {
+    if (at(i).up < 0) return at(i).fromStart ? passed(i, s, once) : no;
+    return { all: [before(at(i).up, s), passed(i, s, once)] };
+  };
   const stillThere = (i: number, s: number): Formula => {
     const { down, goesAfter, up } = at(i);
     if (down >= 0) return before(s, down);
-    if (goesAfter === null) return yes;
-    return up >= 0 ? doneWithin(s, up, minutes(goesAfter)) : yes;
+    if (goesAfter === null || up === s) return yes;
+    const from = pourOf(build, goesAfter) ?? up;
+    return from >= 0 ? doneWithin(s, from, usedWithin(build, goesAfter)) : yes;
   };
   const gone = (i: number, s: number): Formula => {
     const { down, goesAfter } = at(i);
-    if (goesAfter !== null) return there(i, s, minutes(goesAfter));
+    if (goesAfter !== null) return there(i, s, goesAfter);
     return down >= 0 ? before(down, s) : no;
   };
   const notYet = (i: number, s: number): Formula => (at(i).up >= 0 ? before(s, at(i).up) : at(i).fromStart ? no : yes);
@@ -143,8 +191,8 @@ function pieceFormulas(build: Build, facts: Facts) {
     })),
   });
   const notThere = (i: number, t: number): Formula => (at(i).down === t ? yes : { any: [notYet(i, t), gone(i, t)] });
-  const byItself = (i: number, t: number): Formula => (at(i).holdsItself === null ? no : there(i, t, minutes(at(i).holdsItself)));
-  const leans = (s: number, i: number, once: number): Formula => ({ all: [there(i, s, once), stillThere(i, s)] });
+  const byItself = (i: number, t: number): Formula => (at(i).holdsItself === null ? no : there(i, t, at(i).holdsItself));
+  const leans = (s: number, i: number, once: Amount | null): Formula => ({ all: [there(i, s, once), stillThere(i, s)] });
 
   function holdPoint(h: number, q: number): Formula {
     const { id, ways } = build.places[q]!;

@@ -73,6 +73,19 @@ describe("judging orders worked out by hand", () => {
     expect([passing(shored("3 d"), "shore cast strike"), passing(shored(true), "shore cast strike")]).toEqual([[true], [false]]);
   });
 
+  test("a strength is that of the pour it names: fill held by props until the vault is hard, not until the fill is old", () => {
+    const parts = {
+      pieces: [{ id: "props" }, { id: "fill", heldBy: [["props"]], holdsItself: "75 % of cast" }],
+      steps: [
+        step("prop", { puts: ["props"] }),
+        step("fill", { puts: ["fill"] }),
+        step("cast", { sort: "pour", pour: { strength: "28 MPa" } }),
+        step("strike", { takes: ["props"] }),
+      ],
+    };
+    expect(passing(parts, "prop fill cast strike", "prop fill strike cast", "prop cast fill strike")).toEqual([true, false, true]);
+  });
+
   test("a place behind two closings, and a clean-out that does not reopen filled concrete", () => {
     const parts = {
       places: [

@@ -4,9 +4,12 @@ import { drawChoices, drawWaits } from "./random-links";
 import type { DrawnPiece } from "./random-pieces";
 import { type DrawnPlace, named } from "./random-places";
 import { drawReach, standing } from "./random-reaches";
+import { Strengths } from "./random-strength";
 
 export function drawSteps(draw: Draw, size: Size, places: readonly DrawnPlace[], pieces: readonly DrawnPiece[], count: number): Loose {
   const names = written(draw, count);
+  const strengths = new Strengths(draw, size, names);
+  strengths.ofPieces(pieces);
   const steps = names.map((id, turn): Loose => {
     const reaches = Array.from({ length: draw.pick([0, 1, 1, 2]) }, () => drawReach(draw, size, places, pieces, turn, null)).flat();
     const leanable = draw.chance(size.careless) ? pieces : standing(pieces, turn).filter((p) => p.take > turn);
@@ -16,13 +19,14 @@ export function drawSteps(draw: Draw, size: Size, places: readonly DrawnPlace[],
     return {
       id,
       name: id,
+      ...strengths.pour(turn),
       work: draw.pick<unknown>(["1 h", "2 h", "5 h", { low: "1 h", likely: "3 h", high: "6 h" }]),
       hands: draw.pick([1, 2]),
       ...(puts.length > 0 ? { puts } : {}),
       ...(takes.length > 0 ? { takes } : {}),
       ...(reaches.length > 0 ? { reaches } : {}),
       ...(leanable.length > 0 && draw.chance(22)
-        ? { leansOn: [{ piece: draw.pick(leanable).id, ...(draw.chance(50) ? { once: "4 h" } : {}) }] }
+        ? { leansOn: [{ piece: draw.pick(leanable).id, ...(draw.chance(50) ? { once: strengths.or("4 h", turn) } : {}) }] }
         : {}),
       ...(draw.chance(5) ? { holdPoint: { places: [draw.pick(places).id] } } : {}),
       ...(after.length > 0 && draw.chance(12) ? { after: [draw.pick(after)] } : {}),
@@ -34,11 +38,9 @@ export function drawSteps(draw: Draw, size: Size, places: readonly DrawnPlace[],
     };
   });
   const inTurn = (id: unknown) => Number((id as string).slice("step-".length));
-  return {
-    steps: steps.sort((a, b) => inTurn(a.id) - inTurn(b.id)),
-    waits: drawWaits(draw, size, names),
-    choices: drawChoices(draw, size, names),
-  };
+  const waits = drawWaits(draw, size, names);
+  strengths.ofWaits(waits);
+  return { steps: steps.sort((a, b) => inTurn(a.id) - inTurn(b.id)), waits, choices: drawChoices(draw, size, names) };
 }
 
 /** Names by turn; where each stands in the document is drawn. */

@@ -1,5 +1,5 @@
-import type { Build, Reach, Wait } from "../../src/core/build";
-import { asWritten, type Done, type Facts, has, hasBeenClosed, isHeld, reaches, stands } from "./state";
+import type { Amount, Build, Reach, Wait } from "../../src/core/build";
+import { asWritten, type Done, type Facts, has, hasBeenClosed, isHeld, mayHavePassed, reaches, stands } from "./state";
 
 /** What a rule speaks of, to find it again among statements. */
 export interface About {
@@ -30,9 +30,15 @@ export interface Rules {
   readonly choices: readonly Either[];
 }
 
-/** Only a wait from a finish to a start that asks for more than a most is order. */
-export const isOrder = (wait: Wait): boolean =>
-  wait.fromEnd === "finish" && wait.toEnd === "start" && !(wait.most !== null && wait.least === null);
+/**
+ * Steps that a wait puts before its second: its first, when it goes from a finish to a start and asks for more than a most; and a pour that must
+ * have gathered a strength before that start.
+ */
+function befores(build: Build, { from, fromEnd, toEnd, least, most }: Wait): number[] {
+  if (toEnd !== "start") return [];
+  const own = fromEnd === "finish" && !(most !== null && least === null) ? [build.at.step.get(from)!] : [];
+  return least?.on.kind === "strength" ? [...own, build.at.step.get(least.on.pour)!] : own;
+}
 
 /** Everything the build asks of an order of its steps. Hold points go by what is written, whatever the facts. */
 export function rulesOf(build: Build, facts: Facts = asWritten): Rules {
@@ -48,13 +54,14 @@ export function rulesOf(build: Build, facts: Facts = asWritten): Rules {
     }
   });
   for (const w of build.waits) {
-    if (isOrder(w)) rules.push({ kind: "wait", at: at(w.to), id: w.id, step: w.from, other: w.to, holds: (done) => has(done, at(w.from)) });
+    for (const b of new Set(befores(build, w)))
+      rules.push({ kind: "wait", at: at(w.to), id: w.id, step: w.from, other: w.to, holds: (done) => has(done, b) });
   }
   const choices = build.choices.map(
     (c): Either => ({
       kind: "choice",
       id: c.id,
-      options: c.either.map((e) => e.waits.filter(isOrder).map((w) => [at(w.from), at(w.to)] as const)),
+      options: c.either.map((e) => e.waits.flatMap((w) => befores(build, w).map((b) => [b, at(w.to)] as const))),
     }),
   );
   return { rules, choices };
@@ -85,9 +92,11 @@ function reachRules(build: Build, s: number, facts: Facts): Rule[] {
 }
 
 function leanRules(build: Build, s: number): Rule[] {
-  return build.steps[s]!.leansOn.map(({ piece }) => {
+  return build.steps[s]!.leansOn.map(({ piece, once }) => {
     const i = build.at.piece.get(piece)!;
-    return { kind: "lean", at: s, step: build.steps[s]!.id, piece, holds: (done) => stands(build, i, done) && build.pieces[i]!.down !== s };
+    const holds = (done: Done) =>
+      stands(build, i, done) && build.pieces[i]!.down !== s && (once === null || mayHavePassed(build, once, done));
+    return { kind: "lean", at: s, step: build.steps[s]!.id, piece, holds };
   });
 }
 
@@ -106,7 +115,8 @@ function heldAfterRules(build: Build, s: number): Rule[] {
           const after = done | (1 << s);
           if (!stands(build, i, after)) return true;
           const before = q.fromStart || has(done, q.up);
-          return isHeld(build, i, after) || (before && (q.holdsItself !== null || q.goesAfter !== null));
+          const passed = (amount: Amount | null) => amount !== null && mayHavePassed(build, amount, done);
+          return isHeld(build, i, after) || (before && (passed(q.holdsItself) || passed(q.goesAfter)));
         },
       },
     ];

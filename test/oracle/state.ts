@@ -1,5 +1,5 @@
 import type { PlaceId } from "../../src/core/base";
-import type { Build, Passage } from "../../src/core/build";
+import type { Amount, Build, Passage } from "../../src/core/build";
 import { passes } from "./passes";
 
 /** What a build says of its ways and pieces, to be left out one by one. A place that is not walled can be got to by one way more, open to that need. */
@@ -25,10 +25,15 @@ export function stands(build: Build, piece: number, done: Done): boolean {
   return (p.fromStart || has(done, p.up)) && !has(done, p.down);
 }
 
+/** Whether the amount may have passed by now, as far as order goes: the strength of a pour not before that pour; anything else at any time. */
+export const mayHavePassed = (build: Build, amount: Amount, done: Done): boolean =>
+  amount.on.kind !== "strength" || has(done, build.at.step.get(amount.on.pour)!);
+
 /** Whether the piece must be in the way of a step done right after `done`. One that goes by itself may be gone by then; one put up by the step itself is let off. */
 function inTheWay(build: Build, piece: number, step: number, done: Done): boolean {
   const p = build.pieces[piece]!;
-  return p.up !== step && p.goesAfter === null && stands(build, piece, done);
+  const mayBeGone = p.goesAfter !== null && mayHavePassed(build, p.goesAfter, done);
+  return p.up !== step && !mayBeGone && stands(build, piece, done);
 }
 
 /** Whether the step can use what the piece makes: it stands, or the step puts it up, and the step does not take it down. */

@@ -24,6 +24,8 @@ const need = {
   "mass_kg?": "the unit's mass",
 } as const;
 
+const strength = { "pour?": "in the reason of a row: id of the pour whose strength it waits for" } as const;
+
 /**
  * Every kind of statement that access makes. `need` is the kind of passage ("arm"). A reason for "s before t" has `step` and `other`; which of the
  * two is s is told by the arc.
@@ -47,21 +49,21 @@ export const rules = {
     kind: "fact",
     fields: ["piece", "place", "way"],
     inArc: ["step", "other", "need"],
-    detail: { ...need },
+    detail: { ...need, ...strength },
     says: "A piece closes a way while it stands. As a reason: `step` gets in before `other` puts it up, or after `other` takes it down.",
   },
   makes: {
     kind: "fact",
     fields: ["piece", "place", "way"],
     inArc: ["step", "other", "need"],
-    detail: { ...need },
+    detail: { ...need, ...strength },
     says: "A way is there only while a piece stands. As a reason: `step` uses it after `other` puts the piece up, and before `other` takes it down.",
   },
   fills: {
     kind: "fact",
     fields: ["piece", "place"],
     inArc: ["step", "other", "need"],
-    detail: { ...need },
+    detail: { ...need, ...strength },
     says: "A piece fills a place: nothing gets in by any way, old or new, while it is there.",
   },
   "up-down": {
@@ -96,7 +98,7 @@ export const rules = {
     kind: "reach",
     fields: ["step", "piece"],
     inArc: ["other"],
-    detail: { "once?": "what the piece must have by then, as written" },
+    detail: { "once?": "what the piece must have by then, as written", ...strength },
     says: "A step leans on a piece: after `other` puts it up (and it has what it must have), before `other` takes it down.",
   },
   held: {
@@ -106,6 +108,7 @@ export const rules = {
     detail: {
       sets: "one text a set of holders: their ids joined by ' and '",
       claims: "true when it is said to hold itself without an amount",
+      ...strength,
     },
     says: "A piece must be held by one of its sets of holders, when `step` puts it up and whenever `step` takes a holder down. `pieces`: all holders.",
   },
@@ -129,6 +132,7 @@ export const rules = {
       "most?": "as written",
       "fromEnd?": "start, when not finish",
       "toEnd?": "finish, when not start",
+      ...strength,
     },
     says: "A wait or link that is written down: `other` after `step`.",
   },
@@ -136,7 +140,13 @@ export const rules = {
     kind: "link",
     fields: ["id"],
     inArc: ["step", "other"],
-    detail: { either: "names of the alternatives", "by?": "name of the alternative taken", "least?": "as written", "most?": "as written" },
+    detail: {
+      either: "names of the alternatives",
+      "by?": "name of the alternative taken",
+      "least?": "as written",
+      "most?": "as written",
+      ...strength,
+    },
     says: "One of several alternatives holds, all its waits together.",
   },
   refused: {

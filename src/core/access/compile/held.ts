@@ -21,7 +21,7 @@ export function compileHeld(program: Program): void {
         .map((set) => {
           const selector = program.selector();
           for (const p of set) {
-            if (stand.piece(p).up !== t) program.clause(fact, selector, [stand.there(p, t)], t);
+            if (stand.piece(p).up !== t) program.clause(fact, selector, [stand.up(p, t)], t);
             program.clause(fact, selector, [stand.stillThere(p, t)], t);
           }
           return selector;
@@ -30,8 +30,9 @@ export function compileHeld(program: Program): void {
     const takers = new Set(sets.flat().map((p) => stand.piece(p).down));
     for (const t of [...takers].sort((a, b) => a - b)) {
       if (t < 0 || piece.down === t) continue;
-      const itself = piece.holdsItself === null ? [] : [stand.there(q, t, program.amount(piece.holdsItself))];
-      program.clause(fact, -1, [...wholeAt(t), ...itself, stand.gone(q, t), stand.notYet(q, t)], t);
+      const whole = wholeAt(t);
+      const itself = piece.holdsItself === null ? [] : [program.together(fact, stand.there(q, t, piece.holdsItself), t)];
+      program.clause(fact, -1, [...whole, ...itself, program.together(fact, stand.gone(q, t), t), stand.notYet(q, t)], t);
     }
   });
 }

@@ -122,6 +122,21 @@ export class Program {
     this.need.push(need);
   }
 
+  /** A clause for each of the options, all of which hold while the guard does. */
+  each(fact: number, guard: number, options: readonly number[], asked = -1, need = -1): void {
+    for (const option of options) this.clause(fact, guard, [option], asked, need);
+  }
+
+  /** One option that stands for all of these together. */
+  together(fact: number, options: readonly number[], asked = -1, need = -1): number {
+    if (options.includes(never)) return never;
+    const open = options.filter((option) => option !== always);
+    if (open.length < 2) return open[0] ?? always;
+    const selector = this.selector();
+    this.each(fact, selector, open, asked, need);
+    return selector;
+  }
+
   /** The same link is one atom, however many clauses speak of it. */
   #link(from: number, to: number, ends: number, least: number, most: number, bare: number): number {
     const key = `${from} ${to} ${ends} ${least} ${most}`;

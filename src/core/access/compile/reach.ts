@@ -51,7 +51,7 @@ export class Reaching {
     for (const p of site.closers[way] as number[]) this.#outOfTheWay(this.#facts.onWay("closes", p, q, way), selector, p, s, n);
     for (const p of site.makers[way] as number[]) {
       const fact = this.#facts.onWay("makes", p, q, way);
-      if (this.#stand.piece(p).up !== s) program.clause(fact, selector, [this.#stand.there(p, s)], s, n);
+      if (this.#stand.piece(p).up !== s) program.clause(fact, selector, [this.#stand.up(p, s)], s, n);
       program.clause(fact, selector, [this.#stand.stillThere(p, s)], s, n);
     }
     const outer = site.through[way] as number;
@@ -66,6 +66,7 @@ export class Reaching {
   /** A step is let off what it puts up itself. */
   #outOfTheWay(fact: number, selector: number, p: number, s: number, n: number): void {
     if (this.#stand.piece(p).up === s) return;
-    this.program.clause(fact, selector, [this.#stand.notYet(p, s), this.#stand.gone(p, s)], s, n);
+    const gone = this.program.together(fact, this.#stand.gone(p, s), s, n);
+    this.program.clause(fact, selector, [this.#stand.notYet(p, s), gone], s, n);
   }
 }

@@ -1,4 +1,5 @@
-import type { Piece } from "../../build";
+import type { Amount, Piece } from "../../build";
+import { pourOf, since, until } from "./amounts";
 import { always, never, type Program } from "./program";
 
 /**
@@ -19,25 +20,39 @@ export class Stand {
     return fromStart ? never : always;
   }
 
-  /** up(p), and `least` since then, < s */
-  there(p: number, s: number, least = -1): number {
+  /** up(p) < s */
+  up(p: number, s: number): number {
     const { up, fromStart } = this.piece(p);
-    if (up >= 0) return this.program.before(up, s, least);
+    if (up >= 0) return this.program.before(up, s);
     return fromStart ? always : never;
   }
 
-  /** gone(p) < s: taken down, or gone by itself once its amount has passed. */
-  gone(p: number, s: number): number {
-    const { down, goesAfter } = this.piece(p);
-    if (goesAfter !== null) return this.there(p, s, this.program.amount(goesAfter));
-    return down >= 0 ? this.program.before(down, s) : never;
+  /**
+   * Links that all hold when the piece is up and has the amount before s. What stands from the start has had every amount but the strength of a pour of this
+   * build.
+   */
+  there(p: number, s: number, amount: Amount | null): number[] {
+    const { up, fromStart } = this.piece(p);
+    if (up >= 0) return since(this.program, up, s, amount);
+    if (!fromStart) return [never];
+    const pour = pourOf(this.program.build, amount);
+    return [pour < 0 ? always : this.program.before(pour, s, this.program.amount(amount))];
   }
 
-  /** s < down(p) */
+  /** gone(p) < s, as links that all hold: taken down, or gone by itself once its amount has passed. */
+  gone(p: number, s: number): number[] {
+    const { down, goesAfter } = this.piece(p);
+    if (goesAfter !== null) return this.there(p, s, goesAfter);
+    return [down >= 0 ? this.program.before(down, s) : never];
+  }
+
+  /** s < down(p), or before it goes by itself. */
   stillThere(p: number, s: number): number {
     const { down, up, goesAfter } = this.piece(p);
     if (down >= 0) return this.program.before(s, down);
-    if (goesAfter === null || up < 0 || up === s) return always;
-    return this.program.timed(up, 1, s, 1, -1, this.program.amount(goesAfter));
+    if (goesAfter === null || up === s) return always;
+    const pour = pourOf(this.program.build, goesAfter);
+    const from = pour >= 0 ? pour : up;
+    return from < 0 ? always : this.program.timed(from, 1, s, 1, -1, this.program.amount(until(goesAfter)));
   }
 }

@@ -38,7 +38,7 @@ export function compileSteps(program: Program, reaching: Reaching): void {
       if (p === undefined) return;
       const detail: Record<string, DetailValue> = once === null ? {} : { once: once.text };
       const fact = facts.add({ rule: "leans", step: step.id, piece, detail }, "steps", s * 1000 + 600 + Math.min(i, 99));
-      program.clause(fact, -1, [stand.there(p, s, program.amount(once))], s);
+      program.each(fact, -1, stand.there(p, s, once), s);
       program.clause(fact, -1, [stand.stillThere(p, s)], s);
     });
   });

@@ -18,7 +18,7 @@ export function openChoices(program: Program, settled: Settled, rows: Rows, reas
     if (taken < 0 || settled.openCount(clause) < 2 || (row >= 0 && forced[row] === 1)) return;
     const open = settled.open(clause);
     const options = open.map((option) => ({ arcs: pairsOf(program, settled, option) }));
-    const statement = row < 0 ? reasons.of(clause, -1, -1) : (rows.reason[row] as number);
+    const statement = row < 0 ? reasons.of(clause, -1) : (rows.reason[row] as number);
     choices.push({ statement, options, chosen: open.indexOf(taken) });
   });
   return choices;

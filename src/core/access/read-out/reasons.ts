@@ -1,5 +1,5 @@
-import type { DetailValue, Statement } from "../../base";
-import type { Passage } from "../../build";
+import type { DetailValue, Statement, StepId } from "../../base";
+import type { Passage, Wait } from "../../build";
 import { needDetail } from "../compile/facts";
 import type { Program } from "../compile/program";
 import { amounts } from "../compile/waits";
@@ -10,14 +10,15 @@ export class Reasons {
 
   constructor(readonly program: Program) {}
 
-  /** Position of the reason for a precedence that clause `c` asks for. @param from,to its steps; -1 where it is a choice not yet of two steps */
-  of(clause: number, from: number, to: number): number {
+  /** Position of the reason for a link that clause `c` asks for. @param atom the link; -1 where it is a choice not yet of two steps */
+  of(clause: number, atom: number): number {
     const { program } = this;
     const fact = program.facts.statements[program.fact.at(clause)] as Statement;
     const asked = program.asked.at(clause);
+    const [from, to] = atom < 0 ? [-1, -1] : [program.from.at(atom), program.to.at(atom)];
     const id = (s: number): string | undefined => program.build.steps[s]?.id;
     const statement: { -readonly [K in keyof Statement]: Statement[K] } = { ...fact };
-    if (fact.rule === "choice") return this.#ofChoice(statement, clause, from, to);
+    if (fact.rule === "choice") return this.#ofChoice(statement, clause, atom);
     if (asked >= 0 && fact.step === undefined) statement.step = id(asked) as string;
     const far = from === asked ? to : from;
     if (fact.other === undefined && from >= 0 && asked >= 0) statement.other = id(far) as string;
@@ -27,18 +28,33 @@ export class Reasons {
       statement.need = passage.kind;
       statement.detail = { ...fact.detail, ...needDetail(passage) };
     }
+    const pour = this.#pour(atom);
+    if (pour !== undefined) statement.detail = { ...statement.detail, pour };
     return this.statements.push(statement) - 1;
   }
 
-  #ofChoice(statement: { -readonly [K in keyof Statement]: Statement[K] }, clause: number, from: number, to: number): number {
-    const { build } = this.program;
+  /** The pour whose strength the link waits for. */
+  #pour(atom: number): StepId | undefined {
+    const { program } = this;
+    for (const at of atom < 0 ? [] : [program.least.at(atom), program.most.at(atom)]) {
+      const on = program.amounts[at]?.on;
+      if (on?.kind === "strength") return on.pour;
+    }
+    return undefined;
+  }
+
+  #ofChoice(statement: { -readonly [K in keyof Statement]: Statement[K] }, clause: number, atom: number): number {
+    const { build, from, to } = this.program;
     const detail: Record<string, DetailValue> = { ...statement.detail };
-    if (from >= 0) {
-      statement.step = build.steps[from]?.id ?? "";
-      statement.other = build.steps[to]?.id ?? "";
+    if (atom >= 0) {
+      statement.step = build.steps[from.at(atom)]?.id ?? "";
+      statement.other = build.steps[to.at(atom)]?.id ?? "";
+      const pour = this.#pour(atom);
       const taken = this.#alternative(clause);
-      const wait = taken?.waits.find((w) => w.from === statement.step && w.to === statement.other);
-      Object.assign(detail, taken === undefined ? {} : { by: taken.name }, wait === undefined ? {} : amounts(wait));
+      const spoken = (w: Wait, pourOf: string): boolean => [w.least, w.most].some((a) => a?.on.kind === "strength" && a.on.pour === pourOf);
+      const ofTo = taken?.waits.filter((w) => w.to === statement.other);
+      const wait = ofTo?.find((w) => w.from === statement.step) ?? ofTo?.find((w) => pour !== undefined && spoken(w, pour));
+      Object.assign(detail, taken === undefined ? {} : { by: taken.name }, wait === undefined ? {} : amounts(wait), pour && { pour });
     }
     statement.detail = detail;
     return this.statements.push(statement) - 1;

@@ -23,7 +23,7 @@ export function readRows(program: Program, settled: Settled, reasons: Reasons): 
     if (atom < 0 || program.isSelector(atom) || program.from.at(atom) >= program.steps) continue;
     atoms.push(atom);
     clauses.push(clause);
-    why.push(reasons.of(clause, program.from.at(atom), program.to.at(atom)));
+    why.push(reasons.of(clause, atom));
   }
   return { atom: atoms.packed(), clause: clauses.packed(), reason: why.packed(), taken };
 }
