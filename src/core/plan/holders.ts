@@ -1,8 +1,9 @@
 import type { ElapsedMinute } from "../base";
 import { fitFinish, fitStart, fitWhole, type Net, type Problem, type Solution } from "../schedule";
 import type { Bound } from "./bound";
-import type { Crowd } from "./crowd";
-import type { ChainLink, Holder } from "./plan";
+import { type Crowd, sharing } from "./crowd";
+import type { Holder } from "./plan";
+import { lastRunBefore } from "./stretches";
 import type { Turn } from "./turns";
 
 /** What holds a job, and when that let go. */
@@ -11,8 +12,8 @@ export interface Held {
   readonly ready: ElapsedMinute;
 }
 
-/** A wait before people before a window, then document order. */
-const weight = {
+/** A wait before people before a window; what is of one kind, by what lets go last, then in document order. */
+const weight: Readonly<Record<Holder["kind"], number>> = {
   wait: 0,
   delivery: 0,
   people: 1,
@@ -24,83 +25,178 @@ const weight = {
   fixed: 3,
   booking: 3,
   window: 3,
+  "start-of-build": 4,
   "on-purpose": 5,
-  "start-of-build": 6,
 };
 
-/**
- * The one thing that keeps each job from being earlier: of everything that by itself already leads to this start, the first by kind, then in document
- * order; what was put late on purpose does not hold others when anything else does.
- */
+interface Candidate extends Held {
+  /** The job it comes from; -1: a date. */
+  readonly from: number;
+  /** The start it leads to in the plan, and in the replay. */
+  readonly leads: number;
+  readonly replayed: number;
+}
+
+/** What holds each job. @param order jobs by start */
 export function holdersOf(
   bound: Bound,
   served: Problem,
   net: Net,
   turns: readonly Turn[],
-  s: Solution,
+  plan: Solution,
   order: Int32Array,
   crowd: Crowd,
-): Held[] {
-  const held: Held[] = new Array(served.jobs);
-  for (const j of order) held[j] = holderOf(bound, served, net, turns, s, j, held, crowd);
-  return held;
+): readonly Held[] {
+  return new Holders(bound, served, net, turns, plan, crowd).run(order);
 }
 
-function holderOf(
-  bound: Bound,
-  p: Problem,
-  net: Net,
-  turns: readonly Turn[],
-  s: Solution,
-  j: number,
-  held: readonly Held[],
-  crowd: Crowd,
-): Held {
-  const start = s.start[j]! as ElapsedMinute;
-  const { links } = p;
-  if (p.fixed[j]! >= 0) return { holder: dated(bound.fixedOf[j] === "booking" ? "booking" : "fixed", start), ready: start };
-  let best: Held | null = null;
-  let bestWeight = Number.POSITIVE_INFINITY;
-  const offer = (holder: Holder, ready: ElapsedMinute, from: number): void => {
-    const late = from >= 0 && held[from]?.holder.kind === "on-purpose" ? 4 : 0;
-    const w = weight[holder.kind] + late;
-    if (w < bestWeight) {
-      best = { holder, ready };
-      bestWeight = w;
+/**
+ * The one thing that keeps each job from being earlier: of everything that by itself already leads to this start, the first by kind. Beside the plan a
+ * replay is kept, in which nothing is put late for the sake of what it may not be too far from: what was put late on purpose there stands as early as it
+ * could, and what only comes later with it is read where it would be. So the chain never stops at something that itself waits for what comes after it.
+ */
+class Holders {
+  private readonly held: Held[];
+  /** Starts and finishes of the replay. */
+  readonly #start: Int32Array;
+  readonly #finish: Int32Array;
+
+  constructor(
+    private readonly bound: Bound,
+    private readonly served: Problem,
+    private readonly net: Net,
+    private readonly turns: readonly Turn[],
+    private readonly plan: Solution,
+    private readonly crowd: Crowd,
+  ) {
+    this.held = new Array(served.jobs);
+    this.#start = plan.start.slice();
+    this.#finish = plan.finish.slice();
+  }
+
+  run(order: Int32Array): readonly Held[] {
+    for (const j of order) this.held[j] = this.#of(j);
+    return this.held;
+  }
+
+  #of(j: number): Held {
+    const { served: p, plan, bound } = this;
+    const start = plan.start[j]! as ElapsedMinute;
+    if (p.fixed[j]! >= 0) return { holder: dated(bound.fixedOf[j] === "booking" ? "booking" : "fixed", start), ready: start };
+    const all = this.#candidates(j);
+    const exact = all.filter((c) => c.leads === start && c.replayed === start && !this.#onPurpose(c.from));
+    if (exact.length > 0) return this.#first(j, start, exact);
+    if (fitStart(p, j, 0 as ElapsedMinute) === start) return { holder: { kind: "start-of-build" }, ready: 0 as ElapsedMinute };
+    const early = Math.max(fitStart(p, j, 0 as ElapsedMinute), ...all.map((c) => c.replayed));
+    const late = this.#lateFor(j, start);
+    if (late !== null) {
+      this.#replay(j, early);
+      return late;
     }
-  };
-  const leads = (end: number, t: ElapsedMinute): boolean => (end === 0 ? fitStart(p, j, t) : fitFinish(p, j, t)) === start;
-  for (let k = net.adj.inAt[j]!; k < net.adj.inAt[j + 1]!; k++) {
-    const l = net.adj.in[k]!;
-    if (links.least[l]! < 0) continue;
-    const from = links.from[l]!;
-    const end = (links.fromEnd[l] === 0 ? s.start[from]! : s.finish[from]!) as ElapsedMinute;
-    const ready = links.least[l] === 0 ? end : p.clocks[links.clock[l]!]!.advance(end, links.least[l]!);
-    const holder = linkHolder(bound, turns, l, from);
-    if (holder.kind === "people" && !crowd.short(j, ready - 1)) continue;
-    if (leads(links.toEnd[l]!, ready)) offer(holder, ready, from);
+    // Held by what was put late itself: read where it would be without that.
+    if (all.some((c) => c.leads === start)) {
+      this.#replay(j, early);
+      const there = all.filter((c) => c.replayed === early);
+      const others = there.filter((c) => !this.#onPurpose(c.from));
+      if (there.length > 0) return this.#first(j, early, others.length > 0 ? others : there);
+      return { holder: { kind: "start-of-build" }, ready: 0 as ElapsedMinute };
+    }
+    return this.#unled(j, all);
   }
-  if (p.release[j]! > 0 && leads(0, p.release[j]! as ElapsedMinute)) {
-    const of = bound.releaseOf[j];
-    offer(
-      dated(of === "booking" || of === "fixed" ? of : "not-before", p.release[j]! as ElapsedMinute),
-      p.release[j]! as ElapsedMinute,
-      -1,
+
+  #candidates(j: number): Candidate[] {
+    const { served: p, plan, bound, net } = this;
+    const { links } = p;
+    const out: Candidate[] = [];
+    const lead = (end: number, t: ElapsedMinute): number => (end === 0 ? fitStart(p, j, t) : fitFinish(p, j, t));
+    for (let k = net.adj.inAt[j]!; k < net.adj.inAt[j + 1]!; k++) {
+      const l = net.adj.in[k]!;
+      if (links.least[l]! < 0) continue;
+      const from = links.from[l]!;
+      const after = (start: Int32Array, finish: Int32Array): ElapsedMinute => {
+        const end = (links.fromEnd[l] === 0 ? start[from]! : finish[from]!) as ElapsedMinute;
+        return links.least[l] === 0 ? end : p.clocks[links.clock[l]!]!.advance(end, links.least[l]!);
+      };
+      const ready = after(plan.start, plan.finish);
+      const holder = linkHolder(bound, this.turns, l, from);
+      if (holder.kind === "people" && !this.crowd.short(j, ready - 1)) continue;
+      const leads = lead(links.toEnd[l]!, ready);
+      const moved = this.#start[from] !== plan.start[from] || this.#finish[from] !== plan.finish[from];
+      out.push({ holder, ready, from, leads, replayed: moved ? lead(links.toEnd[l]!, after(this.#start, this.#finish)) : leads });
+    }
+    if (p.release[j]! > 0) {
+      const ready = p.release[j]! as ElapsedMinute;
+      const of = bound.releaseOf[j];
+      const leads = lead(0, ready);
+      out.push({ holder: dated(of === "booking" || of === "fixed" ? of : "not-before", ready), ready, from: -1, leads, replayed: leads });
+    }
+    return out;
+  }
+
+  /** By kind, then by what lets go last; where even that was there before a whole window went by, it is that window that was too small. */
+  #first(j: number, start: number, exact: readonly Candidate[]): Held {
+    const passed = this.#passedOver(j, start);
+    const fresh = exact.filter((c) => c.from < 0 || c.ready > passed);
+    const among = fresh.length > 0 ? fresh : exact;
+    let best = among[0]!;
+    for (const c of among) {
+      const [a, b] = [weight[c.holder.kind], weight[best.holder.kind]];
+      if (fresh.length > 0 ? a < b || (a === b && c.ready > best.ready) : c.ready > best.ready) best = c;
+    }
+    if (fresh.length > 0) return best;
+    return { holder: { kind: "window", calendar: calendarOf(this.bound, j), after: best.from }, ready: best.ready };
+  }
+
+  /** When the last stretch of the job's own calendar that lies before a start began; far back for deliveries. */
+  #passedOver(j: number, start: number): number {
+    const { bound } = this;
+    if (j >= bound.build.steps.length) return Number.NEGATIVE_INFINITY;
+    return lastRunBefore(bound.clocks.work(calendarOf(bound, j)), start);
+  }
+
+  /** The job for the sake of which, by a wait at most so long, this one is as late as it is. */
+  #lateFor(j: number, start: number): Held | null {
+    const { served: p, plan, net } = this;
+    const { links } = p;
+    for (let k = net.adj.outAt[j]!; k < net.adj.outAt[j + 1]!; k++) {
+      const l = net.adj.out[k]!;
+      if (links.most[l]! < 0) continue;
+      const to = links.to[l]!;
+      const end = (links.toEnd[l] === 0 ? plan.start[to]! : plan.finish[to]!) as ElapsedMinute;
+      const t = p.clocks[links.clock[l]!]!.unlimit(end, links.most[l]!);
+      const first = links.fromEnd[l] === 0 ? fitStart(p, j, t) : fitFinish(p, j, t);
+      if (first === start || (first < start && fitWhole(p, j, first) === start))
+        return { holder: { kind: "on-purpose", job: to }, ready: t };
+    }
+    return null;
+  }
+
+  /** Nothing leads exactly here: whoever shares people or things with it and ends last before it; else what lets go last, and its calendar. */
+  #unled(j: number, all: readonly Candidate[]): Held {
+    const { served: p, plan, bound } = this;
+    const start = plan.start[j]! as ElapsedMinute;
+    const last = all.reduce<Candidate | null>(
+      (a, c) => (c.from >= 0 && c.ready <= start && (a === null || c.ready > a.ready) ? c : a),
+      null,
     );
+    const other = sharing(p, plan, j, Math.max(this.#passedOver(j, start), last?.ready ?? 0));
+    if (other !== null) {
+      const { kind, id } = p.capacities[other.capacity]!;
+      return { holder: { kind, job: other.job, of: id }, ready: plan.finish[other.job]! as ElapsedMinute };
+    }
+    return { holder: { kind: "window", calendar: calendarOf(bound, j), after: last?.from ?? -1 }, ready: last?.ready ?? start };
   }
-  if (best !== null) return best;
-  for (let k = net.adj.outAt[j]!; k < net.adj.outAt[j + 1]!; k++) {
-    const l = net.adj.out[k]!;
-    if (links.most[l]! < 0) continue;
-    const to = links.to[l]!;
-    const end = (links.toEnd[l] === 0 ? s.start[to]! : s.finish[to]!) as ElapsedMinute;
-    const t = p.clocks[links.clock[l]!]!.unlimit(end, links.most[l]!);
-    const first = links.fromEnd[l] === 0 ? fitStart(p, j, t) : fitFinish(p, j, t);
-    if (first === start || (first < start && fitWhole(p, j, first) === start)) offer({ kind: "on-purpose", job: to }, t, -1);
+
+  #replay(j: number, start: number): void {
+    const { served: p } = this;
+    if (start >= this.#start[j]!) return;
+    this.#start[j] = start;
+    this.#finish[j] = p.clocks[p.clock[j]!]!.advance(start as ElapsedMinute, p.amount[j]!);
   }
-  if (best !== null) return best;
-  if (fitStart(p, j, 0 as ElapsedMinute) === start) return { holder: { kind: "start-of-build" }, ready: 0 as ElapsedMinute };
-  return sharing(bound, p, s, j);
+
+  #onPurpose(j: number): boolean {
+    return j >= 0 && this.held[j]?.holder.kind === "on-purpose";
+  }
 }
 
 function linkHolder(bound: Bound, turns: readonly Turn[], l: number, from: number): Holder {
@@ -117,45 +213,7 @@ function dated(kind: "not-before" | "fixed" | "booking", date: ElapsedMinute): H
   return { kind, date };
 }
 
-/** Nothing leads exactly here: of the jobs that share people or things with this one, the last to finish before it; else its own calendar. */
-function sharing(bound: Bound, p: Problem, s: Solution, j: number): Held {
-  const start = s.start[j]!;
-  let at = -1;
-  let of = -1;
-  for (let d = 0; d < p.demands.length; d += 3) {
-    if (p.demands[d] !== j) continue;
-    const c = p.demands[d + 1]!;
-    for (let e = 0; e < p.demands.length; e += 3) {
-      const other = p.demands[e]!;
-      if (p.demands[e + 1] !== c || other === j || s.finish[other]! > start) continue;
-      if (at < 0 || s.finish[other]! > s.finish[at]!) {
-        at = other;
-        of = c;
-      }
-    }
-  }
-  if (at < 0) return { holder: { kind: "window", calendar: calendarOf(bound, j) }, ready: start as ElapsedMinute };
-  const c = p.capacities[of]!;
-  return { holder: { kind: c.kind, job: at, of: c.id }, ready: s.finish[at]! as ElapsedMinute };
-}
-
 function calendarOf(bound: Bound, j: number): string {
   const steps = bound.build.steps.length;
   return j < steps ? bound.build.steps[j]!.calendar : bound.build.deliveries[j - steps]!.calendar;
-}
-
-/** From the last finish back through what holds it; never through what was put late on purpose. */
-export function chainOf(s: Solution, held: readonly Held[], steps: number): ChainLink[] {
-  let last = -1;
-  for (let j = 0; j < steps; j++) if (last < 0 || s.finish[j]! > s.finish[last]!) last = j;
-  const chain: ChainLink[] = [];
-  const seen = new Set<number>();
-  for (let j = last; j >= 0 && !seen.has(j); ) {
-    seen.add(j);
-    const { holder, ready } = held[j]!;
-    chain.push({ job: j, holder, ready });
-    if (holder.kind === "delivery") j = steps + holder.delivery;
-    else j = "job" in holder && holder.kind !== "on-purpose" ? holder.job : -1;
-  }
-  return chain.reverse();
 }

@@ -4,10 +4,11 @@ import type { Build } from "../build";
 import { type Clocks, clocksOf } from "../clock";
 import { earliest, latest, netOf, type Problem, type Result, type Solution } from "../schedule";
 import type { Bound } from "./bound";
+import { chainOf } from "./chain";
 import { clashFindings } from "./clashes";
 import { crowdOf } from "./crowd";
 import { dateFindings, finding, needsFindings } from "./findings";
-import { chainOf, holdersOf } from "./holders";
+import { holdersOf } from "./holders";
 import { namesOf } from "./names";
 import { type Ordered, orderWithDates } from "./order";
 import { handsOf } from "./places";
@@ -54,7 +55,7 @@ function dated(bound: Bound, clocks: Clocks, solution: Solution, before: readonl
   const served = withTurns(problem, turns, problem.clocks.indexOf(clocks.elapsed));
   const net = netOf(served);
   const finish = lastOf(solution.finish, steps);
-  const late = latest(served, net, Math.max(finish, lastOf(solution.finish, problem.jobs)) as ElapsedMinute);
+  const late = latest(within(served, solution, steps, finish), net, never);
   const early = earliest(problem, netOf(problem));
   const held = holdersOf(bound, served, net, turns, solution, order, crowdOf(problem, solution, stretches));
   const chain = chainOf(solution, held, steps);
@@ -112,6 +113,11 @@ function dated(bound: Bound, clocks: Clocks, solution: Solution, before: readonl
     assumes: assumptionsOf(bound),
   };
   return { ...made, findings: [...before, ...handOvers(bound, named.short), ...dateFindings(bound, made)] };
+}
+
+/** The problem with every step due by the build's finish, and every delivery by then or, where it comes later still, when it comes. */
+function within(p: Problem, s: Solution, steps: number, finish: ElapsedMinute): Problem {
+  return { ...p, due: p.due.map((due, j) => Math.min(due, j < steps ? finish : Math.max(finish, s.finish[j]!))) };
 }
 
 /** Minutes on the step's own clock by which its finish can be later, everything that follows served in the plan's order. */

@@ -59,7 +59,8 @@ export type Holder =
   | { readonly kind: "delivery"; readonly delivery: number }
   | { readonly kind: "people" | "equipment" | "room" | "alone"; readonly job: number; readonly of: string }
   | { readonly kind: "stock"; readonly job: number; readonly of: string }
-  | { readonly kind: "window"; readonly calendar: string }
+  /** No window was long enough, or had people enough, since `after` was done (-1: since the build began); the chain goes on there. */
+  | { readonly kind: "window"; readonly calendar: string; readonly after?: number }
   | { readonly kind: "not-before" | "fixed" | "booking"; readonly date: ElapsedMinute }
   | { readonly kind: "on-purpose"; readonly job: number };
 

@@ -1,4 +1,5 @@
-import type { ElapsedMinute } from "../base";
+import { type ElapsedMinute, notEver } from "../base";
+import type { WorkingClock } from "../clock";
 import type { Problem, Solution } from "../schedule";
 
 export type Stretch = readonly [ElapsedMinute, ElapsedMinute];
@@ -18,3 +19,11 @@ export function stretchesOf(p: Problem, s: Solution, j: number): Stretch[] {
 export function byStart(p: Problem, s: Solution): Int32Array {
   return Int32Array.from(p.rank.keys()).sort((a, b) => s.start[a]! - s.start[b]! || s.finish[a]! - s.finish[b]! || p.rank[a]! - p.rank[b]!);
 }
+
+/** When the last stretch of a clock before `t` began, up to a month back; far back when there is none. A stretch that `t` lies in counts from its beginning. */
+export function lastRunBefore(clock: WorkingClock, t: number): number {
+  const runs = clock.runs(t - month_min, t);
+  return runs.length === 0 ? notEver : runs[runs.length - 2]!;
+}
+
+const month_min = 31 * 1440;
