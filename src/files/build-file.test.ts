@@ -26,6 +26,13 @@ describe("opening a build file", () => {
     expect(refusal.slice(1).join(" ")).toMatch(why);
   });
 
+  test("what is wrong is named as its author named it, not by its id", () => {
+    const refused = openBuildFile(text.replace(/"id": "trial-block",/, '"id": "trial-block", "hands": -2,')) as {
+      refusal: readonly string[];
+    };
+    expect(refused.refusal[1]).toMatch(/^Step “Cast a corner block, two oils”, hands: “-2” cannot be meant/);
+  });
+
   test("of many faults the first five are told, and how many more there are", () => {
     const refused = openBuildFile(text.replaceAll('"place": "', '"place": "no-such-')) as { refusal: readonly string[] };
     expect(refused.refusal.length).toBe(7);

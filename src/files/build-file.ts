@@ -1,5 +1,6 @@
 import { read, write } from "../core/build";
 import { findingSentence } from "../words";
+import { namesOnly } from "./names";
 
 export interface Opened {
   readonly document: unknown;
@@ -22,7 +23,8 @@ export function openBuildFile(text: string, fileName = "This file"): Opened | Re
   const { document, build, findings, readOnly } = read(text.replace(/^\uFEFF/, ""));
   if (build === null) {
     const stops = findings.filter((finding) => finding.severity === "stop");
-    const reasons = stops.slice(0, mostReasons).map((finding) => findingSentence(finding, null));
+    const names = namesOnly(document);
+    const reasons = stops.slice(0, mostReasons).map((finding) => findingSentence(finding, names));
     const left = stops.length - reasons.length;
     const rest = left > 0 ? [`${left} more like these.`] : [];
     return { refusal: [`${fileName} was not opened; what was open stays as it is.`, ...reasons, ...rest] };

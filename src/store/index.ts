@@ -1,4 +1,4 @@
 export { openDatabase } from "./database";
 export { type KeptName, type Port, StoreError, type StoreTrouble } from "./port";
-export { Shelf, type Taken } from "./shelf";
+export { Shelf, type ShelfOptions, type Taken } from "./shelf";
 export { browserTabs } from "./tabs";

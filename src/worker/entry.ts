@@ -2,7 +2,7 @@ import { waysOut, why, withWaysOut } from "../core/access";
 import type { DocumentEdit } from "../core/base";
 import { type Build, readDocument } from "../core/build";
 import { apply } from "../core/edit";
-import { type Plan, plan, planMay } from "../core/plan";
+import { type Plan, plan, planMay, withEffects } from "../core/plan";
 import { orderDrawing } from "../draw";
 import type { Answers, Ask, Question, Questions } from "./protocol";
 import { Server } from "./server";
@@ -39,11 +39,14 @@ const at = (build: Build, id: string): number => {
 const answers: { readonly [Q in Question]: (read: Read, more: Questions[Q]) => Answers[Q] } = {
   plan: (read) => ({ plan: read.plan() }),
   trial: (read) => ({ plan: read.plan() }),
-  ways: ({ build, edited }, { findings }: Questions["ways"]) => ({ findings: withWaysOut(build, findings, edited) }),
-  may: ({ build, edited }, { before, after }: Questions["may"]) => {
+  ways: ({ build, edited, plan }, { findings }: Questions["ways"]) => ({
+    findings: withEffects(build, withWaysOut(build, findings, edited), edited, plan),
+  }),
+  may: ({ build, edited, plan }, { before, after }: Questions["may"]) => {
     const may = planMay(build, at(build, before), at(build, after));
-    if (may.verdict !== "no" || may.finding.waysOut || !may.finding.because) return { may };
-    return { may: { ...may, finding: { ...may.finding, waysOut: waysOut(build, may.finding, edited) } } };
+    if (may.verdict !== "no" || !may.finding.because) return { may };
+    const found = { ...may.finding, waysOut: may.finding.waysOut ?? waysOut(build, may.finding, edited) };
+    return { may: { ...may, finding: withEffects(build, [found], edited, plan)[0] ?? found } };
   },
   why: ({ build, plan }, { before, after }: Questions["why"]) => ({ why: why(build, plan().access, at(build, before), at(build, after)) }),
   // The engine has one rung: its plan is the answer, and no better one follows.

@@ -1,7 +1,7 @@
 import fc from "fast-check";
-import { expect, test } from "vitest";
+import { expect, test, vi } from "vitest";
 import type { DocumentEdit } from "../core/base";
-import { Link, type WorkerLike } from "./link";
+import { hangsAfter_ms, Link, type WorkerLike } from "./link";
 import { type Ask, protocolVersion, type Reply } from "./protocol";
 import { Server } from "./server";
 
@@ -83,6 +83,32 @@ test("a worker that is lost again and again is given up, without hanging", async
   });
   expect(await link.ask("plan", { document: [] }, {})).toBeNull();
   expect(made).toBe(4);
+});
+
+test("a worker that hangs is replaced after its time, however often it is asked meanwhile, and gets the last document whole", async () => {
+  vi.useFakeTimers();
+  try {
+    const seen: Ask[] = [];
+    let made = 0;
+    const link = new Link(() => {
+      made += 1;
+      return made === 1 ? workerOn(() => undefined) : workerOn(soon, seen);
+    });
+    const first = link.ask("plan", { document: ["dig"] }, {});
+    await vi.advanceTimersByTimeAsync(hangsAfter_ms - 1);
+    const second = link.ask("plan", { document: ["dig", "form"] }, {});
+    expect(await first).toBeNull();
+    expect(made).toBe(1);
+    await vi.advanceTimersByTimeAsync(1);
+    expect(engineOf(await second)).toBe("dig form");
+    expect(made).toBe(2);
+    expect(seen[0]?.about).toEqual({ build: ["dig", "form"] });
+    // Nothing is waited for now, so nothing is found to hang.
+    await vi.advanceTimersByTimeAsync(3 * hangsAfter_ms);
+    expect(made).toBe(2);
+  } finally {
+    vi.useRealTimers();
+  }
 });
 
 test("a worker of another version is not believed", async () => {

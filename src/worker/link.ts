@@ -26,6 +26,9 @@ interface Waiting {
 /** Losses in a row, without an answer between, after which the worker is given up. */
 const patience = 3;
 
+/** A worker that is asked something and says nothing for this long hangs: it is replaced. The slowest answers take a few seconds. */
+export const hangsAfter_ms = 60_000;
+
 /**
  * The page's end. One question of each kind is waited for: a newer one settles the older with null. A worker that fails is replaced, and
  * gets the last document whole with whatever is still waited for.
@@ -38,6 +41,7 @@ export class Link {
   #base: { readonly revision: number; readonly document: unknown } | null = null;
   #waiting = new Map<Question, Waiting>();
   #losses = 0;
+  #watch: ReturnType<typeof setTimeout> | undefined;
 
   constructor(make: () => WorkerLike) {
     this.#make = make;
@@ -55,8 +59,20 @@ export class Link {
 
   close(): void {
     this.#drop();
+    this.#giveUp();
+  }
+
+  #giveUp(): void {
     for (const waiting of this.#waiting.values()) waiting.settle(null);
     this.#waiting.clear();
+    this.#losses = 0;
+    this.#watchOver();
+  }
+
+  /** From now on the worker has its time to say something, as long as something is waited for. */
+  #watchOver(): void {
+    clearTimeout(this.#watch);
+    this.#watch = this.#waiting.size === 0 ? undefined : setTimeout(() => this.#lost(), hangsAfter_ms);
   }
 
   #send(ask: Question): void {
@@ -72,6 +88,8 @@ export class Link {
           : { build: document };
     this.#base = { revision: waiting.revision, document };
     this.#connected().postMessage({ protocol: protocolVersion, revision: waiting.revision, about, ask, with: waiting.with } as Ask);
+    // Asked again and again, a worker that hangs is still found out: the time runs from the first question that it leaves open.
+    if (this.#watch === undefined) this.#watchOver();
   }
 
   #connected(): WorkerLike {
@@ -86,6 +104,7 @@ export class Link {
 
   #hear(reply: Reply): void {
     const waiting = this.#waiting.get(reply.ask);
+    this.#watchOver();
     if (reply.protocol !== protocolVersion) {
       this.#lost();
     } else if (waiting?.revision === reply.revision) {
@@ -111,21 +130,22 @@ export class Link {
     const waiting = this.#waiting.get(ask);
     this.#waiting.delete(ask);
     waiting?.settle(answer);
+    this.#watchOver();
   }
 
   #lost(): void {
     this.#drop();
     this.#losses += 1;
     if (this.#losses > patience) {
-      for (const waiting of this.#waiting.values()) waiting.settle(null);
-      this.#waiting.clear();
-      this.#losses = 0;
+      this.#giveUp();
       return;
     }
     for (const ask of [...this.#waiting.keys()]) this.#send(ask);
   }
 
   #drop(): void {
+    clearTimeout(this.#watch);
+    this.#watch = undefined;
     if (this.#worker) {
       this.#worker.onmessage = null;
       this.#worker.onerror = null;

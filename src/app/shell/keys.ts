@@ -1,40 +1,64 @@
 import { type Shop, views } from "../state";
 
-/** True where a key belongs to what has the focus: a field, a list to pick from, an open dialog. */
-function typing(target: EventTarget | null): boolean {
-  return target instanceof Element && target.closest("input, textarea, select, [contenteditable], dialog[open]") !== null;
-}
+const inside = (target: EventTarget | null, selector: string): boolean => target instanceof Element && target.closest(selector) !== null;
 
-/** Keys that hold in every view. A field's own undo stays the field's. */
-export function onKey(shop: Shop, event: KeyboardEvent): void {
-  if (event.defaultPrevented || event.altKey) return;
-  const key = event.key.toLowerCase();
-  const done = (): void => event.preventDefault();
-  if (event.ctrlKey || event.metaKey) {
-    if (key === "s") {
-      done();
-      void shop.saveFile();
-    } else if (key === "o") {
-      done();
-      shop.showStart();
-    } else if ((key === "z" || key === "y") && !typing(event.target)) {
-      done();
-      if (key === "y" || event.shiftKey) shop.desk.redo();
-      else shop.desk.undo();
-    }
-    return;
+/** True where a key belongs to what has the focus: a field, a list to pick from, an open dialog. */
+const typing = (target: EventTarget | null): boolean => inside(target, "input, textarea, select, [contenteditable], dialog[open]");
+
+/** Fields that can take back what was typed in them; a date, a list or a box cannot. */
+const hasUndo = (target: EventTarget | null): boolean =>
+  target instanceof HTMLTextAreaElement || (target instanceof HTMLInputElement && ["text", "search", "number"].includes(target.type));
+
+/** Keys that hold in every view. */
+export class Keys {
+  readonly #shop: Shop;
+  /** The field that text was typed in since it got the focus: its own undo goes first. */
+  #typedIn: EventTarget | null = null;
+
+  constructor(shop: Shop) {
+    this.#shop = shop;
   }
-  if (event.key === "Escape" && !(event.target instanceof Element && event.target.closest("dialog[open], [popover]:popover-open"))) {
-    shop.escape();
-    return;
+
+  /** For every change of a field. */
+  typed(field: EventTarget | null): void {
+    this.#typedIn = field;
   }
-  if (!shop.settings.viewKeys || typing(event.target)) return;
-  const view = views[Number(event.key) - 1];
-  if (view && shop.isOpen) {
-    done();
-    shop.settings.view = view.id;
-  } else if (event.key === "?") {
-    done();
-    shop.showKeys();
+
+  /** For every field that is left, or whose text was taken. */
+  left(): void {
+    this.#typedIn = null;
+  }
+
+  press(event: KeyboardEvent): void {
+    if (event.defaultPrevented || event.altKey) return;
+    if (event.ctrlKey || event.metaKey) this.#command(event);
+    else if (event.key === "Escape") this.#escape(event.target);
+    else if (this.#shop.settings.viewKeys && !typing(event.target) && this.#single(event.key)) event.preventDefault();
+  }
+
+  #command(event: KeyboardEvent): void {
+    const shop = this.#shop;
+    const key = event.key.toLowerCase();
+    if (key === "s") void shop.saveFile();
+    else if (key === "o") shop.showStart();
+    else if (key !== "z" && key !== "y") return;
+    else if (hasUndo(event.target) && event.target === this.#typedIn) return;
+    else if (key === "y" || event.shiftKey) shop.desk.redo();
+    else shop.desk.undo();
+    event.preventDefault();
+  }
+
+  #escape(target: EventTarget | null): void {
+    if (!inside(target, "dialog[open], [popover]:popover-open")) this.#shop.escape();
+  }
+
+  /** False for a key that is none of these. */
+  #single(key: string): boolean {
+    const shop = this.#shop;
+    const view = views[Number(key) - 1];
+    if (view && shop.isOpen) shop.settings.view = view.id;
+    else if (key === "?") shop.showKeys();
+    else return shop.viewKey(key);
+    return true;
   }
 }

@@ -1,10 +1,11 @@
 import type { DocumentEdit, Finding } from "../../core/base";
 import { type Build, readDocument } from "../../core/build";
 import { begin, type History } from "../../core/edit";
-import { compare, type Plan } from "../../core/plan";
+import { compare, keep, type Plan } from "../../core/plan";
 import { comparisonSentences, findingSentence } from "../../words";
 import type { Desk, Selection } from "./desk";
 import { type Action, act, edited } from "./history";
+import { againstKept } from "./kept";
 import { isBlock, type Made, movedBetween, nearest } from "./made";
 import type { Planner } from "./planner";
 
@@ -83,6 +84,7 @@ export class BuildDesk implements Desk {
   }
   readonly units = $derived.by(() => this.#options.units(this.#read.build));
   readonly today = $derived.by(() => this.#options.today(this.#read.build?.site.zone ?? null));
+  readonly kept = $derived.by(() => (this.#trial ? againstKept(this.#trial.build, this.#trial.plan) : againstKept(this.planOf, this.plan)));
   get undoWords(): string | null {
     return this.readOnly ? null : (this.#work.done.at(-1)?.words ?? null);
   }
@@ -157,6 +159,13 @@ export class BuildDesk implements Desk {
 
   dismissMoved(): void {
     this.#moved = null;
+  }
+
+  keepPlan(): void {
+    const { plan, planOf } = this;
+    if (plan?.status !== "planned" || planOf === null || this.#redoing) return;
+    this.edit([{ path: ["kept"], value: { ...keep(planOf, plan), on: this.today } }], "keep this plan");
+    this.say("This plan is kept. What changes from now on is compared with it.");
   }
 
   undo(): void {

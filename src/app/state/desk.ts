@@ -1,6 +1,7 @@
 import type { DocumentEdit, Finding } from "../../core/base";
 import type { Build } from "../../core/build";
 import type { Comparison, Plan } from "../../core/plan";
+import type { Kept } from "./kept";
 
 export type Selection = { readonly list: "steps" | "pieces" | "places" | "deliveries" | "bookings" | "waits"; readonly id: string };
 
@@ -18,6 +19,8 @@ export interface Desk {
   readonly redoing: boolean;
   /** What the last change moved, in sentences, until dismissed. */
   readonly moved: { readonly comparison: Comparison; readonly sentences: readonly string[] } | null;
+  /** How the plan shown (a trial's, while one is shown) stands against the one that was kept on purpose; null where none was kept. */
+  readonly kept: Kept | null;
   readonly selected: Selection | null;
   /** A plan that would follow from edits not yet made (while dragging); null when none is shown. Positions are those of its own build. */
   readonly trial: {
@@ -44,6 +47,8 @@ export interface Desk {
   /** Plan the edits without making them; the latest call wins. `null` ends the trial. */
   tryOut(edits: readonly DocumentEdit[] | null): void;
   dismissMoved(): void;
+  /** Writes the plan shown into the build as the one that others are compared with; undo brings back the one before. */
+  keepPlan(): void;
   undo(): void;
   redo(): void;
   /** Says a sentence to screen readers, politely, without moving the focus. */

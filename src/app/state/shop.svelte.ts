@@ -1,15 +1,17 @@
-import { fileOpen, fileSave } from "browser-fs-access";
 import { begin, type History } from "../../core/edit";
 import type { PlanMay } from "../../core/plan";
 import type { Drawing } from "../../draw";
 import { examples } from "../../examples";
 import { buildFileName, buildFileText, openBuildFile } from "../../files";
-import { browserTabs, type KeptName, openDatabase, type Port, Shelf, StoreError, type StoreTrouble, type Taken } from "../../store";
+import { type KeptName, type Shelf, StoreError, type Taken } from "../../store";
 import { Link } from "../../worker";
 import { BuildDesk } from "./build-desk.svelte";
 import type { Selection } from "./desk";
-import { type Action, act } from "./history";
+import { dateAt, type Picked, pickFile, saveFile, textOfFile } from "./device";
+import { openShelf } from "./keeping";
+import { nameOf } from "./names";
 import { Planner } from "./planner";
+import { selectionOf } from "./selection";
 import { Settings } from "./settings.svelte";
 import { remember, remembered } from "./stored";
 import { troubleSentence } from "./trouble";
@@ -17,11 +19,10 @@ import { troubleSentence } from "./trouble";
 export interface Notice {
   readonly sentences: readonly string[];
   readonly grave: boolean;
+  /** What is open is not kept here: a file is the way to keep it. */
+  readonly save?: boolean;
   readonly act?: { readonly words: string; do(): void };
 }
-
-/** The newest document format that this program writes. */
-const format = 1;
 
 /** What stands round the desk: files, builds kept in this browser, settings, and what the builder is told. */
 export class Shop {
@@ -32,6 +33,7 @@ export class Shop {
   #start = $state(true);
   #keys = $state(false);
   #open = $state(false);
+  #viewKey: ((key: string) => boolean) | null = null;
   buildShown = $state(false);
   ready = $state(false);
   notice = $state.raw<Notice | null>(null);
@@ -67,28 +69,20 @@ export class Shop {
 
   /** Fetches what was open last; without any, the start page teaches. */
   async wake(): Promise<void> {
-    const { port, trouble } = await this.#database();
-    this.#shelf = new Shelf<History>({
-      port,
-      trouble,
-      tabs: browserTabs({ locks: navigator.locks, Channel: globalThis.BroadcastChannel }),
-      tab: crypto.randomUUID?.() ?? String(Math.random()),
-      format,
-      apply: (work, action) => act(work, action as Action),
+    const { shelf, trouble } = await openShelf({
       whole: () => ({ state: this.desk.work, name: this.name }),
       onSave: (state) => {
         this.desk.saved = state.kind;
-        if (state.kind === "not-saved") this.#tell(troubleSentence(state.trouble), true);
-        else if (this.notice?.grave) this.notice = null;
+        if (state.kind === "not-saved") this.#tell(troubleSentence(state.trouble), "save");
+        else if (this.notice?.save) this.notice = null;
       },
       onLease: (state) => {
         this.desk.readOnly = state === "theirs" || state === "handing";
         if (this.desk.readOnly) this.#sayTaken();
       },
-      now_ms: () => Date.now(),
-      newKey: () => crypto.randomUUID?.() ?? `${Date.now()}-${Math.random()}`,
     });
-    if (trouble !== null) this.#tell(troubleSentence(trouble), true);
+    this.#shelf = shelf;
+    if (trouble !== null) this.#tell(troubleSentence(trouble), "save");
     await this.#fetch(() => this.#shelf?.restore() ?? Promise.resolve(null), remembered("selected") as Selection | null);
     await this.#list();
     this.ready = true;
@@ -127,17 +121,20 @@ export class Shop {
   }
 
   async openFile(): Promise<void> {
-    try {
-      const file = await fileOpen({
-        description: "Build files",
-        mimeTypes: ["application/json"],
-        extensions: [".json"],
-        id: "batterboard",
-      });
-      this.#openText(await file.text(), file.name);
-    } catch (error) {
-      if (!isCancel(error)) this.#tell("The file could not be read from this machine. Try again, or copy it somewhere else first.", true);
-    }
+    this.#openPicked(await pickFile());
+  }
+
+  /** Files dropped on the page: one build at a time. */
+  async openDropped(files: readonly File[]): Promise<void> {
+    const [file, ...more] = files;
+    if (file === undefined) return;
+    if (more.length > 0) this.#tell("Several files were dropped. Drop one build file at a time; what was open stays as it is.");
+    else this.#openPicked(await textOfFile(file));
+  }
+
+  #openPicked(picked: Picked): void {
+    if (picked === "unreadable") this.#tell("The file could not be read from this machine. Try again, or copy it somewhere else first.");
+    else if (picked !== "left") this.#openText(picked.text, picked.name);
   }
 
   async openKept(key: string): Promise<void> {
@@ -157,13 +154,9 @@ export class Shop {
 
   async saveFile(): Promise<void> {
     if (!this.#open) return;
-    const blob = new Blob([buildFileText(this.desk.document)], { type: "application/json" });
-    try {
-      await fileSave(blob, { fileName: buildFileName(this.name), extensions: [".json"], description: "Build file", id: "batterboard" });
-      this.desk.say("The file is saved.");
-    } catch (error) {
-      if (!isCancel(error)) this.#tell("The file could not be written there. Choose another folder.", true);
-    }
+    const done = await saveFile(buildFileText(this.desk.document), buildFileName(this.name));
+    if (done === "saved") this.desk.say("The file is saved.");
+    else if (done === "failed") this.#tell("The file could not be written there. Choose another folder.", "save");
   }
 
   /** The steps as a layered drawing with text that many px high, from the worker; null when it was overtaken or cannot be made. */
@@ -174,6 +167,27 @@ export class Shop {
   /** May one step be done before another, dates and people included? From the worker; null when it was overtaken. */
   async may(before: string, after: string): Promise<PlanMay | null> {
     return (await this.#link.ask("may", { document: this.desk.document }, { before, after }))?.may ?? null;
+  }
+
+  /** Order, with the first thing that is wrong opened where it can be put right. */
+  showWrong(): void {
+    const { build, findings } = this.desk;
+    const wrong = findings.find((finding) => finding.severity === "stop");
+    this.settings.view = "order";
+    const selection = build && wrong ? selectionOf(build, wrong.where) : null;
+    if (selection) this.desk.select(selection);
+  }
+
+  /** The view that is shown takes single keys while no field has the focus; what is answered takes them no more. */
+  takeKeys(take: (key: string) => boolean): () => void {
+    this.#viewKey = take;
+    return () => {
+      if (this.#viewKey === take) this.#viewKey = null;
+    };
+  }
+  /** True where the view that is shown did something with the key. */
+  viewKey(key: string): boolean {
+    return this.#open && !this.#start && (this.#viewKey?.(key) ?? false);
   }
 
   dismissNotice(): void {
@@ -205,7 +219,7 @@ export class Shop {
       if (!taken.mine) this.#sayTaken();
       else if (this.notice?.act) this.notice = null;
     } catch (error) {
-      this.#tell(troubleSentence(error instanceof StoreError ? error.trouble : "failed"), true);
+      this.#tell(troubleSentence(error instanceof StoreError ? error.trouble : "failed"), "save");
     }
   }
 
@@ -223,33 +237,11 @@ export class Shop {
     };
   }
 
-  #tell(sentence: string, grave: boolean): void {
-    this.notice = { sentences: [sentence], grave };
+  #tell(sentence: string, save?: "save"): void {
+    this.notice = { sentences: [sentence], grave: true, save: save !== undefined };
   }
 
   async #list(): Promise<void> {
     this.kept = (await this.#shelf?.list()) ?? [];
   }
-
-  async #database(): Promise<{ readonly port: Port | null; readonly trouble: StoreTrouble | null }> {
-    try {
-      return { port: await openDatabase({ format, onUpgraded: () => this.#shelf?.stop("upgraded") }), trouble: null };
-    } catch (error) {
-      return { port: null, trouble: error instanceof StoreError ? error.trouble : "failed" };
-    }
-  }
-}
-
-function nameOf(document: unknown): string {
-  const name = typeof document === "object" && document !== null && "name" in document ? document.name : "";
-  return typeof name === "string" && name !== "" ? name : "Build without a name";
-}
-
-const isCancel = (error: unknown): boolean => error instanceof DOMException && error.name === "AbortError";
-
-/** Today's date on the wall at a zone: "2027-06-26". */
-function dateAt(zone: string | null): string {
-  return new Intl.DateTimeFormat("en-CA", { timeZone: zone ?? undefined, year: "numeric", month: "2-digit", day: "2-digit" }).format(
-    new Date(),
-  );
 }
