@@ -13,6 +13,7 @@ import { namesOf } from "./names";
 import { type Ordered, orderWithDates } from "./order";
 import { handsOf } from "./places";
 import type { ClosingDate, Plan, StepDates } from "./plan";
+import { setAside } from "./set-aside";
 import { siteDays } from "./site-days";
 import { standsOf } from "./stands";
 import { byStart, stretchesOf } from "./stretches";
@@ -32,17 +33,34 @@ export function plan(build: Build): Plan {
   const clocks = clocksOf(build);
   const ordered = orderWithDates(build, clocks);
   const { bound, result } = ordered;
-  if (bound === null || result === null)
-    return undated(build, ordered, ordered.givenUp ? "not-found" : "no-order", ordered.access.findings);
+  if (bound === null || result === null) {
+    if (ordered.givenUp) return undated(build, ordered, "not-found", ordered.access.findings);
+    return undated(build, ordered, "no-order", [...ordered.access.findings, ...datesBeside(build, ordered.access.findings)]);
+  }
   const clashes = clashFindings(bound);
   const before = [...ordered.access.findings, ...needsFindings(bound), ...clashes];
   if (result.status === "infeasible") {
-    const why = ordered.overall ?? [windowFinding(bound, result.witness, ordered.refused)];
-    return undated(build, ordered, ordered.givenUp && clashes.length === 0 ? "not-found" : "no-dates", [...before, ...why]);
+    const status = ordered.givenUp && clashes.length === 0 ? "not-found" : "no-dates";
+    return undated(build, ordered, status, [...before, ...refuted(ordered)]);
   }
   if (clashes.length > 0) return undated(build, ordered, "no-dates", before);
   if (result.solution === null) return undated(build, ordered, "not-found", [...before, notFound(bound, result)]);
   return dated(bound, clocks, result.solution, before);
+}
+
+/** Why dates cannot hold, in whatever order: a minimal set. */
+function refuted({ bound, result, overall, refused }: Ordered): readonly Finding[] {
+  return overall ?? [windowFinding(bound!, result!.witness, refused)];
+}
+
+/** Dates that cannot hold whatever is done about the blocks of order, told beside them: of the build without what those ask. */
+function datesBeside(build: Build, blocks: readonly Finding[]): readonly Finding[] {
+  const rest = setAside(build, blocks);
+  if (rest === null) return [];
+  const ordered = orderWithDates(rest, clocksOf(rest));
+  const { bound, result, givenUp } = ordered;
+  if (bound === null || result === null) return [];
+  return [...clashFindings(bound), ...(result.status === "infeasible" && !givenUp ? refuted(ordered) : [])];
 }
 
 function dated(bound: Bound, clocks: Clocks, solution: Solution, before: readonly Finding[]): Plan {

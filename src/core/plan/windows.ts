@@ -20,16 +20,23 @@ export function windowFinding(bound: Bound, witness: readonly WitnessPart[], ref
       detail: { step: step.id, calendar: step.calendar, minutes: step.work.likely_min, unbroken: step.unbroken },
     };
   }
-  const dated = witness.find((part) => part.kind !== "link" && part.kind !== "job" && part.job < steps);
-  const id = dated !== undefined && dated.kind !== "link" ? build.steps[dated.job]!.id : undefined;
+  const at = placeOf(bound, witness);
   return {
     code: "plan.windows",
     severity: "stop",
-    where: id === undefined ? {} : { list: "steps", id },
+    where: at < 0 ? {} : { list: "steps", id: build.steps[at]!.id },
     detail: { otherOrders: refused },
     because: witness.map((part) => statementOf(bound, part)),
     waysOut: windowWaysOut(bound, witness),
   };
+}
+
+/** The step at which a builder would look: the first with a date, else the one that a longest wait counts from; -1: none. */
+function placeOf(bound: Bound, witness: readonly WitnessPart[]): number {
+  const steps = bound.build.steps.length;
+  for (const part of witness) if (part.kind !== "link" && part.kind !== "job" && part.job < steps) return part.job;
+  for (const part of witness) if (part.kind === "link" && part.side === "most") return bound.problem.links.from[part.link]!;
+  return -1;
 }
 
 function statementOf(bound: Bound, part: WitnessPart): Statement {
