@@ -2,7 +2,17 @@ import { never } from "../core/base";
 import type { Build } from "../core/build";
 import { siteTime } from "../core/clock";
 import type { Plan } from "../core/plan";
-import { assumptionSentence, chainSentences, closingSentences, findingSentence, heldClause, voice } from "../words";
+import {
+  assumptionSentence,
+  buildCautions,
+  chainSentences,
+  closingSentences,
+  deferral,
+  findingSentence,
+  heldClause,
+  holdPointSentences,
+  voice,
+} from "../words";
 
 /** The plan for other programs: local moments as text, amounts in minutes, reasons as sentences. Keys are kept from version to version. */
 export function planJson(build: Build, plan: Plan): unknown {
@@ -54,6 +64,8 @@ export function planJson(build: Build, plan: Plan): unknown {
     })),
     chain: chainSentences(plan, build),
     closings: closingSentences(plan, build),
+    holdPoints: holdPointSentences(plan, build),
+    cautions: [...buildCautions(build), ...(build.steps.length === 0 ? [] : [{ says: deferral, steps: [] }])],
     assumes: plan.assumes.map(assumptionSentence),
   };
 }

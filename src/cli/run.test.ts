@@ -78,7 +78,7 @@ describe("check", () => {
     expect(lines(out)[0]).toBe("“Tie the bars” cannot be done as written: there is no way left to the wall steel.");
     expect(out).toContain("\n  These cannot all hold; without any one of them the rest can:\n");
     expect(out).toContain("\n  - With the north form in place, the way from the north to the wall steel is closed.\n");
-    expect(lines(out).at(-1)).toBe("It cannot be built as written: 1 fault.");
+    expect(lines(out).at(-1)).toBe("It cannot be built as written: one fault.");
   });
 
   test("a file that is no build tells its faults, and 1", async () => {

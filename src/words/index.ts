@@ -1,6 +1,6 @@
 export { linkSentence, reasonSentence, whySentences } from "./access/links";
 export { statementSentence } from "./access/statements";
-export { type Effect, effectSentence, wayOutSentence } from "./access/ways-out";
+export { effectSentence, wayOutSentence } from "./access/ways-out";
 export { buildCautions, deferral, pieceCautions, stepCautions } from "./cautions";
 export { clockWords, dateWords } from "./dates";
 export { findingSentence, sayings } from "./finding";

@@ -65,12 +65,12 @@ function verdictOf(
   const now = plan?.status === "planned" ? plan.finish : null;
   const moved =
     now === null
-      ? "it would be finished"
+      ? "it would finish"
       : answer.finish === now
         ? "the finish stays"
         : answer.finish > now
-          ? "later: finished"
-          : "earlier: finished";
+          ? "it finishes later,"
+          : "it finishes earlier,";
   const links = idsOf(memberOf(document, "steps", after)?.after);
   return {
     kind: "yes",

@@ -1,5 +1,5 @@
 import { plan } from "../../core/plan";
-import { counted, voice } from "../../words";
+import { counted, spelled, voice } from "../../words";
 import { type Outcome, outcome, type Ports } from "../fault";
 import { findingLines, inGravity, withWays } from "../findings";
 import { readFile } from "../open";
@@ -13,7 +13,7 @@ export async function check(file: string, ports: Ports): Promise<Outcome> {
   const stops = all.filter(({ severity }) => severity === "stop").length;
   const lines = all.flatMap((finding) => [...findingLines(finding, build), ""]);
   if (build === null || stops > 0 || planned === null || planned.status !== "planned") {
-    lines.push(stops === 0 ? "No plan was found." : `It cannot be built as written: ${counted(stops, "fault")}.`);
+    lines.push(stops === 0 ? "No plan was found." : `It cannot be built as written: ${spelled(stops, "fault")}.`);
     return outcome(lines, 1);
   }
   lines.push(`It can be built: ${counted(build.steps.length, "step")}, done by ${voice(build).finish(planned.finish)}.`);

@@ -4,6 +4,7 @@ import { closingSentences, type LastChances, undatedClosings } from "../../words
 import { type Outcome, outcome, type Ports } from "../fault";
 import { findingLines, inGravity } from "../findings";
 import { openBuild } from "../open";
+import { assumptionLines, cautionLines, holdPointLines } from "./cautions";
 
 /**
  * Every closing in date order, and what has to be done, in place, checked and photographed before it. Without dates, in the order in which they go up, after
@@ -12,7 +13,13 @@ import { openBuild } from "../open";
 export async function closingsCommand(file: string, ports: Ports): Promise<Outcome> {
   const { build } = await openBuild(file, ports);
   const made = plan(build);
-  if (made.status === "planned") return outcome(closingSentences(made, build).flatMap(closingLines));
+  if (made.status === "planned")
+    return outcome([
+      ...closingSentences(made, build).flatMap(closingLines),
+      ...holdPointLines(build, made),
+      ...cautionLines(build),
+      ...assumptionLines(made),
+    ]);
   const stops = inGravity(made.findings).flatMap((finding) => [...findingLines(finding, build), ""]);
   if (!made.access.possible) return outcome([...stops, "No order works, so nothing can be said of what closes when."], 1);
   return outcome(
@@ -21,6 +28,7 @@ export async function closingsCommand(file: string, ports: Ports): Promise<Outco
       "There are no dates; in an order that works:",
       "",
       ...undatedClosings(lastChances(build, made.access), build).flatMap(closingLines),
+      ...cautionLines(build),
     ],
     1,
   );

@@ -1,21 +1,12 @@
 import type { Build } from "../../core/build";
 import { siteTime } from "../../core/clock";
 import { type Plan, plan } from "../../core/plan";
-import {
-  assumptionSentence,
-  chainSentences,
-  clockWords,
-  closedWords,
-  counted,
-  dateWords,
-  peopleWords,
-  voice,
-  workWords,
-} from "../../words";
+import { chainSentences, clockWords, closedWords, counted, dateWords, peopleWords, voice, workWords } from "../../words";
 import { type Outcome, outcome, type Ports } from "../fault";
 import { findingLines, inGravity } from "../findings";
 import { openBuild } from "../open";
 import { planJson } from "../plan-json";
+import { assumptionLines, cautionLines, holdPointLines } from "./cautions";
 
 /** The plan by site day, what has to be ordered and booked, the finish and the chain that sets it. 1 when there is none. */
 export async function planCommand(file: string, asked: { readonly json?: boolean }, ports: Ports): Promise<Outcome> {
@@ -33,7 +24,10 @@ export async function planCommand(file: string, asked: { readonly json?: boolean
     "",
     "What sets the finish, from first to last:",
     ...chainSentences(made, build).map((line) => `  ${line}`),
-    ...made.assumes.flatMap((assumed) => ["", assumptionSentence(assumed)]),
+    "",
+    ...holdPointLines(build, made),
+    ...cautionLines(build),
+    ...assumptionLines(made),
   ]);
 }
 

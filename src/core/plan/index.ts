@@ -8,6 +8,7 @@ export {
   windowRules,
 } from "./codes";
 export { compare } from "./compare";
+export { withEffect, withEffects } from "./effects";
 export { type KeptPart, keep } from "./keep";
 export { type PlanMay, planMay } from "./may";
 export * from "./plan";

@@ -79,7 +79,6 @@ export const looks = {
   "arrow-head": area("ink-soft"),
   door: { fill: "paper", stroke: "ink", width: 1.1 },
   "loop-line": line("warn", 2),
-  "loop-head": area("warn"),
   text: area("ink"),
   "text-soft": area("ink-soft"),
   "text-chalk": area("chalk"),

@@ -1,5 +1,5 @@
 import type { Finding, Statement } from "../../core/base";
-import { type Drawing, inOrder, layers, type Mark, path, rect, round, shape, words } from "../marks/mark";
+import { type Drawing, inOrder, layers, type Mark, path, rect, words } from "../marks/mark";
 import { wrap } from "../text/measure";
 
 export interface RingAsked {
@@ -31,14 +31,17 @@ export function aroundRing(statements: readonly Statement[]): Statement[] {
   return out;
 }
 
-/** A blocked order as the closed loop it is: its reasons as sentences, down one side and up the other, each leading to the next and the last to the first. */
+/**
+ * A blocked order as the closed loop it is: its reasons as numbered sentences on one closed line, down one side and up the other. The line has no direction:
+ * the reasons hold all at once.
+ */
 export function ringDrawing(finding: Finding, asked: RingAsked): Drawing {
   const text = asked.text ?? 14;
   const width = asked.width ?? 640;
   const line = text + 4;
   const statements = aroundRing(finding.because ?? []);
   const boxWidth = (width - lane) / 2;
-  const sentences = statements.map((one) => wrap(asked.say(one), boxWidth - 2 * pad, text));
+  const sentences = statements.map((one, index) => wrap(`${index + 1}. ${asked.say(one)}`, boxWidth - 2 * pad, text));
   const down = Math.ceil(statements.length / 2);
   const heights = sentences.map((lines) => lines.length * line + 2 * pad);
   const rowHeights = Array.from({ length: down }, (_, row) => Math.max(heights[row] ?? 0, heights[statements.length - 1 - row] ?? 0));
@@ -55,7 +58,7 @@ export function ringDrawing(finding: Finding, asked: RingAsked): Drawing {
     sentences[index]!.forEach((one, at) => {
       marks.push(words(`reason ${index} ${at}`, "text", { text: one, x: box.x0 + pad, y: box.y0 + pad + (at + 0.78) * line, size: text }));
     });
-    if (boxes.length > 1) marks.push(...arrowTo(index, box, boxes[(index + 1) % boxes.length]!));
+    if (boxes.length > 1) marks.push(lineTo(index, box, boxes[(index + 1) % boxes.length]!));
   });
   const height = boxes.reduce((most, { y1 }) => Math.max(most, y1), 0);
   return { title: asked.title, width, height, parts: [{ name: "ring", x: 0, y: 0, width, height, marks: inOrder(marks) }] };
@@ -69,22 +72,8 @@ interface Box {
 }
 
 /** Down on the left, across at the foot, up on the right, across at the top; with a bend where the two sides are of different length. */
-function arrowTo(index: number, from: Box, to: Box): Mark[] {
-  const line = lineBetween(from, to);
-  const [x, y] = line[line.length - 1]!;
-  const [px, py] = line[line.length - 2]!;
-  const [dx, dy] = [Math.sign(x - px), Math.sign(y - py)];
-  const tip = `M${round(x)} ${round(y)}L${round(x - 9 * dx - 5 * dy)} ${round(y - 9 * dy - 5 * dx)}L${round(x - 9 * dx + 5 * dy)} ${round(y - 9 * dy + 5 * dx)}Z`;
-  const bounds = {
-    x0: Math.min(x, x - 9 * dx) - 5,
-    x1: Math.max(x, x - 9 * dx) + 5,
-    y0: Math.min(y, y - 9 * dy) - 5,
-    y1: Math.max(y, y - 9 * dy) + 5,
-  };
-  return [
-    path(`loop ${index}`, "loop-line", layers.link, [...line.slice(0, -1), [x - 6 * dx, y - 6 * dy]]),
-    shape(`loop head ${index}`, "loop-head", layers.link, tip, bounds),
-  ];
+function lineTo(index: number, from: Box, to: Box): Mark {
+  return path(`loop ${index}`, "loop-line", layers.link, lineBetween(from, to));
 }
 
 function lineBetween(from: Box, to: Box): (readonly [number, number])[] {

@@ -1,7 +1,7 @@
 import type { Display, WayOut, WayOutKind } from "../../core/base";
 import type { Build } from "../../core/build";
 import { listed, sentence, spelled } from "../text";
-import { type Detail, list, text, type Voice, voice } from "../voice";
+import { type Detail, figure, list, text, type Voice, voice } from "../voice";
 
 const piece = (detail: Detail, voice: Voice): string => {
   const many = list(detail, "pieces");
@@ -62,24 +62,22 @@ export const ways: Readonly<Record<WayOutKind, (detail: Detail, voice: Voice) =>
   },
 };
 
-/** What is tried on the whole build and found out: where the finish would be. Minutes since the build's epoch; site days where it was planned before. */
-export interface Effect {
-  readonly finishAt: number;
-  readonly finishWas: number | null;
-  readonly siteDays: number;
-}
+const short: Readonly<Record<string, string>> = {
+  "no-order": "Mends this; what else is wrong stays.",
+  "no-dates": "Gives an order, but the dates still cannot be met.",
+  "not-found": "Gives an order; no plan was found for it.",
+};
 
-/** "The finish stays Sat 19 Jun." of a way out that was planned too; empty where it was not. */
-export function effectSentence(effect: Effect, build: Build): string {
-  const say = voice(build);
-  const at = say.finish(effect.finishAt);
-  if (effect.finishWas === null) return sentence(`gives dates: finishes ${at}`);
-  if (effect.finishAt === effect.finishWas) return "The finish stays.";
-  const days =
-    effect.siteDays === 0
-      ? "within the same site day"
-      : `${spelled(Math.abs(effect.siteDays), "site day")} ${effect.siteDays > 0 ? "lost" : "gained"}`;
-  return sentence(`${days}: finishes ${at}`);
+/** What a way out does to the finish: "The finish stays.", "Four site days lost: finishes Sat 19 Jun, 16:00."; empty where that was not tried. */
+export function effectSentence({ detail }: WayOut, build: Build): string {
+  const leads = text(detail, "leads");
+  if (leads !== "planned") return short[leads] ?? "";
+  const at = voice(build).finish(figure(detail, "finishAt"));
+  if (detail.finishWas === undefined) return sentence(`gives dates: finishes ${at}`);
+  if (detail.finishAt === detail.finishWas) return "The finish stays.";
+  const days = figure(detail, "siteDays");
+  if (days === 0) return sentence(`finishes ${at}, within the same site day`);
+  return sentence(`${spelled(Math.abs(days), "site day")} ${days > 0 ? "lost" : "gained"}: finishes ${at}`);
 }
 
 /** The second change of a pair. */

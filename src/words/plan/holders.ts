@@ -1,7 +1,7 @@
 import type { Display, ElapsedMinute } from "../../core/base";
 import type { Build } from "../../core/build";
 import { clocksOf } from "../../core/clock";
-import type { ChainLink, Holder, Plan } from "../../core/plan";
+import type { ChainLink, Holder, Plan, StepDates } from "../../core/plan";
 import { listed, sentence, spelled, spelledFigure } from "../text";
 import { type Voice, voice } from "../voice";
 
@@ -29,7 +29,7 @@ function waitClause(plan: Plan, row: number, job: string, voice: Voice): string 
 }
 
 /** "it waits for “Tie the bars”": what keeps a job from being earlier, without a capital or a stop. */
-export function holderClause(holder: Holder, plan: Plan, voice: Voice, start: number): string {
+function holderClause(step: number, { holder, start }: StepDates, plan: Plan, voice: Voice): string {
   switch (holder.kind) {
     case "start-of-build":
       return "nothing holds it: it is as early as the build begins";
@@ -38,7 +38,7 @@ export function holderClause(holder: Holder, plan: Plan, voice: Voice, start: nu
     case "delivery":
       return `it waits for ${jobWords(plan.steps.length + holder.delivery, voice)}, ${deliveryClause(holder.delivery, plan, voice)}`;
     case "people":
-      return busyWords(holder, plan, voice, start);
+      return busyWords(holder, step, plan, voice);
     case "equipment":
       return `until then ${jobWords(holder.job, voice)} has ${voice.any(holder.of)}`;
     case "stock":
@@ -79,22 +79,23 @@ export function deliverySentence(index: number, plan: Plan, build: Build, displa
   return sentence(deliveryClause(index, plan, voice(build, display)).replace(/^which /, "it "));
 }
 
-/** `of`: the ids of the people who could do it, with spaces between. Worded so that any name goes, "you" and plurals too. */
-function busyWords({ of, job }: { readonly of: string; readonly job: number }, plan: Plan, voice: Voice, start: number): string {
+/**
+ * Who of those that a step takes are on another until it is done; `of`: the ids of those who could do it, with spaces between. Worded so that any name
+ * goes, "you" and plurals too.
+ */
+function busyWords({ of, job }: { readonly of: string; readonly job: number }, step: number, plan: Plan, voice: Voice): string {
   const other = jobWords(job, voice);
   const dates = plan.steps[job];
-  const until = dates === undefined || dates.finish === start ? "then" : voice.moment(dates.finish);
+  const until = dates === undefined || dates.finish === plan.steps[step]?.start ? "then" : voice.moment(dates.finish);
   const known = of.split(" ").filter((id) => voice.build?.at.person.has(id));
-  const all = known.length === voice.build?.people.length;
-  const there = known.filter((id) => dates?.people.includes(id) === true);
-  if (known.length === 1) return `${other} takes ${voice.people(known)} until ${until}`;
-  if (known.length > 1 && there.length === known.length)
-    return all
-      ? `${known.length === 2 ? "both" : `all ${spelledFigure(known.length)}`} are on ${other} until ${until}`
-      : `${other} takes ${voice.people(known)} until ${until}`;
-  const free = there.length > 0 ? `${other} takes ${voice.people(there)} until ${until}` : `${other} is done`;
-  if (there.length > 0) return `${free}, and the others are too few`;
-  return known.length === 0 || all ? `too few people are free until ${free}` : `too few of ${voice.people(known)} are free until ${free}`;
+  const busy = (id: string): boolean => dates?.people.includes(id) === true;
+  const all = voice.build?.people.length ?? 0;
+  const both = new Set([...known, ...(plan.steps[step]?.people ?? [])].filter(busy));
+  if (both.size > 1 && both.size === all) return `${all === 2 ? "both" : `all ${spelledFigure(all)}`} are on ${other} until ${until}`;
+  if (both.size > 0) return `${other} takes ${voice.people([...both])} until ${until}`;
+  return known.length === 0 || known.length === all
+    ? `too few people are free until ${other} is done`
+    : `too few of ${voice.people(known)} are free until ${other} is done`;
 }
 
 /** When what holds a step lets go; null where its start says it all. */
@@ -130,7 +131,7 @@ function freeAt(holder: Holder, plan: Plan): number | null {
 export function heldClause(step: number, plan: Plan, voice: Voice): string {
   const dates = plan.steps[step];
   if (dates === undefined) return "it has no date";
-  return `${holderClause(dates.holder, plan, voice, dates.start)}${nextDay(step, plan, voice)}`;
+  return `${holderClause(step, dates, plan, voice)}${nextDay(step, plan, voice)}`;
 }
 
 /** What holds a step where it is: "“Pour the slab” begins Sat 26 Jun, 7:30: it waits for the pump, there on ...". */
@@ -182,24 +183,25 @@ export function chainSentences(plan: Plan, build: Build, display?: Display): str
   return plan.chain.map((link) => chainSentence(link, plan, build, display));
 }
 
-/** Links of the chain; a run of `least` or more that wait for the same people one after the other comes as one. */
+/** Links of the chain; a run of `least` or more that wait for people, one after the other, comes as one. */
 export function chainRuns(plan: Plan, least = 3): readonly (readonly ChainLink[])[] {
   const runs: ChainLink[][] = [];
   for (const link of plan.chain) {
     const last = runs[runs.length - 1];
     const [mine, theirs] = [link.holder, last?.[0]?.holder];
-    if (last !== undefined && mine.kind === "people" && theirs?.kind === "people" && mine.of === theirs.of) last.push(link);
+    if (last !== undefined && mine.kind === "people" && theirs?.kind === "people") last.push(link);
     else runs.push([link]);
   }
   return runs.flatMap((run) => (run.length < least ? run.map((link) => [link]) : [run]));
 }
 
-/** What a folded run says: "Five steps one after the other, since all of them take Ruth". */
+/** What a folded run says: "Five steps one after the other, since all of them take Ruth." */
 export function runSentence(run: readonly ChainLink[], build: Build): string {
-  const holder = run[0]?.holder;
-  const ids = holder?.kind === "people" ? holder.of.split(" ").filter((id) => build.at.person.has(id)) : [];
-  const who = ids.length === 0 || ids.length === build.people.length ? "the same people" : voice(build).people(ids);
-  return sentence(`${spelled(run.length, "step")} one after the other, since each of them takes ${who}`);
+  const ids = new Set(
+    run.flatMap(({ holder }) => (holder.kind === "people" ? holder.of.split(" ") : [])).filter((id) => build.at.person.has(id)),
+  );
+  const who = ids.size === 1 && build.people.length > 1 ? voice(build).people([...ids]) : "the same people";
+  return sentence(`${spelled(run.length, "step")} one after the other, since all of them take ${who}`);
 }
 
 /** Names of the people on a step: "Ruth and Owen". */

@@ -43,9 +43,16 @@ function kept(at: number, plan: Plan, say: Voice): string {
   return first === undefined ? "" : `${say.step(build.steps[first]?.id)} waits for it and has none either`;
 }
 
-/** Steps without slack that are held by this one. */
+/** Steps without slack that come after this one by the order or wait for its people and things. */
 function follows(at: number, plan: Plan): number[] {
-  return plan.steps.flatMap(({ holder, slack }, step) => ("job" in holder && holder.job === at && slack === 0 ? [step] : []));
+  const { arcs } = plan.access;
+  const after = new Set(
+    plan.steps.flatMap(({ holder }, step) => ("job" in holder && holder.kind !== "on-purpose" && holder.job === at ? [step] : [])),
+  );
+  for (let row = 0; row < arcs.count; row += 1) {
+    if (arcs.from[row] === at && arcs.orders[row] !== 0) after.add(arcs.to[row] ?? -1);
+  }
+  return [...after].filter((step) => plan.steps[step]?.slack === 0).sort((a, b) => a - b);
 }
 
 /** The step that this one must stay close to; -1 where there is none. */
