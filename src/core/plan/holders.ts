@@ -135,8 +135,14 @@ class Holders {
 
   /** By kind, then by what lets go last; where even that was there before a whole window went by, it is that window that was too small. */
   #first(j: number, start: number, exact: readonly Candidate[]): Held {
-    const passed = this.#passedOver(j, start);
-    const fresh = exact.filter((c) => c.from < 0 || c.ready > passed);
+    const calendar = j < this.bound.build.steps.length ? this.bound.clocks.work(calendarOf(this.bound, j)) : null;
+    let passed: number | null = null;
+    const fresh = exact.filter((c) => {
+      // Most start at once, and then nothing has gone by.
+      if (c.from < 0 || calendar === null || calendar.begin(c.ready) === start) return true;
+      passed ??= this.#passedOver(j, start);
+      return c.ready > passed;
+    });
     const among = fresh.length > 0 ? fresh : exact;
     let best = among[0]!;
     for (const c of among) {

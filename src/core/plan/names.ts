@@ -67,10 +67,11 @@ export function namesOf(build: Build, clocks: Clocks, order: Int32Array, stretch
   for (const job of order) {
     const step = job < build.steps.length ? build.steps[job]! : null;
     if (step === null || step.hands.length === 0 || build.people.length === 0) continue;
+    const roles = rolesOf(step);
     let before: number[] = [];
     for (const s of stretches[job]!) {
       const now: number[] = [];
-      for (const role of rolesOf(step)) {
+      for (const role of roles) {
         const pick = (list: readonly number[]): number | undefined => list.find((i) => !now.includes(i) && can(i, role) && free(i, s));
         const seat: Seat = { from: s[0], to: s[1], job, role };
         const i = pick(before) ?? pick(byFew);
@@ -85,11 +86,12 @@ export function namesOf(build: Build, clocks: Clocks, order: Int32Array, stretch
     }
   }
   const people: number[][] = build.steps.map(() => []);
+  // Person by person: one who is named already is the last.
   seats.forEach((list, i) => {
     for (const { job } of list) if (people[job]![people[job]!.length - 1] !== i) people[job]!.push(i);
   });
   return {
-    people: people.map((p) => [...new Set(p)]),
+    people,
     work: seats.map((list) => list.map(({ from, job }) => ({ at: from, job }))),
     seats,
     short: [...short].sort((a, b) => a - b),
@@ -98,6 +100,8 @@ export function namesOf(build: Build, clocks: Clocks, order: Int32Array, stretch
 
 /** One role a place to fill, special ones first. */
 function rolesOf(step: Step): string[] {
-  const all = step.hands.flatMap((h) => Array.from({ length: h.number }, () => h.role));
-  return [...all.filter((r) => r !== anybody), ...all.filter((r) => r === anybody)];
+  const out: string[] = [];
+  for (const special of [true, false])
+    for (const { role, number } of step.hands) if ((role !== anybody) === special) for (let k = 0; k < number; k++) out.push(role);
+  return out;
 }

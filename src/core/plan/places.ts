@@ -57,10 +57,11 @@ function workers(build: Build): { readonly inside: readonly (readonly number[])[
   const inside: number[][] = build.places.map(() => []);
   const apart = new Int32Array(build.steps.length);
   build.steps.forEach((step, s) => {
+    if (step.place === null && step.reaches.length === 0) return;
     const groups = new Map<string, readonly PlaceId[]>();
     for (const { any } of step.reaches) {
       const bodily = any.filter((r) => r.need.kind === "person").map((r) => r.place);
-      if (bodily.length > 0) groups.set([...new Set(bodily)].sort().join(" "), bodily);
+      if (bodily.length > 0) groups.set(bodily.length === 1 ? bodily[0]! : [...new Set(bodily)].sort().join(" "), bodily);
     }
     const { place } = step;
     if (place !== null && !step.reaches.some(({ any }) => any.some((r) => r.place === place))) groups.set(place, [place]);

@@ -2,7 +2,7 @@ import { lastChances } from "../access";
 import { type ElapsedMinute, type Finding, never } from "../base";
 import type { Build } from "../build";
 import { type Clocks, clocksOf } from "../clock";
-import { earliest, latest, netOf, type Problem, type Result, type Solution } from "../schedule";
+import { latest, netOf, type Problem, type Result, type Solution } from "../schedule";
 import type { Bound } from "./bound";
 import { chainOf } from "./chain";
 import { clashFindings } from "./clashes";
@@ -45,7 +45,7 @@ export function plan(build: Build): Plan {
   }
   if (clashes.length > 0) return undated(build, ordered, "no-dates", before);
   if (result.solution === null) return undated(build, ordered, "not-found", [...before, notFound(bound, result)]);
-  return dated(bound, clocks, result.solution, before);
+  return dated(bound, clocks, result.solution, result.earliest, before);
 }
 
 /** Why dates cannot hold, in whatever order: a minimal set. */
@@ -63,7 +63,7 @@ function datesBeside(build: Build, blocks: readonly Finding[]): readonly Finding
   return [...clashFindings(bound), ...(result.status === "infeasible" && !givenUp ? refuted(ordered) : [])];
 }
 
-function dated(bound: Bound, clocks: Clocks, solution: Solution, before: readonly Finding[]): Plan {
+function dated(bound: Bound, clocks: Clocks, solution: Solution, early: Solution, before: readonly Finding[]): Plan {
   const { build, access, problem } = bound;
   const steps = build.steps.length;
   const order = byStart(problem, solution);
@@ -74,7 +74,6 @@ function dated(bound: Bound, clocks: Clocks, solution: Solution, before: readonl
   const net = netOf(served);
   const finish = lastOf(solution.finish, steps);
   const late = latest(within(served, solution, steps, finish), net, never);
-  const early = earliest(problem, netOf(problem));
   const held = holdersOf(bound, served, net, turns, solution, order, crowdOf(problem, solution, stretches));
   const chain = chainOf(solution, held, steps);
   const onChain = new Set(chain.map((link) => link.job));

@@ -79,6 +79,8 @@ export type Status = "planned" | "proved" | "infeasible" | "not-found";
 export interface Result {
   readonly status: Status;
   readonly solution: Solution | null;
+  /** Starts and finishes by links and dates alone; as far as they got when infeasible. */
+  readonly earliest: Solution;
   /** No plan can finish before this. */
   readonly bound: ElapsedMinute;
   readonly work: number;

@@ -16,7 +16,15 @@ export function solve(p: Problem): Result {
   const net = netOf(p);
   const first = earliest(p, net);
   if (first.broken >= 0) {
-    return { status: "infeasible", solution: null, bound: 0 as ElapsedMinute, work: 0, witness: witness(p, net, first), stuck: null };
+    return {
+      status: "infeasible",
+      solution: null,
+      earliest: first,
+      bound: 0 as ElapsedMinute,
+      work: 0,
+      witness: witness(p, net, first),
+      stuck: null,
+    };
   }
   const bound = last(first.finish) as ElapsedMinute;
   const limit = dated(p) ? latest(p, net, never).start : new Int32Array(p.jobs).fill(never);
@@ -46,8 +54,9 @@ export function solve(p: Problem): Result {
   }
   if (finish() >= never && lacks() !== "capacity") attempt(p.rank);
   if (finish() >= never && lacks() !== "capacity") attempt(hurried(p, net, late.start, stuck!), false);
-  if (best === null) return { status: "not-found", solution: null, bound, work, witness: [], stuck };
-  return { status: last((best as Solution).finish) <= bound ? "proved" : "planned", solution: best, bound, work, witness: [], stuck: null };
+  if (best === null) return { status: "not-found", solution: null, earliest: first, bound, work, witness: [], stuck };
+  const status = last((best as Solution).finish) <= bound ? "proved" : "planned";
+  return { status, solution: best, earliest: first, bound, work, witness: [], stuck: null };
 }
 
 /** Latest start, latest finish, and latest start with the longer job first. */
