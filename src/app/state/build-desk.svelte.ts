@@ -195,7 +195,7 @@ export class BuildDesk implements Desk {
     this.#work = work;
     // Written down before anything is made of it: whatever happens next, the change is kept.
     this.#options.record(action);
-    this.#settle(work, before, action.do === "edit" ? { document: from, change: action.edits } : undefined);
+    this.#settle(work, before, action.do === "edit" ? { document: from, change: action.edits } : undefined, action.do === "undo");
   }
 
   async #tryWays(document: object, plan: Plan): Promise<void> {
@@ -204,7 +204,12 @@ export class BuildDesk implements Desk {
   }
 
   /** Reads and plans; what is on screen stays until the new plan is there. */
-  #settle(work: History, before: Made | null, from?: { readonly document: unknown; readonly change: readonly DocumentEdit[] }): void {
+  #settle(
+    work: History,
+    before: Made | null,
+    from?: { readonly document: unknown; readonly change: readonly DocumentEdit[] },
+    undone = false,
+  ): void {
     this.#work = work;
     this.#read = reading(work.document);
     this.#asked += 1;
@@ -223,7 +228,7 @@ export class BuildDesk implements Desk {
       }
       this.#made = { plan, of: build };
       if (plan.findings.some(isBlock)) void this.#tryWays(work.document as object, plan);
-      this.#moved = before === null ? null : movedBetween(before, { plan, of: build }, this.units);
+      this.#moved = before === null ? null : movedBetween(before, { plan, of: build }, this.units, undone);
       if (this.#moved) this.say(this.#moved.sentences[0] ?? "");
     };
     this.broken = false;
