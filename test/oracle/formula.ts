@@ -196,23 +196,32 @@ function pieceFormulas(build: Build, facts: Facts) {
 
   function holdPoint(h: number, q: number): Formula {
     const { id, ways } = build.places[q]!;
-    const fillers = build.pieces.filter((p) => p.fills.includes(id) && p.up >= 0);
-    const closers = (way: string) => build.pieces.filter((p) => p.up >= 0 && p.closes.some((r) => r.place === id && r.way === way));
-    const makers = (way: string) => build.pieces.filter((p) => p.down >= 0 && p.makes.some((r) => r.place === id && r.way === way));
-    const shutAt = new Set([...fillers, ...ways.flatMap((w) => closers(w.id))].map((p) => p.up));
+    const each = [...build.pieces.keys()];
+    const fillers = each.filter((i) => at(i).fills.includes(id));
+    const during = (i: number, s: number): Formula => (at(i).goesAfter === null ? { all: [there(i, s), stillThere(i, s)] } : no);
     const closed = (s: number): Formula => {
-      const each = ways.map(
-        (w): Formula => ({ any: [...closers(w.id).map((p) => before(p.up, s)), ...makers(w.id).map((p) => before(p.down, s))] }),
-      );
-      return { any: [...fillers.map((p) => before(p.up, s)), ...(each.length > 0 ? [{ all: each }] : [])] };
+      const shut = ways.map((w): Formula => {
+        const names = (refs: readonly { place: string; way: string }[]) => refs.some((r) => r.place === id && r.way === w.id);
+        const closers = each.filter((i) => names(at(i).closes)).map((i) => during(i, s));
+        return { any: [...closers, ...each.filter((i) => names(at(i).makes)).map((i) => gone(i, s))] };
+      });
+      return { any: [...fillers.map((i) => during(i, s)), ...(shut.length > 0 ? [{ all: shut }] : [])] };
     };
-    const works = [...build.steps.keys()].filter(
-      (s) =>
-        s !== h &&
-        !shutAt.has(s) &&
-        reachesOf(build, s).some(({ reach: r }) => r.any.some((a) => a.place === id && a.need.kind !== "sight")),
-    );
-    return { all: [...works.map((s): Formula => ({ any: [before(s, h), closed(s)] })), ...fillers.map((p) => before(h, p.up))] };
+    const works = [...build.steps.keys()].filter((s) => {
+      const needs = reachesOf(build, s).flatMap(({ reach: r }) => r.any.filter((a) => a.place === id).map((a) => a.need.kind));
+      const sets =
+        each.some((i) => at(i).up === s && at(i).closes.some((r) => r.place === id)) &&
+        !needs.some((n) => n === "person" || n === "machine");
+      return s !== h && !sets && !fillers.some((i) => at(i).up === s) && needs.some((n) => n !== "sight");
+    });
+    const said = build.steps[h]!.reaches.some((r) => r.any.every((a) => a.place === id));
+    return {
+      all: [
+        ...works.map((s): Formula => ({ any: [before(s, h), closed(s)] })),
+        ...fillers.filter((i) => at(i).up >= 0).map((i) => before(h, at(i).up)),
+        ...(said ? [] : [reach(h, q, { kind: "sight" }, [])]),
+      ],
+    };
   }
   return { reach, leans, heldAt, notThere, byItself, holdPoint };
 }

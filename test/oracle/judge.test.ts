@@ -124,4 +124,38 @@ describe("judging orders worked out by hand", () => {
     };
     expect(passing(parts, "tie inspect cast", "inspect tie cast", "tie cast inspect")).toEqual([true, false, false]);
   });
+
+  test("an inspection sees the place before it is closed, and what is opened again after it is not worked at", () => {
+    const parts = {
+      places: [{ id: "cage", ways: [{ id: "north", passes: ["person"] }] }],
+      pieces: [{ id: "face", closes: ["cage.north"] }],
+      steps: [
+        step("close", { puts: ["face"] }),
+        step("open", { takes: ["face"] }),
+        step("cut", { reaches: [{ place: "cage" }] }),
+        step("inspect", { holdPoint: { places: ["cage"] } }),
+      ],
+    };
+    const orders = ["cut inspect close open", "cut close inspect open", "inspect close open cut", "close open cut inspect"];
+    expect(passing(parts, ...orders)).toEqual([true, false, false, true]);
+  });
+
+  test("a panel set by an arm closes the place after the inspection; somebody in it works there", () => {
+    const parts = (need: Loose) => ({
+      places: [
+        {
+          id: "cage",
+          ways: [
+            { id: "north", passes: ["person"] },
+            { id: "top", passes: ["sight"] },
+          ],
+        },
+      ],
+      pieces: [{ id: "face", closes: ["cage.north"] }],
+      steps: [step("set", { puts: ["face"], reaches: [{ place: "cage", ...need }] }), step("inspect", { holdPoint: { places: ["cage"] } })],
+    });
+    const orders = ["inspect set", "set inspect"];
+    expect(passing(parts({ need: "arm", depth: "300 mm" }), ...orders)).toEqual([true, true]);
+    expect(passing(parts({ need: "person" }), ...orders)).toEqual([false, true]);
+  });
 });

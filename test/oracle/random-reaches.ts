@@ -8,7 +8,7 @@ import type { DrawnPlace, DrawnWay } from "./random-places";
 export const standing = (pieces: readonly DrawnPiece[], turn: number): DrawnPiece[] => pieces.filter((p) => p.put < turn && turn <= p.take);
 
 /** Ways that nothing closes, to places that nothing fills, during the turn; through others of the same kind only. What passes is not looked at. */
-function openWays(places: readonly DrawnPlace[], pieces: readonly DrawnPiece[], turn: number): DrawnWay[] {
+export function openWays(places: readonly DrawnPlace[], pieces: readonly DrawnPiece[], turn: number): DrawnWay[] {
   const shut = (key: string, what: string) => standing(pieces, turn).some((p) => !p.bySelf && (p.written[key] as string[]).includes(what));
   const lacks = (way: string) => pieces.some((p) => (p.written.makes as string[]).includes(way) && !(p.put <= turn && turn < p.take));
   let open = places.flatMap((p) => (shut("fills", p.id) ? [] : p.ways.filter((w) => !shut("closes", w.full) && !lacks(w.full))));

@@ -1,5 +1,6 @@
 import type { Draw } from "./draw";
 import type { Loose, Size } from "./random-builds";
+import { drawHoldPoints } from "./random-hold-points";
 import { drawChoices, drawWaits } from "./random-links";
 import type { DrawnPiece } from "./random-pieces";
 import { type DrawnPlace, named } from "./random-places";
@@ -28,7 +29,6 @@ export function drawSteps(draw: Draw, size: Size, places: readonly DrawnPlace[],
       ...(leanable.length > 0 && draw.chance(22)
         ? { leansOn: [{ piece: draw.pick(leanable).id, ...(draw.chance(50) ? { once: strengths.or("4 h", turn) } : {}) }] }
         : {}),
-      ...(draw.chance(5) ? { holdPoint: { places: [draw.pick(places).id] } } : {}),
       ...(after.length > 0 && draw.chance(12) ? { after: [draw.pick(after)] } : {}),
       ...(draw.chance(4) ? { calendar: "weekends", unbroken: draw.chance(50) } : {}),
       ...(draw.chance(4) ? { alone: [draw.pick(places).id] } : {}),
@@ -38,6 +38,7 @@ export function drawSteps(draw: Draw, size: Size, places: readonly DrawnPlace[],
     };
   });
   const inTurn = (id: unknown) => Number((id as string).slice("step-".length));
+  drawHoldPoints(draw, size, places, pieces, steps);
   const waits = drawWaits(draw, size, names);
   strengths.ofWaits(waits);
   return { steps: steps.sort((a, b) => inTurn(a.id) - inTurn(b.id)), waits, choices: drawChoices(draw, size, names) };

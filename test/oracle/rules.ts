@@ -1,5 +1,5 @@
 import type { Amount, Build, Reach, Wait } from "../../src/core/build";
-import { asWritten, type Done, type Facts, has, hasBeenClosed, isHeld, mayHavePassed, reaches, stands } from "./state";
+import { asWritten, type Done, type Facts, has, isClosed, isHeld, mayHavePassed, reaches, stands } from "./state";
 
 /** What a rule speaks of, to find it again among statements. */
 export interface About {
@@ -40,12 +40,12 @@ function befores(build: Build, { from, fromEnd, toEnd, least, most }: Wait): num
   return least?.on.kind === "strength" ? [...own, build.at.step.get(least.on.pour)!] : own;
 }
 
-/** Everything the build asks of an order of its steps. Hold points go by what is written, whatever the facts. */
+/** Everything the build asks of an order of its steps. Whether a place is closed when somebody works there goes by what is written, whatever the facts. */
 export function rulesOf(build: Build, facts: Facts = asWritten): Rules {
   const at = (step: string) => build.at.step.get(step)!;
   const rules: Rule[] = [];
   build.steps.forEach((_, s) => {
-    rules.push(...reachRules(build, s, facts), ...leanRules(build, s), ...heldAfterRules(build, s), ...holdPointRules(build, s));
+    rules.push(...reachRules(build, s, facts), ...leanRules(build, s), ...heldAfterRules(build, s), ...holdPointRules(build, s, facts));
   });
   build.pieces.forEach((p, i) => {
     if (p.up >= 0 && p.down >= 0) rules.push({ kind: "up-before-down", at: p.down, piece: p.id, holds: (done) => has(done, p.up) });
@@ -123,28 +123,25 @@ function heldAfterRules(build: Build, s: number): Rule[] {
   });
 }
 
-function holdPointRules(build: Build, h: number): Rule[] {
+/** Whether somebody at the place only sets what closes it: nobody is in it, and no machine. */
+const onlySets = (needs: readonly string[]): boolean => !needs.includes("person") && !needs.includes("machine");
+
+function holdPointRules(build: Build, h: number, facts: Facts): Rule[] {
   const step = build.steps[h]!;
   return (step.holdPoint?.places ?? []).flatMap((place): Rule[] => {
     const q = build.at.place.get(place)!;
-    const shuts = build.pieces.filter((p) => p.fills.includes(place) || p.closes.some((r) => r.place === place));
+    const about = { kind: "hold-point", step: step.id, place } as const;
+    const fills = build.pieces.filter((p) => p.fills.includes(place) && p.up >= 0);
+    const closes = build.pieces.filter((p) => p.closes.some((r) => r.place === place));
     const work = build.steps.flatMap((other, s): Rule[] => {
-      const worksThere = reachesOf(build, s).some(({ reach }) => reach.any.some((a) => a.place === place && a.need.kind !== "sight"));
-      if (s === h || !worksThere || shuts.some((p) => p.up === s)) return [];
-      return [
-        {
-          kind: "hold-point",
-          at: s,
-          step: step.id,
-          other: other.id,
-          place,
-          holds: (done) => !has(done, h) || hasBeenClosed(build, q, done),
-        },
-      ];
+      const needs = reachesOf(build, s).flatMap(({ reach }) => reach.any.filter((a) => a.place === place).map((a) => a.need.kind));
+      if (s === h || needs.every((need) => need === "sight") || fills.some((p) => p.up === s)) return [];
+      if (closes.some((p) => p.up === s) && onlySets(needs)) return [];
+      return [{ ...about, at: s, other: other.id, holds: (done) => !has(done, h) || isClosed(build, q, s, done) }];
     });
-    const fills = build.pieces
-      .filter((p) => p.fills.includes(place) && p.up >= 0)
-      .map((p): Rule => ({ kind: "hold-point", at: p.up, step: step.id, piece: p.id, place, holds: (done) => has(done, h) }));
-    return [...work, ...fills];
+    const before = fills.map((p): Rule => ({ ...about, at: p.up, piece: p.id, holds: (done) => has(done, h) }));
+    const said = step.reaches.some(({ any }) => any.every((a) => a.place === place));
+    const sees: Rule = { ...about, at: h, holds: (done) => reaches(build, { step: h, place, need: { kind: "sight" } }, done, facts) };
+    return [...work, ...before, ...(said ? [] : [sees])];
   });
 }

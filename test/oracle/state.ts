@@ -88,15 +88,23 @@ export function isHeld(build: Build, piece: number, done: Done): boolean {
   );
 }
 
-/** Whether the place has been closed by what the steps done put up and took down, opened again or not. */
-export function hasBeenClosed(build: Build, place: number, done: Done): boolean {
+/** Whether the place is closed all through a step done right after `done`: what goes by itself closes nothing for that, though what it made may be gone with it. */
+export function isClosed(build: Build, place: number, step: number, done: Done): boolean {
   const { id, ways } = build.places[place]!;
-  if (build.pieces.some((p) => p.fills.includes(id) && has(done, p.up))) return true;
+  const stays = (piece: number) =>
+    stands(build, piece, done) && build.pieces[piece]!.down !== step && build.pieces[piece]!.goesAfter === null;
+  const mayBeGone = (piece: number) => {
+    const { goesAfter, fromStart, up, down } = build.pieces[piece]!;
+    if (goesAfter === null) return has(done, down);
+    return (fromStart || has(done, up)) && mayHavePassed(build, goesAfter, done);
+  };
+  const each = [...build.pieces.keys()];
+  if (each.some((i) => build.pieces[i]!.fills.includes(id) && stays(i))) return true;
   return (
     ways.length > 0 &&
     ways.every((way) => {
       const names = (refs: readonly { place: string; way: string }[]) => refs.some((r) => r.place === id && r.way === way.id);
-      return build.pieces.some((p) => (names(p.closes) && has(done, p.up)) || (names(p.makes) && has(done, p.down)));
+      return each.some((i) => (names(build.pieces[i]!.closes) && stays(i)) || (names(build.pieces[i]!.makes) && mayBeGone(i)));
     })
   );
 }

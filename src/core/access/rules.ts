@@ -117,7 +117,7 @@ export const rules = {
     fields: ["step", "place"],
     inArc: ["other"],
     detail: {},
-    says: "An inspection stops the work at a place: whoever works there does so before it or after the place is closed, and nothing fills the place before it.",
+    says: "An inspection stops the work at a place: it sees the place, whoever works there does so before it or while the place is closed, nothing fills it before.",
   },
   "not-before": { kind: "date", fields: ["step"], inArc: [], detail: { date: "as written" }, says: "A step does not start before a date." },
   deadline: { kind: "date", fields: ["step"], inArc: [], detail: { date: "as written" }, says: "A step is done by a date." },

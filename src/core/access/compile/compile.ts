@@ -11,8 +11,9 @@ import { compileWaits } from "./waits";
 /** The whole build as clauses. Statements come from here and nowhere else; see rules.ts. */
 export function compile(build: Build, refuse: readonly (readonly RefusedLink[])[] = []): Program {
   const program = new Program(build);
-  compileSteps(program, new Reaching(program));
-  compileHoldPoints(program);
+  const reaching = new Reaching(program);
+  compileSteps(program, reaching);
+  compileHoldPoints(program, reaching);
   build.pieces.forEach((piece, p) => {
     if (piece.up < 0 || piece.down < 0) return;
     const ids = { step: build.steps[piece.up]?.id ?? "", other: build.steps[piece.down]?.id ?? "" };

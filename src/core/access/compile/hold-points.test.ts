@@ -19,29 +19,76 @@ describe("a hold point", () => {
     expect(small({ places: [cage], steps: [look, photo] }).rows).toEqual([]);
   });
 
-  test("leaves alone who closes the place himself", () => {
-    const cover = step("cover", { puts: ["lid"], reaches: [{ place: "cage" }] });
-    const { rows } = small({ places: [cage], pieces: [{ id: "lid", closes: ["cage.top"] }], steps: [look, cover] });
-    expect(rows).toEqual([]);
+  test("leaves alone who sets from outside what closes the place, and who fills it", () => {
+    const cover = (need: object) => step("cover", { puts: ["lid"], reaches: [{ place: "cage", ...need }] });
+    const rows = (need: object) =>
+      small({ places: [cage], pieces: [{ id: "lid", closes: ["cage.top"] }], steps: [look, cover(need)] }).rows;
+    expect(rows({ need: "arm", depth: "300 mm" })).toEqual([]);
+    expect(rows({ need: "hose" })).toEqual([]);
+    expect(rows({ need: "person" })).toEqual(["cover < look: hold-point(look cover cage) must"]);
+    const inside = { ...pour, reaches: [{ place: "cage", need: "machine" }] };
+    const yard = place("cage", { id: "gate", passes: ["machine"] });
+    expect(small({ places: [yard], pieces: [concrete], steps: [look, inside] }).order).toBe("look pour");
   });
 
-  test("lets work go on once every way is closed; a way that was made counts when its maker is gone", () => {
-    const shut = { id: "shut", closes: ["cage.north"] };
-    const ladder = { id: "ladder", makes: ["cage.top"] };
+  test("tying and closing in one go comes neither before the inspection nor after it, unless another way stays open", () => {
+    const face = { id: "face", closes: ["cage.north"] };
+    const one = place("cage", { id: "north", passes: ["person"] });
+    const tieAndClose = step("tie-and-close", { puts: ["face"], reaches: [{ place: "cage" }] });
+    expect(small({ places: [one], pieces: [face], steps: [look, tieAndClose] }).codes).toEqual(["access.hold-point"]);
+    expect(small({ places: [cage], pieces: [face], steps: [look, tieAndClose] }).order).toBe("tie-and-close look");
+  });
+
+  test("sees the place before it is closed, also where its step says nothing of that", () => {
+    const bare = step("look", { sort: "inspection", holdPoint: { places: ["cage"] } });
+    const face = { id: "face", closes: ["cage.north", "cage.top"] };
+    const close = step("close", { puts: ["face"] });
+    const { rows, order } = small({ places: [cage], pieces: [face], steps: [close, bare, tie] });
+    expect(order).toBe("tie look close");
+    expect(rows).toContain("tie < look: hold-point(look tie cage) must");
+    expect(rows.some((row) => row.startsWith("look < close: closes(look close face cage."))).toBe(true);
+    const elsewhere = { ...bare, reaches: [{ any: [{ place: "cage", need: "sight" }, { place: "yard" }] }] };
+    expect(small({ places: [cage, place("yard")], pieces: [face], steps: [close, elsewhere, tie] }).order).toBe("tie look close");
+    const late = small({ places: [cage], pieces: [face], steps: [close, { ...bare, after: ["close"] }] });
+    expect(late.codes).toEqual(["access.hold-point"]);
+    expect(late.blocks[0]).toContain("hold-point(look cage)");
+  });
+
+  test("lets nobody work behind it in a place that was closed and opened again", () => {
+    const shut = { id: "shut", closes: ["cage.north", "cage.top"] };
     const steps = [
       look,
-      step("ladder-up", { puts: ["ladder"] }),
-      step("ladder-down", { takes: ["ladder"] }),
       step("shut-up", { puts: ["shut"], after: ["look"] }),
       step("open-again", { takes: ["shut"] }),
-      { ...tie, after: ["open-again", "ladder-down"] },
+      { ...tie, after: ["open-again"] },
     ];
-    const { rows, codes } = small({ places: [cage], pieces: [shut, ladder], steps });
-    expect(codes).toEqual([]);
+    expect(small({ places: [cage], pieces: [shut], steps }).codes).toEqual(["access.hold-point"]);
+    const dug = [look, pour, step("dig-out", { takes: ["concrete"] }), { ...tie, after: ["dig-out"] }];
+    expect(small({ places: [cage], pieces: [concrete], steps: dug }).codes).toEqual(["access.hold-point"]);
+  });
+
+  test("lets work that might be there go on elsewhere while the place is closed: covered, or with its ladder gone", () => {
+    const lid = { id: "lid", closes: ["cage.north"] };
+    const ladder = { id: "ladder", makes: ["cage.top"], fromStart: true };
+    const either = step("tie", { reaches: [{ any: [{ place: "cage" }, { place: "yard" }] }], after: ["cover", "ladder-down"] });
+    const steps = [look, step("cover", { puts: ["lid"], after: ["look"] }), step("ladder-down", { takes: ["ladder"] }), either];
+    const { rows, order } = small({ places: [cage, place("yard")], pieces: [lid, ladder], steps });
+    expect(order.endsWith("tie")).toBe(true);
     expect(rows.filter((row) => row.includes("hold-point"))).toEqual([
-      "shut-up < tie: hold-point(look shut-up cage) must redundant",
+      "cover < tie: hold-point(look cover cage) must",
       "ladder-down < tie: hold-point(look ladder-down cage) must",
     ]);
+    const lidOff = [...steps, step("uncover", { takes: ["lid"] })];
+    expect(small({ places: [cage, place("yard")], pieces: [lid, ladder], steps: lidOff }).rows).toContain(
+      "tie < uncover: hold-point(look uncover cage) must",
+    );
+  });
+
+  test("relies on nothing that goes by itself to keep the place closed", () => {
+    const sheet = { id: "sheet", closes: ["cage.north", "cage.top"], goesAfter: "2 d" };
+    const either = step("tie", { reaches: [{ any: [{ place: "cage" }, { place: "yard" }] }], after: ["cover"] });
+    const steps = [look, step("cover", { puts: ["sheet"], after: ["look"] }), either];
+    expect(small({ places: [cage, place("yard")], pieces: [sheet], steps }).codes).toEqual(["access.hold-point"]);
   });
 
   test("does not, while one way stays open", () => {

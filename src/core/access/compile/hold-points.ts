@@ -1,75 +1,51 @@
+import type { PassageKind } from "../../build";
+import { Closing } from "./closing";
 import type { Program } from "./program";
-import { Stand } from "./stand";
+import type { Reaching } from "./reach";
 import { reachesOf } from "./steps";
 
-/** An inspection that stops the work: nobody works at the place between it and the closing, and nothing fills the place before it. */
-export function compileHoldPoints(program: Program): void {
+/** What somebody does who only sets what closes or fills a place: from outside, by what passes without a person. A person or a machine in the place works there. */
+const forSetting: readonly PassageKind[] = ["sight", "hand", "arm", "hose", "unit"];
+
+/**
+ * An inspection that stops the work: whoever works at the place does so before it or while the place is closed, nothing fills the place before it, and it sees
+ * the place, whether or not its step says so.
+ */
+export function compileHoldPoints(program: Program, reaching: Reaching): void {
   const { build, facts } = program;
-  const workers = build.steps.some((step) => step.holdPoint !== null) ? workersOf(program) : new Map<string, number[]>();
+  if (!build.steps.some((step) => step.holdPoint !== null)) return;
+  const workers = workersOf(program);
   build.steps.forEach((step, h) => {
     for (const place of new Set(step.holdPoint?.places)) {
       const q = build.at.place.get(place);
       if (q === undefined) continue;
       const fact = facts.add({ rule: "hold-point", step: step.id, place }, "steps", h * 1000 + 700);
       const closing = new Closing(program, q);
-      for (const s of workers.get(place) ?? []) {
-        if (s === h || closing.by.has(s)) continue;
-        program.clause(fact, -1, [program.before(s, h), ...closing.before(s, fact)], h);
+      if (!step.reaches.some(({ any }) => any.every((a) => a.place === place)))
+        program.clause(fact, -1, reaching.options(h, { any: [{ place, need: { kind: "sight" } }] }), h);
+      for (const { step: s, needs } of workers.get(place) ?? []) {
+        if (s === h || closing.fills.includes(s) || (closing.by.has(s) && needs.every((need) => forSetting.includes(need)))) continue;
+        program.clause(fact, -1, [program.before(s, h), ...closing.closedAt(s, fact)], h);
       }
       for (const up of closing.fills) program.clause(fact, -1, [program.before(h, up)], h);
     }
   });
 }
 
-/** Steps by place that do more there than look. */
-function workersOf(program: Program): Map<string, number[]> {
-  const workers = new Map<string, number[]>();
-  program.build.steps.forEach((_, s) => {
-    const places = reachesOf(program.build, s).flatMap(({ reach }) => reach.any.filter((a) => a.need.kind !== "sight").map((a) => a.place));
-    for (const place of new Set(places)) workers.set(place, [...(workers.get(place) ?? []), s]);
-  });
-  return workers;
+interface Worker {
+  readonly step: number;
+  readonly needs: readonly PassageKind[];
 }
 
-/** When a place is closed: filled, or every way of it closed, or gone with what made it. */
-class Closing {
-  /** Steps that put up what fills it. */
-  readonly fills: readonly number[];
-  /** For each way, steps after which it is closed. */
-  readonly #ways: readonly (readonly number[])[];
-  /** Steps that put up what closes or fills it. */
-  readonly by: ReadonlySet<number>;
-
-  constructor(
-    readonly program: Program,
-    q: number,
-  ) {
-    const { site } = program;
-    const stand = new Stand(program);
-    const ups = (pieces: readonly number[]) => pieces.map((p) => stand.piece(p).up).filter((s) => s >= 0);
-    const downs = (pieces: readonly number[]) => pieces.map((p) => stand.piece(p).down).filter((s) => s >= 0);
-    const ways = Array.from(
-      { length: (site.firstWay[q + 1] as number) - (site.firstWay[q] as number) },
-      (_, i) => (site.firstWay[q] as number) + i,
-    );
-    this.fills = ups(site.fillers[q] as number[]);
-    const closers = ways.map((w) => ups(site.closers[w] as number[]));
-    this.#ways = ways.map((w, i) => [...(closers[i] as number[]), ...downs(site.makers[w] as number[])]);
-    this.by = new Set([...this.fills, ...closers.flat()]);
-  }
-
-  /** Options for "closed before s". */
-  before(s: number, fact: number): number[] {
-    const filled = this.fills.map((up) => this.program.before(up, s));
-    if (this.#ways.length === 0 || this.#ways.some((by) => by.length === 0)) return filled;
-    const shut = this.program.selector();
-    for (const by of this.#ways)
-      this.program.clause(
-        fact,
-        shut,
-        by.map((t) => this.program.before(t, s)),
-        s,
-      );
-    return [...filled, shut];
-  }
+/** Steps by place that do more there than look, each with what must get there. */
+function workersOf(program: Program): Map<string, Worker[]> {
+  const workers = new Map<string, Worker[]>();
+  program.build.steps.forEach((_, step) => {
+    const aims = reachesOf(program.build, step).flatMap(({ reach }) => reach.any.filter((a) => a.need.kind !== "sight"));
+    for (const place of new Set(aims.map((a) => a.place))) {
+      const needs = aims.filter((a) => a.place === place).map((a) => a.need.kind);
+      workers.set(place, [...(workers.get(place) ?? []), { step, needs }]);
+    }
+  });
+  return workers;
 }

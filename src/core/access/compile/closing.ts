@@ -1,0 +1,57 @@
+import { never, type Program } from "./program";
+import { Stand } from "./stand";
+
+/** When a place is closed: filled, or every way of it closed, or gone with what made it. */
+export class Closing {
+  /** Steps that put up what fills it. */
+  readonly fills: readonly number[];
+  /** Steps that put up what closes or fills it. */
+  readonly by: ReadonlySet<number>;
+  readonly #stand: Stand;
+  readonly #fillers: readonly number[];
+  readonly #ways: readonly { readonly closers: readonly number[]; readonly makers: readonly number[] }[];
+
+  constructor(
+    readonly program: Program,
+    q: number,
+  ) {
+    const { site } = program;
+    const stand = new Stand(program);
+    this.#stand = stand;
+    this.#fillers = site.fillers[q] as number[];
+    const first = site.firstWay[q] as number;
+    this.#ways = Array.from({ length: (site.firstWay[q + 1] as number) - first }, (_, i) => ({
+      closers: site.closers[first + i] as number[],
+      makers: site.makers[first + i] as number[],
+    }));
+    const ups = (pieces: readonly number[]) => pieces.map((p) => stand.piece(p).up).filter((s) => s >= 0);
+    this.fills = ups(this.#fillers);
+    this.by = new Set([...this.fills, ...this.#ways.flatMap(({ closers }) => ups(closers))]);
+  }
+
+  /**
+   * Options for "closed while s goes on": put up before s and not taken down before s is done. What was closed and opened again is open; a place that was
+   * filled stays so until that is dug out.
+   */
+  closedAt(s: number, fact: number): number[] {
+    const filled = this.#fillers.flatMap((p) => this.#during(p, s, fact));
+    const each = this.#ways.map(({ closers, makers }) => [
+      ...closers.flatMap((p) => this.#during(p, s, fact)),
+      ...makers.flatMap((p) => this.#open(this.program.together(fact, this.#stand.gone(p, s), s))),
+    ]);
+    if (each.length === 0 || each.some((options) => options.length === 0)) return filled;
+    const shut = this.program.selector();
+    for (const options of each) this.program.clause(fact, shut, options, s);
+    return [...filled, shut];
+  }
+
+  /** One option for "the piece stands all through s"; none where it cannot. On what goes by itself nobody relies. */
+  #during(p: number, s: number, fact: number): number[] {
+    if (this.#stand.piece(p).goesAfter !== null) return [];
+    return this.#open(this.program.together(fact, [this.#stand.up(p, s), this.#stand.stillThere(p, s)], s));
+  }
+
+  #open(option: number): number[] {
+    return option === never ? [] : [option];
+  }
+}
