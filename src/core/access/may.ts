@@ -1,6 +1,6 @@
 import type { Build } from "../build";
 import { ClauseSearch } from "../graph";
-import { findingsOf, oneBlock } from "./blocks/blocks";
+import { findingOfOne, oneBlock } from "./blocks/blocks";
 import { ask, compile } from "./compile/compile";
 import { orderLayer } from "./compile/layers";
 import type { May } from "./result";
@@ -20,6 +20,6 @@ export function may(build: Build, before: number, after: number): May {
   const answer = search.solve([], mostWork);
   if (answer === "yes") return { verdict: "yes" };
   if (answer === "budget") return { verdict: "not-found", tried: mostWork };
-  const [finding] = findingsOf(program, [oneBlock(program, problem, search.refutation.statements)]);
+  const finding = findingOfOne(program, oneBlock(program, problem, search.refutation.statements, { left: 5 * mostWork }));
   return finding === undefined ? { verdict: "not-found", tried: mostWork } : { verdict: "no", finding };
 }

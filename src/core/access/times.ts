@@ -29,10 +29,11 @@ export function refuteWithTimes(build: Build, bounds: TimeBounds): TimeVerdict {
   if (answer === "budget") return { verdict: "not-found" };
   if (answer === "no") {
     const order = orderLayer(program);
-    const findings = findBlocks(program, problem, search).map((block) => {
-      const alone = new ClauseSearch(restrict(order, (fact) => block.includes(fact))).solve() === "no";
-      const [finding] = findingsOf(program, [block]);
-      return { ...(finding as Finding), ...(alone ? {} : { code: "access.late" satisfies AccessCode }) };
+    const found = findBlocks(program, problem, search);
+    const told = findingsOf(program, found);
+    const findings = found.blocks.map(({ facts }, i) => {
+      const alone = new ClauseSearch(restrict(order, (fact) => facts.includes(fact))).solve([], mostWork) === "no";
+      return { ...(told[i] as Finding), ...(alone ? {} : { code: "access.late" satisfies AccessCode }) };
     });
     return { verdict: "refuted", findings };
   }

@@ -1,7 +1,7 @@
 import type { Finding, Statement } from "../../base";
 import type { Build } from "../../build";
 import { ClauseSearch } from "../../graph";
-import { findBlocks, findingsOf, oneBlock, relaxed } from "../blocks/blocks";
+import { findBlocks, findingOfOne, oneBlock, relaxed } from "../blocks/blocks";
 import { ask, compile } from "../compile/compile";
 import { orderLayer } from "../compile/layers";
 
@@ -39,7 +39,7 @@ export function leftOver(build: Build, finding: Finding): (next: Build) => Findi
     const search = new ClauseSearch(problem, without);
     const answer = search.solve([], mostWork);
     if (answer !== "no") return answer === "yes" ? null : finding;
-    return findingsOf(program, [oneBlock(program, problem, search.refutation.statements)])[0] ?? finding;
+    return findingOfOne(program, oneBlock(program, problem, search.refutation.statements, { left: mostWork })) ?? finding;
   };
 }
 
@@ -48,6 +48,6 @@ function setAside(build: Build): string[] {
   const problem = orderLayer(program);
   const search = new ClauseSearch(problem);
   if (search.solve([], mostWork) !== "no") return [];
-  const blocks = findBlocks(program, problem, search, mostOthers);
+  const { blocks } = findBlocks(program, problem, search, mostOthers);
   return blocks.flatMap((block) => relaxed(program, block).flatMap((fact) => program.facts.statements[fact] ?? [])).map(keyOf);
 }

@@ -1,4 +1,4 @@
-export { minimalSet } from "./minimal-set";
+export { minimalSet, type WorkLeft } from "./minimal-set";
 export * from "./problem";
 export { restrict } from "./restrict";
 export { type Answer, ClauseSearch } from "./search";

@@ -76,6 +76,11 @@ export class ClauseSearch {
     return "no";
   }
 
+  /** All work so far, that on arcs included. */
+  get spent(): number {
+    return this.work + this.#theory.work;
+  }
+
   /** After "yes": whether the variable holds in the answer. */
   holds(variable: number): boolean {
     return this.#trail.value(holds(variable)) === 1;
