@@ -84,7 +84,7 @@ describe("what is said of one small wall", () => {
     const now = plan(later);
     expect(comparisonSentences(compare(made, now, later), later, now)).toEqual([
       "The bars coming two days late costs nothing: Wed 10 Mar and Fri 12 Mar both fall before work with it begins on Sat 13 Mar.",
-      "No step moves, and the finish stays Sat 20 Mar, 10:00.",
+      "The finish stays Sat 20 Mar, 10:00, and no step moves.",
     ]);
   });
 

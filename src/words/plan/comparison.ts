@@ -33,7 +33,7 @@ export function comparisonSentences(comparison: Comparison, build: Build, plan: 
         : `${spelled(comparison.stayed, "step stays", "steps stay")} where ${comparison.stayed === 1 ? "it was" : "they were"}`;
     out.push(sentence(stayed));
   } else if (comparison.stayed > 0 && comparison.findings.some((finding) => finding.code === "compare.before-next-site-day")) {
-    out.push(sentence(`No step moves, and the finish stays ${say.finish(comparison.finishAfter)}`));
+    out.push(sentence(`The finish stays ${say.finish(comparison.finishAfter)}, and no step moves`));
   }
   return out;
 }
