@@ -1,5 +1,5 @@
 import type { Browser, BrowserContextOptions, Locator, Page } from "playwright-core";
-import { expect, inject } from "vitest";
+import { afterAll, beforeAll, expect, inject } from "vitest";
 import { launch } from "../tools/browser.mjs";
 
 export const phone = { width: 390, height: 844 };
@@ -46,7 +46,7 @@ export async function openBrowser() {
     async example(title: string, options: BrowserContextOptions = {}): Promise<Page> {
       const page = await start(options);
       await page.getByRole("button", { name: title }).click();
-      await page.getByText(/^(Finished |This cannot be built)/).waitFor();
+      await page.getByText(/^(Finishe[sd] |This cannot be built)/).waitFor();
       return page;
     },
     /** No error or warning was written to the console. */
@@ -54,6 +54,29 @@ export async function openBrowser() {
     close: () => browser.close(),
   };
 }
+
+/** The browser of a file of tests: opened before the first, closed after the last, and none of them may have written to the console. */
+export function withBrowser(): Awaited<ReturnType<typeof openBrowser>> {
+  const app = {} as Awaited<ReturnType<typeof openBrowser>>;
+  beforeAll(async () => {
+    Object.assign(app, await openBrowser());
+  });
+  afterAll(async () => {
+    app.expectNoFaults();
+    await app.close();
+  });
+  return app;
+}
+
+/** Opens the form of a step in the list. */
+export async function written(page: Page, step: string): Promise<Locator> {
+  await page.getByRole("button", { name: "Steps", exact: true }).click();
+  await page.locator(".row", { hasText: step }).click();
+  await page.getByRole("button", { name: "As written" }).click();
+  return page.getByRole("complementary");
+}
+
+export const undoButton = (page: Page): Locator => page.locator("header").getByRole("button", { name: "undo" });
 
 export const wall = "Garden wall with a planter";
 export const cellar = "Bank cellar with porch and potting shed";
@@ -68,5 +91,5 @@ export async function saved(page: Page): Promise<void> {
 // biome-ignore lint/performance/useDomNodeTextContent: what is hidden must not count
 export const words = (element: Locator): Promise<string> => element.evaluate((node) => (node as HTMLElement).innerText);
 
-/** "Finished Sat 22 May 2027." */
+/** "Finishes Sat 22 May 2027." */
 export const headline = (page: Page): Promise<string> => words(page.locator(".headline .main"));

@@ -1,17 +1,10 @@
 import { readFileSync } from "node:fs";
 import { createRequire } from "node:module";
 import type { Page } from "playwright-core";
-import { afterAll, beforeAll, describe, expect, test } from "vitest";
-import { desk, openBrowser, phone, tank, wall } from "./app";
+import { describe, expect, test } from "vitest";
+import { desk, phone, tank, wall, withBrowser } from "./app";
 
-let app: Awaited<ReturnType<typeof openBrowser>>;
-beforeAll(async () => {
-  app = await openBrowser();
-});
-afterAll(async () => {
-  app.expectNoFaults();
-  await app.close();
-});
+const app = withBrowser();
 
 const source = readFileSync(createRequire(import.meta.url).resolve("axe-core/axe.min.js"), "utf8");
 

@@ -1,16 +1,9 @@
 import { readFileSync } from "node:fs";
 import type { Page } from "playwright-core";
-import { afterAll, beforeAll, expect, test } from "vitest";
-import { headline, openBrowser, saved, wall, words } from "./app";
+import { expect, test } from "vitest";
+import { headline, saved, wall, withBrowser, words } from "./app";
 
-let app: Awaited<ReturnType<typeof openBrowser>>;
-beforeAll(async () => {
-  app = await openBrowser();
-});
-afterAll(async () => {
-  app.expectNoFaults();
-  await app.close();
-});
+const app = withBrowser();
 
 async function open(page: Page, name: string, text: string): Promise<void> {
   if (!(await page.getByRole("button", { name: "open a build file" }).isVisible())) {
@@ -35,6 +28,7 @@ test.each([
   await notice.waitFor();
   expect(await words(notice)).toMatch(/broken\.json was not opened; what was open stays as it is\./);
   expect(await words(notice)).toMatch(says);
+  expect(await notice.getByRole("button", { name: "save a file" }).count()).toBe(0);
   await page.getByRole("button", { name: `back to ${wall}` }).click();
   expect(await headline(page)).toBe(before);
   await page.reload();
@@ -51,6 +45,24 @@ test("what is saved opens again byte for byte the same", async () => {
   await open(page, "wall.json", first);
   await page.locator(".closing").first().waitFor();
   expect(await save()).toBe(first);
+});
+
+test("a build file dropped on the page opens; something else dropped is refused in a sentence", async () => {
+  const page = await app.start();
+  const drop = (name: string, text: string): Promise<void> =>
+    page.evaluate(
+      ([name, text]) => {
+        const dataTransfer = new DataTransfer();
+        dataTransfer.items.add(new File([text ?? ""], name ?? ""));
+        document.body.dispatchEvent(new DragEvent("drop", { dataTransfer, bubbles: true, cancelable: true }));
+      },
+      [name, text],
+    );
+  await drop("holiday.jpg", "\u0089PNG");
+  expect(await words(page.getByRole("alert"))).toMatch(/^holiday\.jpg was not opened/);
+  await drop("wall.json", wallText);
+  await page.locator(".closing").first().waitFor();
+  await saved(page);
 });
 
 test("a file of a newer program opens to be looked at, and nothing in it is changed", async () => {
@@ -84,7 +96,7 @@ test("a build of 5,000 steps opens, is planned in the worker, and stays answerab
     choices: [],
   };
   await open(page, "long.json", JSON.stringify(document));
-  await page.locator(".headline .main", { hasText: /^Finished/ }).waitFor({ timeout: 60_000 });
+  await page.locator(".headline .main", { hasText: /^Finish/ }).waitFor({ timeout: 60_000 });
   await saved(page);
   expect(await words(page.locator(".headline"))).toContain("5000 steps");
 });

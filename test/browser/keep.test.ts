@@ -1,21 +1,12 @@
-import { afterAll, beforeAll, expect, inject, test } from "vitest";
-import { headline, openBrowser, saved, tank, wall } from "./app";
+import { expect, inject, test } from "vitest";
+import { headline, saved, tank, wall, withBrowser, written } from "./app";
 
-let app: Awaited<ReturnType<typeof openBrowser>>;
-beforeAll(async () => {
-  app = await openBrowser();
-});
-afterAll(async () => {
-  app.expectNoFaults();
-  await app.close();
-});
+const app = withBrowser();
 
 const undo = (page: Awaited<ReturnType<typeof app.start>>) => page.locator("header").getByRole("button", { name: "undo" });
 
 async function editing(page: Awaited<ReturnType<typeof app.start>>) {
-  await page.getByRole("button", { name: "Steps", exact: true }).click();
-  await page.locator(".row", { hasText: "Tie the wall steel" }).click();
-  await page.getByRole("button", { name: "As written" }).click();
+  await written(page, "Tie the wall steel");
   return page.getByLabel("Notes", { exact: true });
 }
 

@@ -1,15 +1,8 @@
 import type { Page } from "playwright-core";
-import { afterAll, beforeAll, expect, test } from "vitest";
-import { headline, openBrowser, wall } from "./app";
+import { expect, test } from "vitest";
+import { headline, wall, withBrowser } from "./app";
 
-let app: Awaited<ReturnType<typeof openBrowser>>;
-beforeAll(async () => {
-  app = await openBrowser();
-});
-afterAll(async () => {
-  app.expectNoFaults();
-  await app.close();
-});
+const app = withBrowser();
 
 const focused = (page: Page): Promise<string> =>
   page.evaluate(() => document.activeElement?.getAttribute("aria-label") ?? document.activeElement?.textContent?.trim() ?? "");
@@ -78,4 +71,21 @@ test("on a phone the sheet takes the focus, and closing it gives it back", async
   expect(await page.evaluate(() => document.activeElement?.id)).toBe("sheet-title");
   await page.getByRole("complementary").getByRole("button", { name: "close" }).click();
   await expect.poll(() => page.evaluate(() => document.activeElement?.className)).toContain("word");
+});
+
+test("the sheet's keys work while Dates is shown, whatever has the focus, but not while a field has it", async () => {
+  const page = await app.example(wall);
+  await page.keyboard.press("2");
+  const whole = page.getByRole("button", { name: "whole build" });
+  await whole.waitFor();
+  await page.getByRole("button", { name: "keys" }).focus();
+  await page.keyboard.press("w");
+  await expect.poll(() => whole.getAttribute("aria-pressed")).toBe("true");
+  await page.getByLabel("Light or dark").focus();
+  await page.keyboard.press("w");
+  expect(await whole.getAttribute("aria-pressed")).toBe("true");
+  await page.keyboard.press("1");
+  await page.getByLabel("Light or dark").blur();
+  await page.keyboard.press("1");
+  await page.locator(".closing").first().waitFor();
 });

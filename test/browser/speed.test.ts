@@ -1,20 +1,11 @@
-import { afterAll, beforeAll, expect, test } from "vitest";
-import { cellar, openBrowser } from "./app";
+import { expect, test } from "vitest";
+import { cellar, withBrowser, written } from "./app";
 
-let app: Awaited<ReturnType<typeof openBrowser>>;
-beforeAll(async () => {
-  app = await openBrowser();
-});
-afterAll(async () => {
-  app.expectNoFaults();
-  await app.close();
-});
+const app = withBrowser();
 
 test("every one of fifty edits of the large example reaches the screen; how long it took is printed", async () => {
   const page = await app.example(cellar);
-  await page.getByRole("button", { name: "Steps", exact: true }).click();
-  await page.locator(".row", { hasText: "Tie the vault steel" }).click();
-  await page.getByRole("button", { name: "As written" }).click();
+  await written(page, "Tie the vault steel");
   await page.getByLabel("Work", { exact: true }).waitFor();
   const taken_ms = await page.evaluate(async () => {
     const field = [...document.querySelectorAll("label")].find((label) => label.textContent === "Work")?.control as HTMLInputElement;

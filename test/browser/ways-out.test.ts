@@ -1,14 +1,7 @@
-import { afterAll, beforeAll, expect, test } from "vitest";
-import { headline, openBrowser, saved, tank, words } from "./app";
+import { expect, test } from "vitest";
+import { headline, saved, tank, withBrowser, words } from "./app";
 
-let app: Awaited<ReturnType<typeof openBrowser>>;
-beforeAll(async () => {
-  app = await openBrowser();
-});
-afterAll(async () => {
-  app.expectNoFaults();
-  await app.close();
-});
+const app = withBrowser();
 
 test("the build that cannot be built lists what is wrong, each with reasons and ways out; applying one for each makes it buildable, and undo brings the block back", async () => {
   const page = await app.example(tank);
@@ -34,7 +27,7 @@ test("the build that cannot be built lists what is wrong, each with reasons and 
     await expect.poll(() => page.getByRole("heading", { level: 3, name: first, exact: true }).count()).toBe(0);
     await expect.poll(() => page.getByText("Ways out are being tried").count()).toBe(0);
   }
-  await page.locator(".headline .main", { hasText: /^Finished/ }).waitFor();
+  await page.locator(".headline .main", { hasText: /^Finish/ }).waitFor();
   await saved(page);
   for (let index = 0; index < applied; index += 1) await page.locator("header").getByRole("button", { name: "undo" }).click();
   expect(await headline(page)).toBe("This cannot be built as written.");

@@ -12,7 +12,10 @@ export interface Kept {
   readonly comparison: Comparison;
 }
 
-/** The kept plan as far as a document holds one: when each step starts and ends, and the finish. Null where its dates cannot be placed. */
+/**
+ * The kept plan as far as a document holds one: when each step starts and ends, and the finish. Of all else nothing was kept, so it counts as unmoved.
+ * Null where its dates cannot be placed.
+ */
 function planKept(build: Build, now: Plan): Plan | null {
   const time = siteTime(build.site.zone, build.start);
   const finish = build.kept ? time.minuteOf(build.kept.finish) : null;
@@ -27,8 +30,6 @@ function planKept(build: Build, now: Plan): Plan | null {
     finish: finish as Plan["finish"],
     ids: rows.map(([id]) => id),
     steps: rows.map(([, dates]) => dates),
-    // Nothing but steps and the finish was kept.
-    deliveries: [],
   };
 }
 

@@ -6,8 +6,11 @@ import type { Link } from "../../worker";
 /** Up to this many steps a plan takes a few milliseconds and is made in the page, in the same frame as the edit. */
 export const quickUpTo = 500;
 
-/** A machine on which a plan took longer than this leaves the next ones to the worker, so that typing never waits for them. */
+/** A machine on which plans take longer than this leaves the next ones to the worker, so that typing never waits for them. */
 const patience_ms = 60;
+
+/** So many in a row: a single slow one tells only that the machine was busy, and the way through the worker costs more than most plans. */
+const slowInARow = 3;
 
 export interface PlanAsked {
   readonly document: object;
@@ -25,7 +28,7 @@ export class Planner {
   /** The same document gives the same plan, so undo and redo need not plan again. */
   readonly #known = new WeakMap<object, Plan>();
   #plans = 0;
-  #slow = false;
+  #slowOnes = 0;
 
   constructor(link: Link, now_ms: () => number) {
     this.#link = link;
@@ -42,7 +45,7 @@ export class Planner {
     const { document, build, from, trial } = asked;
     const known = this.#known.get(document);
     if (known) return known;
-    if (build.steps.length <= quickUpTo && !this.#slow) return this.#quick(document, build);
+    if (build.steps.length <= quickUpTo && this.#slowOnes < slowInARow) return this.#quick(document, build);
     return this.#link.ask(trial ? "trial" : "plan", { document, ...(from ? { from } : {}) }, {}).then((answer) => {
       if (answer) this.#known.set(document, answer.plan);
       return answer?.plan ?? null;
@@ -54,7 +57,8 @@ export class Planner {
     const made = plan(build);
     this.#plans += 1;
     // The first plans of a page are slower than those that follow: they tell nothing.
-    this.#slow = this.#plans > 2 && this.#now_ms() - start_ms > patience_ms;
+    const slow = this.#plans > 2 && this.#now_ms() - start_ms > patience_ms;
+    this.#slowOnes = slow ? this.#slowOnes + 1 : 0;
     this.#known.set(document, made);
     return made;
   }
