@@ -35,7 +35,7 @@ export async function run(words: readonly string[], ports: Ports): Promise<numbe
     .command("plan")
     .argument("FILE", file)
     .option("--json", "for other programs")
-    .description("the plan by site day, the finish, and what sets it")
+    .description("the plan by site day, what sets the finish, hold points, cautions, assumptions")
     .action((f: string, asked: { json?: boolean }) => tell(planCommand(f, asked, ports)));
   program
     .command("why")
