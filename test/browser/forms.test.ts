@@ -1,5 +1,5 @@
 import { expect, test } from "vitest";
-import { headline, phone, saved, undoButton, wall, withBrowser, words, written } from "./app";
+import { headline, phone, saved, tank, undoButton, wall, withBrowser, words, written } from "./app";
 
 const app = withBrowser();
 
@@ -119,4 +119,27 @@ test("what moved is capped in height and scrolls inside, and on a tablet the str
   expect((await moved.boundingBox())?.height).toBeLessThan(0.45 * 600);
   const small = await app.example(wall, { viewport: phone });
   expect((await small.locator("header").boundingBox())?.height).toBeLessThan(120);
+});
+
+test("a delivery promised for before the build begins is told at its field; in Dates the sheet's own field is the only one", async () => {
+  const page = await app.example(wall);
+  await page.keyboard.press("2");
+  const flag = page.getByRole("button", { name: /, delivery, / }).first();
+  await flag.focus();
+  await page.keyboard.press("Enter");
+  const sheet = page.getByRole("complementary");
+  expect(await page.locator('input[type="date"]').count()).toBe(1);
+  await page.keyboard.press("1");
+  await sheet.getByLabel("Promised for").fill("2027-01-09");
+  await sheet.getByText(/lies before the build begins on /).waitFor();
+  await sheet.getByLabel("Promised for").focus();
+  await page.keyboard.press("Control+z");
+  await expect.poll(() => sheet.getByText(/lies before the build begins on /).count()).toBe(0);
+});
+
+test("Dates with nothing to show leads to what is wrong in Order", async () => {
+  const page = await app.example(tank);
+  await page.keyboard.press("2");
+  await page.getByRole("button", { name: "see in Order what is wrong" }).click();
+  await page.locator(".blocked").waitFor();
 });
