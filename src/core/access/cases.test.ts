@@ -51,11 +51,13 @@ describe("cases of the trade, each drawn", () => {
     expect(sayAll(findings[0])).toEqual(["ways(recess unit)", "reach(set-box recess unit)"]);
     const [smaller, ...others] = waysOut(build, findings[0] as never, apply);
     expect(others).toEqual([]);
-    expect(smaller).toEqual({
+    expect(smaller).toMatchObject({
       kind: "split",
-      detail: { step: "set-box", piece: "box", place: "recess", way: "recess.hatch" },
-      edits: [{ path: ["pieces", "id=box", "size"], value: { long: "609 mm", wide: "508 mm", thick: "355 mm" } }],
+      detail: { step: "set-box", piece: "box", place: "recess", way: "recess.hatch", parts: 2 },
     });
+    const inTwo = apply(smaller?.edits ?? []);
+    const half = { size_mm: { long: 609.6, wide: 266.7, thick: 355.6 } };
+    expect(inTwo?.pieces.filter(({ id }) => id.startsWith("box"))).toMatchObject([half, half]);
   });
 
   test("guys hand a cage over to the form, and only to the whole of it", () => {

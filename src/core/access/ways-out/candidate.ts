@@ -1,5 +1,6 @@
 import type { Statement, WayOut } from "../../base";
 import type { Build, Piece, Step } from "../../build";
+import { reachesOf } from "../compile/steps";
 
 /** A block as the makers of candidates see it. */
 export interface Blocked {
@@ -18,13 +19,27 @@ export const saying = ({ because }: Blocked, ...rules: string[]): Statement[] =>
 export const stepOf = ({ build }: Blocked, id: string | undefined): Step | undefined => build.steps[build.at.step.get(id ?? "") ?? -1];
 export const pieceOf = ({ build }: Blocked, id: string | undefined): Piece | undefined => build.pieces[build.at.piece.get(id ?? "") ?? -1];
 
-/** Steps that must get somewhere in this block, each with the statement that says so; what was asked to come after counts too. */
+/** Steps that must get somewhere in this block, each with the statement that says so; an inspection that stops the work must see its place. */
 export function visitors(blocked: Blocked): { readonly step: Step; readonly says: Statement }[] {
-  return saying(blocked, "reach", "off").flatMap((says) => {
+  return saying(blocked, "reach", "off", "hold-point").flatMap((says) => {
     const step = stepOf(blocked, says.step);
-    return step === undefined ? [] : [{ step, says }];
+    if (step === undefined) return [];
+    return [{ step, says: says.rule === "hold-point" ? { ...says, need: "sight" } : says }];
   });
 }
+
+/** Steps that do more than look at a place, those first that the block speaks of. */
+export function workersAt(blocked: Blocked, place: string): Step[] {
+  const { build, because } = blocked;
+  const named = new Set(because.flatMap((s) => [s.step, s.other]));
+  const workers = build.steps.filter((_, s) =>
+    reachesOf(build, s).some(({ reach }) => reach.any.some((a) => a.place === place && a.need.kind !== "sight")),
+  );
+  return [...workers.filter(({ id }) => named.has(id)), ...workers.filter(({ id }) => !named.has(id))];
+}
+
+/** The two steps of what was asked, where something was. */
+export const askedOf = (blocked: Blocked): readonly (string | undefined)[] => saying(blocked, "asked").flatMap((s) => [s.step, s.other]);
 
 export interface Closer {
   readonly piece: Piece;

@@ -1,6 +1,6 @@
 import type { Build, Piece, Step } from "../../build";
 import { type Candidate, closers, type Maker, visitors } from "./candidate";
-import { add, after, anHour, crewOf, edit, freeId, writtenId, writtenReach } from "./written";
+import { add, after, anHour, crewOf, edit, freeId, the, writtenId, writtenPiece, writtenReach } from "./written";
 
 /**
  * Take a piece down for a step and put it up again: a new step takes it down before that, another puts up the same once more after it. Whatever took the first
@@ -28,13 +28,16 @@ function between(build: Build, piece: Piece, by: Step, visitor: Step): Candidate
     edits: [
       ...add(
         "steps",
-        { id: off, ...{ name: `Take ${piece.name} down`, ...hands, takes: [writtenId(piece.id)], after: [writtenId(by.id)] } },
+        { id: off, ...{ name: `Take ${the(piece.name)} down`, ...hands, takes: [writtenId(piece.id)], after: [writtenId(by.id)] } },
         by.group,
       ),
-      ...add("pieces", { id: again, ...secondOf(piece) }, piece.group),
+      ...add("pieces", { id: again, ...{ name: `${piece.name}, again` }, ...writtenPiece(piece, again) }, piece.group),
       ...add(
         "steps",
-        { id: on, ...{ name: `Put ${piece.name} up again`, ...hands, ...reaches, puts: [again], after: [writtenId(visitor.id), off] } },
+        {
+          id: on,
+          ...{ name: `Put ${the(piece.name)} up again`, ...hands, ...reaches, puts: [again], after: [writtenId(visitor.id), off] },
+        },
         by.group,
       ),
       after(visitor.id, off),
@@ -42,22 +45,5 @@ function between(build: Build, piece: Piece, by: Step, visitor: Step): Candidate
         ? []
         : [edit("steps", last.id, ["takes", `id=${writtenId(piece.id)}`]), edit("steps", last.id, ["takes", `id=${again}`], again)]),
     ],
-  };
-}
-
-/** The same piece once more, as the document says it. Stock is not taken twice: the boards are the same. */
-function secondOf(piece: Piece): Record<string, unknown> {
-  const ways = (refs: Piece["closes"]) => refs.map((ref) => `${writtenId(ref.place)}.${ref.way}`);
-  return {
-    name: `${piece.name}, again`,
-    sort: piece.sort,
-    closes: ways(piece.closes),
-    ...(piece.makes.length === 0 ? {} : { makes: ways(piece.makes) }),
-    ...(piece.heldBy.length === 0 ? {} : { heldBy: piece.heldBy.map((set) => set.map(writtenId)) }),
-    ...(piece.off.length === 0 ? {} : { off: piece.off.map(writtenReach) }),
-    ...(piece.size_mm === null
-      ? {}
-      : { size: { long: `${piece.size_mm.long} mm`, wide: `${piece.size_mm.wide} mm`, thick: `${piece.size_mm.thick} mm` } }),
-    ...(piece.mass_kg === null ? {} : { weight: `${piece.mass_kg} kg` }),
   };
 }

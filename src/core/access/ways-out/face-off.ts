@@ -1,7 +1,8 @@
 import type { DocumentEdit } from "../../base";
 import type { Build, Piece, Step } from "../../build";
-import { type Candidate, type Closer, closers, type Maker, visitors } from "./candidate";
-import { add, after, anHour, crewOf, edit, freeId, writtenId, writtenReach } from "./written";
+import { askedOf, type Candidate, type Closer, closers, type Maker, visitors } from "./candidate";
+import { withoutWait } from "./others";
+import { add, after, anHour, crewOf, edit, freeId, the, writtenId, writtenReach } from "./written";
 
 /** Leave a face off: a new step puts the piece up, after the step that must get past it. */
 export const leaveFaceOff: Maker = (blocked) =>
@@ -13,7 +14,13 @@ export const leaveFaceOff: Maker = (blocked) =>
         .map(
           ({ step }): Candidate => ({
             kind: "leave-face-off",
-            detail: { piece: closer.piece.id, step: closer.by.id, other: step.id },
+            detail: {
+              piece: closer.piece.id,
+              step: closer.by.id,
+              other: step.id,
+              // Asked for by name, the step is the same in name only: what it does no more must be said.
+              ...(askedOf(blocked).includes(closer.by.id) ? { emptied: [closer.piece.id] } : {}),
+            },
             edits: putLater(blocked.build, closer, step),
           }),
         ),
@@ -23,7 +30,7 @@ function putLater(build: Build, { piece, by }: Closer, visitor: Step): DocumentE
   const id = freeId(build, `${writtenId(piece.id)}-later`);
   const member = {
     id,
-    name: `Put up ${piece.name}`,
+    name: `Put up ${the(piece.name)}`,
     ...crewOf(by, build),
     work: anHour,
     ...(by.reaches.length === 0 ? {} : { reaches: by.reaches.map(writtenReach) }),
@@ -42,12 +49,12 @@ export const later: Maker = (blocked) =>
       .filter(({ step }) => step.id !== by.id)
       .flatMap(({ step }) =>
         blocked.because
-          .filter((s) => s.rule === "wait" && s.detail?.plain === true)
+          .filter((s) => s.rule === "wait")
           .map(
             (link): Candidate => ({
               kind: "later",
               detail: { piece: piece.id, step: by.id, other: step.id },
-              edits: [edit("steps", link.other ?? "", ["after", `id=${writtenId(link.step ?? "")}`]), after(by.id, step.id)],
+              edits: [...withoutWait(blocked, link), after(by.id, step.id)],
             }),
           ),
       ),

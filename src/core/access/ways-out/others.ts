@@ -1,5 +1,5 @@
-import type { DocumentEdit } from "../../base";
-import { type Candidate, type Maker, saying, stepOf, visitors } from "./candidate";
+import type { DocumentEdit, Statement } from "../../base";
+import { type Blocked, type Candidate, type Maker, saying, stepOf, workersAt } from "./candidate";
 import { add, anHour, crewOf, edit, freeId, writtenId } from "./written";
 
 /** A second inspection stops the work at the place instead of the first one, after the work that comes between. */
@@ -8,9 +8,9 @@ export const secondInspection: Maker = (blocked) =>
     const first = stepOf(blocked, point.step);
     if (first === undefined || point.place === undefined) return [];
     const place = writtenId(point.place);
-    return visitors(blocked)
-      .filter(({ step }) => step.id !== first.id)
-      .map(({ step }): Candidate => {
+    return workersAt(blocked, point.place)
+      .filter((step) => step.id !== first.id)
+      .map((step): Candidate => {
         const member = {
           id: freeId(blocked.build, `${writtenId(first.id)}-second`),
           name: `${first.name}, once more`,
@@ -38,15 +38,14 @@ export const dropWait: Maker = (blocked) =>
     (s): Candidate => ({
       kind: "drop-wait",
       detail: s.rule === "choice" ? { choice: s.id ?? "" } : { wait: s.id ?? "", step: s.step ?? "", other: s.other ?? "" },
-      edits:
-        s.rule === "choice"
-          ? [{ path: ["choices", `id=${writtenId(s.id ?? "")}`] }]
-          : withoutWait(s.id ?? "", s.step ?? "", s.other ?? "", s.detail?.plain === true),
+      edits: s.rule === "choice" ? [{ path: ["choices", `id=${writtenId(s.id ?? "")}`] }] : withoutWait(blocked, s),
     }),
   );
 
 /** A plain link stands at the later step's `after`, or among what a trial decides. */
-function withoutWait(id: string, from: string, to: string, plain: boolean): DocumentEdit[] {
-  if (!plain) return [{ path: ["waits", `id=${writtenId(id)}`] }];
-  return [edit("steps", to, ["after", `id=${writtenId(from)}`]), edit("steps", from, ["trial", "decides", `id=${writtenId(to)}`])];
+export function withoutWait(blocked: Blocked, { id = "", step = "", other = "", detail }: Statement): DocumentEdit[] {
+  if (detail?.plain !== true) return [{ path: ["waits", `id=${writtenId(id)}`] }];
+  const decided = stepOf(blocked, step)?.trial?.decides.some((one) => one === other) === true;
+  const link = edit("steps", other, ["after", `id=${writtenId(step)}`]);
+  return decided ? [link, edit("steps", step, ["trial", "decides", `id=${writtenId(other)}`])] : [link];
 }

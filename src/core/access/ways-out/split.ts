@@ -1,11 +1,17 @@
 import type { Piece, Step } from "../../build";
 import { withoutReach } from "./bench";
-import { type Blocked, type Candidate, type Maker, pieceOf, saying, stepOf, visitors } from "./candidate";
+import { askedOf, type Blocked, type Candidate, type Maker, pieceOf, saying, stepOf, visitors } from "./candidate";
 import { notPutBy } from "./face-off";
+import { inParts } from "./parts";
 import { add, crewOf, edit, freeId, share, writtenId, writtenReach } from "./written";
 
 /** Split a step that does several of the things that cannot go together: one of them becomes a step of its own, with half of the work. */
-export const split: Maker = (blocked) => [...partsPut(blocked), ...partsTaken(blocked), ...partsReached(blocked), ...smallerUnits(blocked)];
+export const split: Maker = (blocked) => {
+  const asked = askedOf(blocked);
+  const inTwo = [...partsPut(blocked), ...partsTaken(blocked), ...partsReached(blocked)];
+  // What was asked of a step by name is not had by giving its work another name.
+  return [...inTwo.filter(({ detail }) => !asked.includes(String(detail.step))), ...inParts(blocked)];
+};
 
 function piecesSpokenOf(blocked: Blocked): Piece[] {
   const ids = new Set(blocked.because.flatMap((s) => [...(s.piece === undefined ? [] : [s.piece]), ...(s.pieces ?? [])]));
@@ -31,7 +37,10 @@ function partsPut(blocked: Blocked): Candidate[] {
   return piecesSpokenOf(blocked).flatMap((piece) => {
     const step = blocked.build.steps[piece.up];
     if (step === undefined || step.sort === "pour" || !(step.puts.length > 1 || asksOf(blocked, step))) return [];
-    const reaches = step.reaches.length === 0 ? {} : { reaches: step.reaches.map(writtenReach) };
+    // Work at an inspected place stays with the step; the part only sets what closes it.
+    const inspected = saying(blocked, "hold-point").map((s) => s.place);
+    const setting = step.reaches.filter(({ any }) => !any.some((a) => inspected.includes(a.place)));
+    const reaches = setting.length === 0 ? {} : { reaches: setting.map(writtenReach) };
     const made = part(blocked, step, { ...reaches, puts: [writtenId(piece.id)] }, "");
     return [{ ...made, detail: { step: step.id, piece: piece.id }, edits: [notPutBy(step, piece), ...made.edits] }];
   });
@@ -39,7 +48,11 @@ function partsPut(blocked: Blocked): Candidate[] {
 
 /** Whether the block also asks something else of the step than what it puts up. */
 const asksOf = ({ because }: Blocked, step: Step): boolean =>
-  because.some((s) => s.step === step.id && (s.rule === "reach" || s.rule === "off" || s.rule === "leans" || s.rule === "up-down"));
+  because.some(
+    (s) =>
+      (s.step === step.id && (s.rule === "reach" || s.rule === "off" || s.rule === "leans" || s.rule === "up-down")) ||
+      (s.rule === "hold-point" && step.reaches.some(({ any }) => any.some((a) => a.place === s.place))),
+  );
 
 function partsTaken(blocked: Blocked): Candidate[] {
   return piecesSpokenOf(blocked).flatMap((piece) => {
@@ -61,34 +74,5 @@ function partsReached(blocked: Blocked): Candidate[] {
     const far = stepOf(blocked, other?.step === step.id ? other.other : other?.step);
     const made = part(blocked, step, { reaches: [writtenReach(reach)] }, far?.id ?? "");
     return [{ ...made, edits: [withoutReach(step, says), ...made.edits] }];
-  });
-}
-
-/** A piece that must pass as one is made in parts no larger and no heavier than some way lets pass. */
-function smallerUnits(blocked: Blocked): Candidate[] {
-  return visitors(blocked).flatMap(({ step, says }) => {
-    const piece = pieceOf(blocked, typeof says.detail?.unit === "string" ? says.detail.unit : undefined);
-    const place = blocked.build.places[blocked.build.at.place.get(says.place ?? "") ?? -1];
-    if (piece === undefined || piece.size_mm === null || place === undefined) return [];
-    const { long, wide, thick } = piece.size_mm;
-    const sides = [long, wide, thick].sort((a, b) => a - b) as [number, number, number];
-    return place.ways
-      .filter((way) => way.passes.some((kind) => kind === "unit" || kind === "person" || kind === "machine"))
-      .map((way): Candidate => {
-        const hole = way.opening_mm ?? { wide: sides[1], high: sides[0] };
-        const fitted = [
-          Math.min(sides[2], way.longest_mm ?? sides[2]),
-          Math.min(sides[1], Math.max(hole.wide, hole.high)),
-          Math.min(sides[0], Math.min(hole.wide, hole.high)),
-        ];
-        const [l, w, t] = fitted.map((mm) => `${Math.floor(mm)} mm`);
-        const tooHeavy = way.bears_kg !== null && piece.mass_kg !== null && piece.mass_kg > way.bears_kg;
-        const weight = tooHeavy ? [edit("pieces", piece.id, ["weight"], { is: `${way.bears_kg} kg`, from: "own guess" })] : [];
-        return {
-          kind: "split",
-          detail: { step: step.id, piece: piece.id, place: place.id, way: way.full },
-          edits: [edit("pieces", piece.id, ["size"], { long: l, wide: w, thick: t }), ...weight],
-        };
-      });
   });
 }

@@ -109,7 +109,7 @@ describe("the other single changes", () => {
         path: ["steps", "id=face-later"],
         value: {
           id: "face-later",
-          name: "Put up face",
+          name: "Put up the face",
           hands: [{ role: "hands", number: 1 }],
           work: { is: "1 h", from: "own guess" },
           puts: ["face"],
@@ -240,7 +240,7 @@ describe("checking", () => {
     });
     const findings = withWaysOut(more.build, access(more.build).findings, more.apply);
     expect(findings.map((f) => [f.where.id, f.waysOut?.map(({ kind }) => kind)]).sort()).toEqual([
-      ["dig", []],
+      ["dig", ["clean-out"]],
       ["tie", ["bench", "leave-face-off", "later", "drop-wait"]],
     ]);
   });

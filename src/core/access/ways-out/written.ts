@@ -1,5 +1,5 @@
 import type { DocumentEdit } from "../../base";
-import type { Build, Membership, Passage, Reach, Step } from "../../build";
+import type { Amount, Build, Membership, Passage, Piece, Reach, Step } from "../../build";
 
 /** The id as it stands in the document: "face#2" is the second copy of "face", "trial#2" its second round. */
 export const writtenId = (id: string): string => id.replace(/#\d+$/, "");
@@ -51,6 +51,44 @@ export function crewOf(step: Step, build: Build): Record<string, unknown> {
     ...(step.calendar === build.usual ? {} : { calendar: step.calendar }),
   };
 }
+
+/** One pair of hands on the usual calendar: for small work that nobody in particular does. */
+export const onePair = { hands: [{ role: "hands", number: 1 }] };
+
+/** A name inside another: an ordinary word at its front small, with an article before it where none is. */
+export function the(name: string): string {
+  const [first = ""] = name.split(/[\s,.;:]/);
+  const inside = /^[A-Z][a-z]+(-[a-z]+)*$/.test(first) ? name.charAt(0).toLowerCase() + name.slice(1) : name;
+  return /^(the|a|an|my|our|your|each|both|all|\d.*|.*'s?)$/i.test(first) ? inside : `the ${inside}`;
+}
+
+/** Sides of a piece as they are written. */
+export const writtenSize = ({ long, wide, thick }: NonNullable<Piece["size_mm"]>): Record<string, string> => ({
+  long: `${long} mm`,
+  wide: `${wide} mm`,
+  thick: `${thick} mm`,
+});
+
+/** A second piece like this one, as the document says it. Stock is not taken twice. */
+export function writtenPiece(piece: Piece, id: string): Record<string, unknown> {
+  const ways = (refs: Piece["closes"]) => refs.map((ref) => `${writtenId(ref.place)}.${ref.way}`);
+  const own = (reach: Reach) =>
+    JSON.parse(JSON.stringify(writtenReach(reach)).replaceAll(`"piece":"${writtenId(piece.id)}"`, `"piece":"${id}"`));
+  return {
+    sort: piece.sort,
+    ...(piece.closes.length === 0 ? {} : { closes: ways(piece.closes) }),
+    ...(piece.makes.length === 0 ? {} : { makes: ways(piece.makes) }),
+    ...(piece.fills.length === 0 ? {} : { fills: piece.fills.map(writtenId) }),
+    ...(piece.heldBy.length === 0 ? {} : { heldBy: piece.heldBy.map((set) => set.map(writtenId)) }),
+    ...(piece.holdsItself === null ? {} : { holdsItself: writtenAmount(piece.holdsItself) }),
+    ...(piece.goesAfter === null ? {} : { goesAfter: writtenAmount(piece.goesAfter) }),
+    ...(piece.off.length === 0 ? {} : { off: piece.off.map(own) }),
+    ...(piece.size_mm === null ? {} : { size: writtenSize(piece.size_mm) }),
+    ...(piece.mass_kg === null ? {} : { weight: `${piece.mass_kg} kg` }),
+  };
+}
+
+const writtenAmount = ({ text, from }: Amount): unknown => (from === null ? text : { is: text, from });
 
 export function writtenReach(reach: Reach): unknown {
   const [only, ...others] = reach.any.map(({ place, need }) => ({ place: writtenId(place), ...writtenNeed(need) }));
