@@ -101,6 +101,59 @@ test("arrow keys walk the steps, with Shift along the chalk line, over the whole
   await expect.poll(() => focused(page)).not.toContain(name);
 });
 
+test("on a desk beside the side sheet ten weekends are in sight, wherever one has scrolled to", async () => {
+  const page = await dates(cellar);
+  await page.getByRole("toolbar").getByRole("button", { name: "ten weekends", exact: true }).waitFor();
+  const weekends = () =>
+    page.evaluate(() => {
+      const frame = document.querySelector<HTMLElement>(".dates .frame")!.getBoundingClientRect();
+      const left = document.querySelector(".dates .side")!.getBoundingClientRect().right;
+      // Site days whose date is in sight; where no folded days lie between, they are of one weekend.
+      const days = [...document.querySelectorAll<SVGTextElement>(".dates .head text")]
+        .filter((text) => /^(Sa|Su)$/.test(text.textContent?.trim() ?? ""))
+        .map((text) => text.getBoundingClientRect())
+        .filter((box) => box.left >= left && box.right <= frame.right)
+        .map((box) => box.left)
+        .sort((a, b) => a - b);
+      return days.filter((x, index) => index === 0 || x - days[index - 1]! > 34).length;
+    });
+  for (const x of [0, 700, 1500]) {
+    await page.locator(".dates .frame").evaluate((frame, to) => frame.scrollTo(to, 0), x);
+    // On to the next Saturday.
+    await page.locator(".dates .frame").evaluate(async (frame) => {
+      await new Promise((done) => setTimeout(done, 100));
+      const left = document.querySelector(".dates .side")!.getBoundingClientRect().right;
+      const days = [...document.querySelectorAll<SVGTextElement>(".dates .head text")].filter((text) => text.textContent?.trim() === "Sa");
+      frame.scrollLeft += Math.min(...days.map((text) => text.getBoundingClientRect().left - left - 3).filter((x) => x > -1));
+    });
+    await expect.poll(weekends, { message: `at ${x} px` }).toBeGreaterThanOrEqual(10);
+  }
+});
+
+test("lanes keep their height under a scrolling hand, and take that of what is in sight once it rests", async () => {
+  const page = await dates(cellar);
+  const heights = () => page.locator("[data-place] rect").evaluateAll((all) => all.map((one) => one.getAttribute("height")).join(" "));
+  const before = await heights();
+  const during = await page.locator(".dates .frame").evaluate(async (frame) => {
+    const seen = new Set<string>();
+    for (let step = 0; step < 12; step += 1) {
+      frame.scrollLeft += 50;
+      await new Promise(requestAnimationFrame);
+      seen.add([...document.querySelectorAll("[data-place] rect")].map((one) => one.getAttribute("height")).join(" "));
+    }
+    return [...seen];
+  });
+  expect(during).toEqual([before]);
+  await expect.poll(heights).not.toBe(before);
+});
+
+test("a tap on a part of the elevation lights its lane", async () => {
+  const page = await dates(cellar);
+  await page.locator(".corner rect").last().click();
+  await page.locator(".body .mark-lane-lit").waitFor({ state: "attached" });
+  expect(await page.locator('[data-place][aria-pressed="true"]').count()).toBe(1);
+});
+
 test("no two lines of text on the sheet meet, as the browser sets them", async () => {
   const page = await dates(cellar);
   const met = await page.evaluate(() => {

@@ -22,6 +22,10 @@ describe("the Dates sheet of the porch", () => {
     expect(friday - sunday).toBeLessThan(32);
   });
 
+  test("dense: ten weekends on a desk", async () => {
+    await drawn("porch-dense", sheet({ ...porch(), scale: "weekends", today: thursday, dayWidth: 27, flagRows: 4 }));
+  });
+
   test("in the dark palette", async () => {
     const made = sheet({ ...porch(), scale: "weekends", today: thursday, dayWidth: 64 });
     await drawn("porch-dark", made, svgText(made, { palette: dark }));

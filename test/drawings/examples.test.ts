@@ -10,7 +10,7 @@ describe.each(["bank-cellar", "garden-wall"])("%s", (name) => {
   const planned = plan(build);
   const asked = { build, plan: planned, today: 70 * 1440 } as const;
 
-  test.each([46, 64, 110])("its sheet is sound at %i px a day", (dayWidth) => {
+  test.each([26, 32, 46, 64, 110])("its sheet is sound at %i px a day", (dayWidth) => {
     expect(troubles(sheet({ ...asked, scale: "weekends", dayWidth, slack: true }))).toEqual([]);
   });
 

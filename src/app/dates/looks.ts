@@ -1,4 +1,4 @@
-import { attributesOf, type Ink, light, looks, type Patterns, patterns, type Role } from "../../draw";
+import { attributesOf, faded, type Ink, light, looks, type Patterns, patterns, type Role } from "../../draw";
 
 /** Colours by CSS variable, with the light ones to fall back on. */
 const ink = (name: Ink): string => `var(--${name}, ${light[name]})`;
@@ -14,5 +14,7 @@ const styleSheet = (Object.keys(looks) as Role[])
 
 export const hatches: string = patterns(ink, hatch);
 
+const fading = `.faded{opacity:${faded.shape}}text.faded{opacity:${faded.words}}text.mark-text.faded{opacity:${faded.ink}}`;
+
 /** The rules as a style element, to be put into the head. */
-export const styleElement = `<style>${styleSheet}</style>`;
+export const styleElement = `<style>${styleSheet}\n${fading}</style>`;

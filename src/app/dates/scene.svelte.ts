@@ -1,7 +1,7 @@
 import type { Build } from "../../core/build";
 import { siteTime } from "../../core/clock";
 import type { Plan } from "../../core/plan";
-import { dayWidthFor, indexMarks, linkMarks, type Mark, neighbours, sheet, sheetBase } from "../../draw";
+import { dayWidthFor, indexMarks, linkMarks, type Mark, neighbours, roomBeside, sheet, sheetBase, weekendsIn } from "../../draw";
 import type { Desk } from "../state";
 import type { SheetView } from "./view.svelte";
 
@@ -17,10 +17,10 @@ export interface SceneProps {
 
 /** The window moves in steps of this, so that most scrolling changes no mark. px */
 const windowStep = 320;
-/** What is in sight is looked at anew in steps of this. px */
-const sightStep = 160;
-/** The names of the lanes take at least this of the width. px */
-const sideWidth = 140;
+/** Lanes take the height of what is in sight only once the sheet has come to rest, so that nothing moves up or down under a scrolling hand. ms */
+const restAfter = 160;
+/** How far one may scroll on what was drawn for the last rest. px */
+const beyondRest = 800;
 
 /** What of the sheet is on the screen: the drawing, the marks in the window, what is lit. */
 export class Scene {
@@ -29,6 +29,9 @@ export class Scene {
   width = $state(1000);
   height = $state(600);
   scrollX = $state(0);
+  /** Where the sheet was when it last came to rest. */
+  #rest = $state(0);
+  #resting: ReturnType<typeof setTimeout> | undefined;
   scrollY = $state(0);
   /** The step that the arrow keys stand on. */
   current = $state<string | null>(null);
@@ -45,37 +48,53 @@ export class Scene {
     return trial ? { build: trial.build, plan: trial.plan, before: { build, plan } } : { build, plan, before: null };
   });
 
+  readonly time = $derived(siteTime(this.shown.build.site.zone, this.shown.build.start));
+
   readonly #asked = $derived.by(() => {
     const { view, today, phone } = this.#props();
-    const fitting = dayWidthFor(this.width - (phone ? 170 : 300));
-    return {
+    const asked = {
       ...this.shown,
       scale: view.scale,
       unfolded: view.unfolded,
       slack: view.slack,
       units: this.#desk.units,
-      elevation: !phone && this.width > 760,
+      elevation: !phone && this.width > 700,
       today,
       text: phone ? 16 : 14,
-      flagRows: phone ? 3 : 6,
-      dayWidth: Math.max(28, Math.round(fitting * 1.3 ** view.zoom)),
+      flagRows: phone ? 3 : 4,
     };
+    const fitting = dayWidthFor(asked, this.width);
+    return { ...asked, dayWidth: Math.max(24, Math.round(fitting * 1.3 ** view.zoom)) };
   });
 
   readonly #base = $derived(sheetBase(this.#asked));
-  readonly #sightAt = $derived(Math.floor(this.scrollX / sightStep) * sightStep);
+  readonly #room = $derived(Math.max(100, roomBeside(this.#asked, this.width)));
 
-  readonly #sightTo = $derived(this.#sightAt + this.width - sideWidth + sightStep);
+  /** The name of the scale as it stands: how many weekends are in sight together. */
+  readonly weekends = $derived(weekendsIn(this.#base.axis, this.time, this.#room));
+
+  scrolled(x: number, y: number): void {
+    this.scrollX = x;
+    this.scrollY = y;
+    clearTimeout(this.#resting);
+    if (Math.abs(x - this.#rest) > beyondRest) this.settle();
+    else if (x !== this.#rest) this.#resting = setTimeout(() => this.settle(), restAfter);
+  }
+
+  /** The sheet has come to rest, or is taken to have. */
+  settle(): void {
+    clearTimeout(this.#resting);
+    this.#rest = this.scrollX;
+  }
 
   /** Lanes take the height of what is in sight. */
   readonly sheet = $derived.by(() => {
-    const [from, to] = [this.#sightAt, this.#sightTo];
     const whole = this.#asked.scale === "whole";
     const { axis } = this.#base;
-    return sheet({ ...this.#asked, sight: whole ? null : { from: axis.t(from), to: axis.t(to) } }, this.#base);
+    const sight = whole ? null : { from: axis.t(this.#rest), to: axis.t(this.#rest + this.#room) };
+    return sheet({ ...this.#asked, sight }, this.#base);
   });
 
-  readonly time = $derived(siteTime(this.shown.build.site.zone, this.shown.build.start));
   readonly selected = $derived.by(() => (this.#desk.selected?.list === "steps" ? this.#desk.selected.id : null));
   readonly place = $derived.by(() => (this.#desk.selected?.list === "places" ? this.#desk.selected.id : null));
   readonly #index = $derived(this.selected === null ? null : (this.shown.build.at.step.get(this.selected) ?? null));
@@ -98,15 +117,9 @@ export class Scene {
     return lit ? (mark: Mark) => mark.of?.list === "steps" && !lit.has(mark.of.id) && !mark.role.startsWith("chalk") : null;
   });
 
-  /** What is drawn, from left to right: what is in sight, and a little more where that costs no height. */
-  readonly left = $derived.by(() => {
-    const whole = this.#asked.scale === "whole";
-    return whole ? Math.floor(this.scrollX / windowStep) * windowStep - windowStep : this.#sightAt;
-  });
-  readonly right = $derived.by(() => {
-    const whole = this.#asked.scale === "whole";
-    return whole ? this.left + this.width + 3 * windowStep : this.#sightTo;
-  });
+  /** What is drawn, from left to right: what is in sight and a little more. */
+  readonly left = $derived(Math.floor(this.scrollX / windowStep) * windowStep - windowStep);
+  readonly right = $derived(this.left + this.width + 3 * windowStep);
   readonly #top = $derived(Math.floor(this.scrollY / windowStep) * windowStep - windowStep);
   readonly #bottom = $derived(this.#top + this.height + 3 * windowStep);
 
@@ -150,13 +163,15 @@ export class Scene {
     return known ?? first?.id ?? null;
   });
 
-  /**
-   * The elevation stays in sight and its leader lines follow the lanes. It is built up to the step that is chosen, else to today.
-   */
-  readonly structure = $derived.by(() => {
-    const { head, foot, body } = this.sheet.part;
-    const room = Math.max(80, this.height - head.height - (this.#props().phone ? 0 : foot.height));
-    const built = this.#index === null ? this.#props().today : (this.shown.plan.steps[this.#index]?.finish ?? this.#props().today);
-    return this.sheet.structure({ from: this.scrollY, to: Math.min(this.scrollY + room, Math.max(body.height, this.scrollY + 80)) }, built);
+  /** The day up to which the elevation is built: that of the chosen step, else today. */
+  readonly builtTo = $derived.by(() => {
+    const { today, plan } = this.#props();
+    return this.#index === null ? today : (plan.steps[this.#index]?.finish ?? today);
   });
+  readonly structure = $derived(this.sheet.structure(this.builtTo));
+
+  /** Line from the elevation to the lane of the chosen place. */
+  readonly leader = $derived(
+    this.place === null ? null : (this.sheet.leaders.find(({ places }) => places.includes(this.place ?? "")) ?? null),
+  );
 }

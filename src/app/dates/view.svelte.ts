@@ -3,6 +3,8 @@ export class SheetView {
   scale = $state<"weekends" | "whole">("weekends");
   unfolded = $state(false);
   slack = $state(false);
+  /** How many weekends, or weeks, are in sight together. */
+  seen = $state.raw<{ readonly count: number; readonly what: "weekends" | "weeks" }>({ count: 10, what: "weekends" });
   /** Steps of zoom, 0: as many weekends as fit, ten at most. */
   zoom = $state(0);
   keyShown = $state(false);

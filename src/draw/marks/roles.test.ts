@@ -1,5 +1,5 @@
 import { expect, test } from "vitest";
-import { dark, type Ink, light } from "./roles";
+import { dark, faded, type Ink, light } from "./roles";
 
 /** Relative luminance and contrast as defined in WCAG 2.2, "relative luminance" and "contrast ratio". */
 function luminance(hex: string): number {
@@ -26,4 +26,23 @@ test.each(inks)("%s on paper and on tint is 7 to 1, in light and dark", (ink) =>
     expect(contrast(palette[ink], palette.paper)).toBeGreaterThanOrEqual(7);
     expect(contrast(palette[ink], palette.tint)).toBeGreaterThanOrEqual(7);
   }
+});
+
+/** One colour over another, as a screen lays them. */
+function over(ink: string, paper: string, opacity: number): string {
+  const parts = [1, 3, 5].map((at) => {
+    const [top, under] = [ink, paper].map((hex) => Number.parseInt(hex.slice(at, at + 2), 16)) as [number, number];
+    return Math.round(under + opacity * (top - under))
+      .toString(16)
+      .padStart(2, "0");
+  });
+  return `#${parts.join("")}`;
+}
+
+test.each(inks)("faded words in %s are 4.5 to 1", (ink) => {
+  for (const palette of [light, dark])
+    for (const ground of [palette.paper, palette.tint]) {
+      const opacity = ink === "ink" ? faded.ink : faded.words;
+      expect(contrast(over(palette[ink], ground, opacity), ground)).toBeGreaterThanOrEqual(4.5);
+    }
 });

@@ -24,6 +24,7 @@ export const looks = {
   "ground-line": line("ink", 1.6),
   bracket: line("ink-soft", 1.2),
   leader: line("ink-soft", 0.7),
+  "leader-dot": area("ink-soft"),
   "day-line": line("rule", 0.8),
   "month-line": line("ink-soft", 0.8),
   fold: area("ink", 0.045),
@@ -85,6 +86,9 @@ export const looks = {
   "text-warn": area("warn"),
   "text-paper": area("paper"),
 } as const satisfies Record<string, Look>;
+
+/** How much is left of what is faded: shapes may go pale, words stay readable, at 4.5 to 1 and better. Plain ink bears more of it than other inks. */
+export const faded = { shape: 0.3, ink: 0.64, words: 0.82 } as const;
 
 export type Role = keyof typeof looks;
 

@@ -1,6 +1,7 @@
 import type { Access } from "../../core/access";
 import type { Build } from "../../core/build";
 import { type Drawing, inOrder, layers, type Mark, rect, round, type Subject, shape, words } from "../marks/mark";
+import { type Near, nodeOf } from "./graph";
 import { type Arrow, type OrderLayout, orderLayout, type StepBox } from "./layout";
 
 const head = 6;
@@ -9,13 +10,18 @@ const margin = 12;
 /** Rules that the builder writes as links; every other arrow is derived and carries the door mark. */
 const written = /^(wait|choice|asked|not-before|deadline|fixed)$/;
 
+/** The drawing, and for each step ("s:" and its id) what the arrows join it to: for the arrow keys. */
+export interface OrderDrawing extends Drawing {
+  readonly near: Readonly<Record<string, Near>>;
+}
+
 export interface OrderAsked {
   readonly text?: number;
   readonly layout?: OrderLayout;
 }
 
 /** The steps as a layered drawing from left to right; arrows derived from what is reached and closed carry a small door. */
-export function orderDrawing(build: Build, access: Access, asked: OrderAsked = {}): Drawing {
+export function orderDrawing(build: Build, access: Access, asked: OrderAsked = {}): OrderDrawing {
   const text = asked.text ?? 14;
   const layout = asked.layout ?? orderLayout(build, access, text);
   const marks = inOrder([
@@ -24,6 +30,7 @@ export function orderDrawing(build: Build, access: Access, asked: OrderAsked = {
   ]);
   const [width, height] = [Math.ceil(layout.width) + 2 * margin, Math.ceil(layout.height) + 2 * margin];
   return {
+    near: Object.fromEntries(layout.near.map((one, step) => [nodeOf(build.steps[step]!.id), one])),
     title: `${build.name}: order`,
     width,
     height,

@@ -1,8 +1,9 @@
-import { coordGreedy, decrossTwoLayer, graphConnect, layeringLongestPath, sugiyama } from "d3-dag";
+import { coordGreedy, decrossTwoLayer, graphConnect, type Layering, sugiyama } from "d3-dag";
 import type { Access } from "../../core/access";
 import type { Build } from "../../core/build";
 import { textWidth, wrap } from "../text/measure";
 import { nameOf } from "../text/names";
+import { layersOf, type Near, nearOf, stepGraph } from "./graph";
 
 /** One arrow of the order: steps by position, and the arc row it stands for (the first where several say the same). */
 export interface Arrow {
@@ -27,6 +28,8 @@ export interface OrderLayout {
   readonly height: number;
   readonly boxes: readonly StepBox[];
   readonly arrows: readonly Arrow[];
+  /** By the position of the step. */
+  readonly near: readonly Near[];
 }
 
 const widest = 150;
@@ -40,17 +43,26 @@ interface Link {
   readonly row: number;
 }
 
-/** The arrows worth drawing: one a pair of steps, without those that follow from others. */
-function links({ arcs }: Access): Link[] {
-  const seen = new Set<string>();
-  const out: Link[] = [];
-  for (let row = 0; row < arcs.count; row += 1) {
-    const [from, to] = [arcs.from[row] as number, arcs.to[row] as number];
-    if (arcs.redundant[row] === 1 || arcs.orders[row] === 0 || from === to || seen.has(`${from} ${to}`)) continue;
-    seen.add(`${from} ${to}`);
-    out.push({ from: String(from), to: String(to), row });
-  }
-  return out;
+/** Layers worked out beforehand, one node apart or as far as the sizes ask for. */
+function inLayers(layers: Int32Array): Layering<string, Link> {
+  const layering: Layering<string, Link> = (graph, apart) => {
+    const nodes = [...graph.nodes()].sort((a, b) => layers[Number(a.data)]! - layers[Number(b.data)]!);
+    const starts: number[] = [];
+    for (const node of nodes) {
+      const layer = layers[Number(node.data)] as number;
+      let y = Math.max(starts[layer] ?? 0, apart(undefined, node));
+      for (const { source } of node.parentLinks())
+        y = Math.max(y, (starts[layers[Number(source.data)] as number] ?? 0) + apart(source, node));
+      starts[layer] = y;
+    }
+    let height = 0;
+    for (const node of nodes) {
+      node.y = starts[layers[Number(node.data)] as number] ?? 0;
+      height = Math.max(height, node.y + apart(node, undefined));
+    }
+    return height;
+  };
+  return layering;
 }
 
 /**
@@ -58,18 +70,21 @@ function links({ arcs }: Access): Link[] {
  * Empty when there is no order.
  */
 export function orderLayout(build: Build, access: Access, text = 14): OrderLayout {
-  if (!access.possible || build.steps.length === 0) return { width: 0, height: 0, boxes: [], arrows: [] };
+  if (!access.possible || build.steps.length === 0) return { width: 0, height: 0, boxes: [], arrows: [], near: [] };
   const line = text + 3;
   const lines = build.steps.map((step) => wrap(nameOf(step), widest, text));
   const wide = lines.map((all) => Math.max(...all.map((one) => textWidth(one, text))) + 2 * pad);
   const high = lines.map((all) => all.length * line + pad);
+  const steps = stepGraph(build, access);
+  const stepOf = (node: string) => String(steps.getNodeAttribute(node, "step"));
+  const links = steps.mapEdges((_, { row }, from, to): Link => ({ from: stepOf(from), to: stepOf(to), row })).sort((a, b) => a.row - b.row);
   const singles = build.steps.map((_, index) => ({ from: String(index), to: String(index), row: -1 }));
   const graph = graphConnect()
     .sourceId(({ from }: Link) => from)
     .targetId(({ to }: Link) => to)
-    .single(true)([...singles, ...links(access)]);
+    .single(true)([...singles, ...links]);
   const layout = sugiyama()
-    .layering(layeringLongestPath().topDown(true))
+    .layering(inLayers(layersOf(steps)))
     .decross(decrossTwoLayer())
     .coord(coordGreedy())
     // The library lays out from top to bottom: height and width change places.
@@ -91,5 +106,5 @@ export function orderLayout(build: Build, access: Access, text = 14): OrderLayou
     return { from, to, row: link.data.row, points: [start, ...inner, end] };
   });
   arrows.sort((a, b) => a.row - b.row);
-  return { width: height, height: width, boxes, arrows };
+  return { width: height, height: width, boxes, arrows, near: nearOf(build, steps) };
 }

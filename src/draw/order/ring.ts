@@ -92,10 +92,14 @@ function lineBetween(from: Box, to: Box): (readonly [number, number])[] {
       [side, (top + foot) / 2],
       [right ? to.x0 : to.x1, (top + foot) / 2],
     ];
+  // One stands lower than the other: out of its edge towards the other, and round a corner in the channel between the columns.
   const level = (from.y0 + from.y1) / 2;
+  const into = (to.y0 + to.y1) / 2;
+  const channel = (side + (right ? to.x0 : to.x1)) / 2;
   return [
     [side, level],
-    [middle(to), level],
-    [middle(to), below ? to.y0 : to.y1],
+    [channel, level],
+    [channel, into],
+    [right ? to.x0 : to.x1, into],
   ];
 }

@@ -52,8 +52,11 @@ const piece = (text: string, size: number, role: Piece["role"], weight: 400 | 60
 
 export const crewOf = (hands: readonly { readonly number: number }[]): number => hands.reduce((sum, { number }) => sum + number, 0);
 
-/** `edges`: where the lane's state changes; words keep off them where there is room on the other side. */
-export function blockSpec(frame: Frame, step: number, edges: readonly number[]): BlockSpec {
+/**
+ * `edges`: where the lane's state changes; words keep off them where there is room on the other side. `onLeft`: all words before the block, as a second
+ * choice for close rows. `stub`: room for a short wait right of the block, px.
+ */
+export function blockSpec(frame: Frame, step: number, edges: readonly number[], { onLeft = false, stub = 0 } = {}): BlockSpec {
   const { build, plan, axis, text: size } = frame;
   const entry = build.steps[step]!;
   const dates = plan.steps[step]!;
@@ -69,6 +72,8 @@ export function blockSpec(frame: Frame, step: number, edges: readonly number[]):
   const inside = name.width + (stretches.length === 1 ? crewWide : 0) <= room;
   const last = stretches[stretches.length - 1] as readonly [number, number];
   const crewInside = inside || last[1] - last[0] >= crewWide + 6;
+  // A dense sheet tells hands by the day, at its foot.
+  const crewShown = frame.dense && !crewInside ? 0 : crew;
   const beside: Piece[] = [];
   if (!inside) beside.push(name);
   if (closing) {
@@ -80,14 +85,14 @@ export function blockSpec(frame: Frame, step: number, edges: readonly number[]):
   }
   const why = reasonOf(frame, step);
   // At the left edge of the sheet there is no room before the block.
-  const reason = why !== null && x0 - why.width - textGap >= 0 ? why : null;
+  const reason = why !== null && !onLeft && x0 - why.width - textGap >= 0 ? why : null;
   if (why !== null && reason === null) beside.push(why);
-  const besideWide = beside.reduce((sum, { width }) => sum + width + textGap, 0) + (crewInside ? 0 : crewWide + textGap);
-  const mark = closing && closing.at > dates.start ? closingRoom : 0;
+  const besideWide = beside.reduce((sum, { width }) => sum + width + textGap, 0) + (crewInside || crewShown === 0 ? 0 : crewWide + textGap);
+  const mark = Math.max(closing && closing.at > dates.start ? closingRoom : 0, stub);
   const rightTo = x1 + mark + besideWide;
   const leftFrom = x0 - besideWide;
   const crossed = (from: number, to: number) => edges.some((edge) => edge > from + 1 && edge < to);
-  const left = besideWide > 0 && reason === null && crossed(x1, rightTo) && leftFrom > 0 && !crossed(leftFrom, x0);
+  const left = onLeft || (besideWide > 0 && reason === null && crossed(x1, rightTo) && leftFrom > 0 && !crossed(leftFrom, x0));
   return {
     step,
     x0,
@@ -97,7 +102,7 @@ export function blockSpec(frame: Frame, step: number, edges: readonly number[]):
     beside,
     left,
     reason,
-    crew,
+    crew: crewShown,
     crewInside,
     closes: closing !== undefined,
     closingRoom: mark,
@@ -148,3 +153,15 @@ function reasonOf(frame: Frame, step: number): Piece | null {
   const words = gapReason(build, plan, link.holder);
   return words === null ? null : piece(words, size, "text-chalk");
 }
+
+/** A block alone: in the whole build, out of sight, and where there is no room for its words. */
+export const bare = (spec: BlockSpec): BlockSpec => ({
+  ...spec,
+  beside: [],
+  inside: false,
+  crew: 0,
+  reason: null,
+  parts: [{ from: spec.x0, to: spec.x1 }],
+  from: spec.x0,
+  to: spec.x1,
+});

@@ -1,75 +1,71 @@
 import type { Place } from "../../core/build";
-import { layers, type Mark, path, shape } from "../marks/mark";
+import { type Bounds, layers, type Mark, shape, words } from "../marks/mark";
 import type { Role } from "../marks/roles";
-import { textWidth } from "../text/measure";
+import { dateLabel } from "../time/labels";
 import { isEarth } from "./earth";
-import type { Frame } from "./frame";
-import type { Layout } from "./layout";
-import { bracketWidth, elevationWidth, leaderWidth } from "./side";
-
-/** From one height to another, px. */
-export interface Room {
-  readonly from: number;
-  readonly to: number;
-}
-
-const tallest = 560;
+import type { Frame, SheetAsked } from "./frame";
 
 type Outline = NonNullable<Place["elevation_mm"]>;
 
-/**
- * The structure in elevation, in proportion, between two heights of the side, with a leader line from each part to its lane. `at`: the instant up to
- * which it is built.
- */
-export function elevationMarks(frame: Frame, layout: Layout, width: number, room: Room, at: number): Mark[] {
-  const { build } = frame;
-  const drawn = build.places
-    .map((place, index) => ({ place, index, outline: place.elevation_mm }))
-    .filter((one): one is { place: Place; index: number; outline: Outline } => one.outline !== null);
-  if (drawn.length === 0) return [];
-  const box = {
-    x0: Math.min(...drawn.map(({ outline }) => outline.x)),
-    x1: Math.max(...drawn.map(({ outline }) => outline.x + outline.wide)),
-    y0: Math.min(...drawn.map(({ outline }) => outline.y)),
-    y1: Math.max(...drawn.map(({ outline }) => outline.y + outline.high)),
-  };
-  const space = Math.max(40, Math.min(tallest, room.to - room.from - 16));
-  const scale = Math.min((elevationWidth - 10) / Math.max(1, box.x1 - box.x0), space / Math.max(1, box.y1 - box.y0));
-  const base = (room.from + room.to) / 2 + ((box.y1 - box.y0) * scale) / 2;
-  const toX = (x: number) => 5 + (x - box.x0) * scale;
-  const toY = (y: number) => base - (y - box.y0) * scale;
-  const ordered = [...drawn].sort((a, b) => b.outline.wide * b.outline.high - a.outline.wide * a.outline.high || a.index - b.index);
-  const marks: Mark[] = [];
-  ordered.forEach(({ place, index, outline }, rank) => {
-    const box = { x0: toX(outline.x), x1: toX(outline.x + outline.wide), y0: toY(outline.y + outline.high), y1: toY(outline.y) };
-    marks.push(
-      shape(`part ${place.id}`, lookOf(frame, index, at), layers.block + rank / 100, outlinePath(outline, box), box, {
-        list: "places",
-        id: place.id,
-      }),
-    );
-    const lane = layout.lanes.find((one) => one.place === index);
-    if (!lane) return;
-    const name = width - bracketWidth - Math.max(...lane.lines.map((line) => textWidth(line, frame.text)));
-    const [y, target] = [(box.y0 + box.y1) / 2, (lane.y0 + lane.y1) / 2];
-    if (target < room.from || target > room.to) return;
-    marks.push(
-      path(
-        `leader ${place.id}`,
-        "leader",
-        layers.rule,
-        [
-          [box.x1, y],
-          [elevationWidth, y],
-          [elevationWidth + leaderWidth - 8, target],
-          [Math.max(elevationWidth + leaderWidth - 6, name - 6), target],
-        ],
-        { of: { list: "places", id: place.id } },
-      ),
-    );
-  });
-  return marks;
+/** One place as drawn in the elevation, px in the corner of the sheet. */
+export interface Drawn extends Bounds {
+  readonly place: number;
+  readonly id: string;
+  readonly outline: Outline;
 }
+
+const edge = 6;
+/** Height of the line in which the day stands. px */
+export const caption = 20;
+
+/** Least height of the corner that holds the elevation, px. */
+export const leastCorner = (whole: boolean): number => (whole ? 210 : 172);
+
+/** Whether a sheet shows the structure. */
+export const hasElevation = ({ elevation, build }: SheetAsked): boolean =>
+  (elevation ?? true) && build.places.some((place) => place.elevation_mm !== null);
+
+/** The structure in proportion, as large as the corner of the sheet lets it be. Empty where no place has an outline. */
+export function drawnParts({ build }: Frame, width: number, height: number): Drawn[] {
+  const parts = build.places.flatMap((place, index) => (place.elevation_mm ? [{ place, index, outline: place.elevation_mm }] : []));
+  if (parts.length === 0) return [];
+  const all = {
+    x0: Math.min(...parts.map(({ outline }) => outline.x)),
+    x1: Math.max(...parts.map(({ outline }) => outline.x + outline.wide)),
+    y0: Math.min(...parts.map(({ outline }) => outline.y)),
+    y1: Math.max(...parts.map(({ outline }) => outline.y + outline.high)),
+  };
+  const scale = Math.min((width - 2 * edge) / Math.max(1, all.x1 - all.x0), (height - 2 * edge) / Math.max(1, all.y1 - all.y0));
+  const toX = (x: number) => edge + (x - all.x0) * scale;
+  const toY = (y: number) => height - edge - (y - all.y0) * scale;
+  return parts.map(({ place, index, outline }) => ({
+    place: index,
+    id: place.id,
+    outline,
+    x0: toX(outline.x),
+    x1: toX(outline.x + outline.wide),
+    y0: toY(outline.y + outline.high),
+    y1: toY(outline.y),
+  }));
+}
+
+/** The elevation as it stands at an instant, and the day of that instant beside its top. Small parts lie on large ones. */
+export function elevationMarks(frame: Frame, parts: readonly Drawn[], width: number, at: number): Mark[] {
+  if (parts.length === 0) return [];
+  const size = (one: Drawn) => (one.x1 - one.x0) * (one.y1 - one.y0);
+  const ordered = [...parts].sort((a, b) => size(b) - size(a) || a.place - b.place);
+  return [
+    words("elevation day", "text-soft", { text: dateLabel(frame.time, at), x: width - 6, y: frame.text, size: frame.text, anchor: "end" }),
+    ...ordered.map((one, rank) =>
+      shape(`part ${one.id}`, lookOf(frame, one.place, at), layers.block + rank / 100, outlinePath(one), boundsOf(one), {
+        list: "places",
+        id: one.id,
+      }),
+    ),
+  ];
+}
+
+const boundsOf = ({ x0, y0, x1, y1 }: Bounds): Bounds => ({ x0, y0, x1, y1 });
 
 /** The state of a place at the instant the elevation is drawn for. */
 function lookOf({ plan, build }: Frame, place: number, at: number): Role {
@@ -82,7 +78,7 @@ function lookOf({ plan, build }: Frame, place: number, at: number): Role {
   return isEarth(build, place, state.by) ? "outline-earth" : "outline-concrete";
 }
 
-function outlinePath(outline: Outline, { x0, y0, x1, y1 }: { x0: number; y0: number; x1: number; y1: number }): string {
+function outlinePath({ outline, x0, y0, x1, y1 }: Drawn): string {
   const n = (value: number) => value.toFixed(1);
   const middle = (x0 + x1) / 2;
   if (outline.shape === "gable") return `M${n(x0)} ${n(y1)}L${n(middle)} ${n(y0)}L${n(x1)} ${n(y1)}Z`;

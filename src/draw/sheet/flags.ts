@@ -87,21 +87,24 @@ export function layFlags(frame: Frame): { readonly flags: readonly Flag[]; reado
   const placed = flags.map((flag) => ({ ...flag, x: axis.x(flag.at), words: pennant.wide + 5 + textWidth(flag.label, text) }));
   const { sight } = frame.asked;
   const [from, to] = sight ? [axis.x(sight.from), axis.x(sight.to)] : [Number.NEGATIVE_INFINITY, Number.POSITIVE_INFINITY];
-  const seen = placed.filter(({ x, words }) => x + words >= from && x <= to);
+  // What stands before the left edge would show the end of its words alone.
+  const seen = placed.filter(({ x }) => x >= from && x <= to);
   const most = frame.asked.flagRows ?? Number.POSITIVE_INFINITY;
-  const mute = new Set<object>(whole ? placed : []);
+  const counts = Number.isFinite(most);
+  const mute = new Set<object>(whole || counts ? placed : []);
   const widthOf = (flag: (typeof placed)[number]) => (mute.has(flag) ? pennant.wide : flag.words);
   const pack = () => packFlags(seen.map((flag) => ({ from: flag.x, to: flag.x + widthOf(flag) })));
-  let { rowOf, count } = pack();
-  while (count > most) {
-    const high = seen.filter((flag, index) => (rowOf[index] as number) >= most && !mute.has(flag));
-    if (high.length === 0) break;
-    for (const flag of high) mute.add(flag);
-    ({ rowOf, count } = pack());
-  }
+  // Where rows are few, words go to what is late or sets the finish, then to what comes first.
+  const worth = (flag: (typeof placed)[number]) => Number(flag.late) * 2 + Number(flag.onChain);
+  if (counts && !whole)
+    for (const flag of [...seen].sort((a, b) => worth(b) - worth(a) || a.at - b.at)) {
+      mute.delete(flag);
+      if (pack().count > most) mute.add(flag);
+    }
+  const { rowOf, count } = pack();
   const rows = new Map(seen.map((flag, index) => [flag, rowOf[index] as number]));
   return {
     flags: placed.map((flag) => ({ ...flag, width: widthOf(flag), worded: !mute.has(flag), row: rows.get(flag) ?? 0 })),
-    rows: Math.max(1, count),
+    rows: Math.max(1, counts && !whole && placed.length > 0 ? most : count),
   };
 }

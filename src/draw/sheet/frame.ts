@@ -23,15 +23,23 @@ export interface SheetAsked {
   /** Draw the elevation with its leader lines. */
   readonly elevation?: boolean;
   /**
-   * The stretch of time in sight. Lanes take the height of what stands in them there; what lies outside is squeezed and may overlap. Left out: all.
+   * The stretch of time in sight. Lanes take the height of what stands in them there and shrink to a line where that is nothing; for some way on both
+   * sides blocks are drawn bare, without words, so that there is something to scroll to. Left out: all.
    */
   readonly sight?: { readonly from: number; readonly to: number } | null;
   /** A plan of the same build to show as ghosts: where the steps and flags stood before. */
   readonly before?: { readonly build: Build; readonly plan: Plan } | null;
 }
 
+/** How far beyond what is in sight the sheet is drawn, px. */
+export const beyond = 900;
+
 /** Whether something from x0 to x1 is in sight. */
-export const touches = ({ seen }: Frame, x0: number, x1: number): boolean => seen === null || (x1 >= seen.from && x0 <= seen.to);
+export const inSight = ({ seen }: Frame, x0: number, x1: number): boolean => seen === null || (x1 >= seen.from && x0 <= seen.to);
+
+/** Whether something from x0 to x1 is drawn. */
+export const touches = ({ seen }: Frame, x0: number, x1: number): boolean =>
+  seen === null || (x1 >= seen.from - beyond && x0 <= seen.to + beyond);
 
 /** What every part of the sheet is made from. */
 export interface Frame {
@@ -41,6 +49,8 @@ export interface Frame {
   readonly time: SiteTime;
   readonly axis: Axis;
   readonly whole: boolean;
+  /** Ten weekends on a desk: days too narrow for a name and a date in one line, rows as low as they can be. */
+  readonly dense: boolean;
   readonly text: number;
   /** What is in sight, px; null: all. */
   readonly seen: Span | null;

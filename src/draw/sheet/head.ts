@@ -10,8 +10,8 @@ export interface Head {
   readonly marks: readonly Mark[];
 }
 
-/** Dates and flags above the lanes: today, months, days, then a lane of their own for what comes. */
-export function headMarks(frame: Frame, flags: readonly Flag[], rows: number): Head {
+/** `least`: height that the corner beside it wants, px. Dates and flags above the lanes: today, months, days, then a lane of their own for what comes. */
+export function headMarks(frame: Frame, flags: readonly Flag[], rows: number, least: number): Head {
   const { axis, text, whole } = frame;
   const line = text + 6;
   const marks: Mark[] = [];
@@ -28,12 +28,16 @@ export function headMarks(frame: Frame, flags: readonly Flag[], rows: number): H
   marks.push(...monthMarks(frame, y + text, y));
   y += line;
   if (!whole) {
+    if (frame.dense && !frame.asked.unfolded) {
+      marks.push(...weekdayMarks(frame, y + text));
+      y += text + 2;
+    }
     marks.push(...dayMarks(frame, y + text, y));
     y += line;
   }
   const top = y + 4;
   const rowHeight = whole ? pennant.high + 3 : text + 8;
-  const foot = top + rows * rowHeight + 4;
+  const foot = Math.max(least, top + rows * rowHeight + 4);
   const yOf = (flag: Flag) => foot - 4 - (flag.row + 1) * rowHeight;
   for (const flag of flags)
     if (touches(frame, flag.x, flag.x + flag.width))
@@ -109,6 +113,15 @@ function dayMarks(frame: Frame, baseline: number, top: number): Mark[] {
         [column.x0, top + text + 8],
       ]),
     ];
+  });
+}
+
+/** Where a day is too narrow for its name beside its date, the name over it in two letters. */
+function weekdayMarks(frame: Frame, baseline: number): Mark[] {
+  return frame.axis.columns.flatMap((column): Mark[] => {
+    if (column.kind === "fold" || column.kind === "night" || !touches(frame, column.x0, column.x1)) return [];
+    const name = dayLabel(frame.time, column.from).slice(0, 2);
+    return [words(`weekday ${column.date}`, "text-soft", { text: name, x: column.x0 + 3, y: baseline, size: frame.text })];
   });
 }
 

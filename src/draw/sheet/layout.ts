@@ -1,14 +1,21 @@
-import { textWidth, wrap } from "../text/measure";
-import { type BlockSpec, blockSpec } from "./blocks";
+import type { BlockSpec } from "./blocks";
 import { type Frame, touches } from "./frame";
-import { type LaneSpec, laneOfSteps, laneOrder } from "./lanes";
-import { packRows, type Span } from "./rows";
-import { type WaitRun, waitRuns } from "./waits";
+import type { LaneSpec } from "./lanes";
+import { type Packed, packLane, wordless } from "./pack";
+import type { Prepared } from "./prepare";
+import type { Span } from "./rows";
+import type { WaitRun } from "./waits";
 
 export interface Lane extends LaneSpec {
   readonly y0: number;
   readonly y1: number;
   readonly lines: readonly string[];
+  /** The section drawn in it: less high than the lane where nothing stands in sight. */
+  readonly section: { readonly y0: number; readonly y1: number };
+  /** Nothing stands in it in sight. */
+  readonly thin: boolean;
+  /** Top of its first row. */
+  readonly top: number;
 }
 
 export interface Block extends BlockSpec {
@@ -46,116 +53,83 @@ export interface Layout {
   readonly nameWidth: number;
 }
 
-const laneGap = 8;
-const groundGap = 22;
-const padTop = 6;
-
-/** Where a lane's state changes, px. */
-export function edgesOf({ plan, axis }: Frame, place: number): number[] {
-  return (plan.stands.places[place] ?? []).slice(1).map(({ from }) => axis.x(from));
+interface Gaps {
+  readonly lane: number;
+  readonly ground: number;
+  readonly top: number;
+  readonly foot: number;
 }
-
-const shown = (frame: Frame, step: number): boolean =>
-  !frame.whole || frame.build.steps[step]!.sort === "pour" || frame.closingOf.has(step);
-
-/** What does not depend on what is in sight: made once, used for every window. */
-export interface Prepared {
-  readonly frame: Frame;
-  readonly lanes: readonly {
-    readonly spec: LaneSpec;
-    readonly lines: readonly string[];
-    readonly blocks: readonly BlockSpec[];
-    readonly runs: readonly WaitRun[];
-    readonly spans: readonly Span[];
-  }[];
-  readonly nameWidth: number;
-  /** Right end of the last words, px. */
-  readonly width: number;
-}
-
-export function prepareLanes(frame: Frame, mostName: number): Prepared {
-  const { build, plan, whole, text } = frame;
-  const specs = laneOrder(build, plan);
-  const laneOf = laneOfSteps(build);
-  const laneAt = new Map(specs.map(({ place }, index) => [place, index]));
-  const steps: number[][] = specs.map(() => []);
-  plan.steps.forEach((_, step) => {
-    const lane = laneAt.get(laneOf[step] as number);
-    if (lane !== undefined && shown(frame, step)) steps[lane]!.push(step);
-  });
-  const runs: WaitRun[][] = specs.map(() => []);
-  if (!whole) for (const run of waitRuns(frame)) runs[laneAt.get(laneOf[run.from] as number) ?? 0]!.push(run);
-  const lanes = specs.map((spec, lane) => {
-    const edges = spec.place < 0 ? [] : edgesOf(frame, spec.place);
-    const blocks = steps[lane]!.map((step) => blockSpec(frame, step, edges)).map((one) => (whole ? bare(one) : one));
-    const spans: Span[] = [...blocks, ...runs[lane]!.map((run) => ({ from: run.x0, to: run.to }))];
-    return { spec, lines: wrap(spec.name, mostName, text), blocks, runs: runs[lane]!, spans };
-  });
-  const nameWidth = Math.ceil(lanes.reduce((most, { lines }) => Math.max(most, ...lines.map((line) => textWidth(line, text))), 60));
-  const width = lanes.reduce((most, { spans }) => spans.reduce((far, { to }) => Math.max(far, to + 8), most), frame.axis.width);
-  return { frame, lanes, nameWidth, width };
-}
+const roomy: Gaps = { lane: 8, ground: 22, top: 6, foot: 4 };
+const close: Gaps = { lane: 3, ground: 12, top: 4, foot: 3 };
+const wholeGaps: Gaps = { lane: 3, ground: 22, top: 4, foot: 4 };
+/** Height of the section of a lane in which nothing stands, px. */
+const thinSection = 6;
 
 export function layOut(frame: Frame, prepared: Prepared): Layout {
-  const { whole, text, block, row, seen } = frame;
+  const packed = prepared.lanes.map((lane) => packLane(frame, lane));
+  const { lanes, height } = place(frame, prepared, packed);
+  return { ...stand(frame, prepared, packed, lanes), lanes, height, nameWidth: prepared.nameWidth };
+}
+
+/** The lanes from the top down, each with the height of its rows. */
+function place(frame: Frame, prepared: Prepared, packed: readonly Packed[]): { readonly lanes: Lane[]; readonly height: number } {
+  const { whole, text, block, row } = frame;
+  const gaps = whole ? wholeGaps : frame.dense ? close : roomy;
   const lanes: Lane[] = [];
+  let y = 4;
+  prepared.lanes.forEach(({ spec, lines }, lane) => {
+    const { count } = packed[lane]!;
+    const before = lanes[lane - 1];
+    const layered = before !== undefined && spec.bracket !== null && spec.bracket === before.bracket;
+    const thin = count === 0;
+    if (before && before.offSite !== spec.offSite) y += gaps.ground;
+    else if (before && !layered && !(thin && before.thin)) y += gaps.lane;
+    const nameHeight = lines.length * (text + 3);
+    const height = thin ? nameHeight : Math.max(nameHeight + (frame.dense ? 2 : 4), whole ? block + 8 : gaps.top + count * row + gaps.foot);
+    const middle = y + height / 2;
+    const section = thin ? { y0: middle - thinSection / 2, y1: middle + thinSection / 2 } : { y0: y, y1: y + height };
+    lanes.push({ ...spec, y0: y, y1: y + height, lines, section, thin, top: thin ? section.y0 : y + (whole ? 4 : gaps.top) });
+    y += height;
+  });
+  return { lanes, height: y + 6 };
+}
+
+/** What stands in the rows. */
+function stand(
+  frame: Frame,
+  prepared: Prepared,
+  packed: readonly Packed[],
+  lanes: readonly Lane[],
+): Pick<Layout, "blocks" | "visible" | "waits" | "bands"> {
   const bands: Band[] = [];
   const blocks = new Map<number, Block>();
   const waits: WaitPlace[] = [];
-  let y = 4;
-  prepared.lanes.forEach(({ spec, lines, blocks: blocksHere, runs, spans }, lane) => {
-    const before = prepared.lanes[lane - 1]?.spec;
-    const layered = before !== undefined && spec.bracket !== null && spec.bracket === before.bracket;
-    if (before && !layered) y += before.offSite === spec.offSite ? (whole ? 3 : laneGap) : groundGap;
-    const { rowOf, count } = whole ? { rowOf: spans.map(() => 0), count: 1 } : packSeen(spans, seen);
-    const nameHeight = lines.length * (text + 3) + 4;
-    const y0 = y;
-    const rows = Math.max(1, count);
-    const thin = whole || count === 0;
-    const height = Math.max(nameHeight, thin ? block + 8 : padTop + rows * row + 4);
-    const top = (index: number) => y0 + (thin ? 4 : padTop) + index * row;
+  prepared.lanes.forEach((_, lane) => {
+    const { rowOf, count, blocks: placed, spans } = packed[lane]!;
+    const { thin, top } = lanes[lane]!;
+    const high = thin ? thinSection : frame.block;
+    const yOf = (index: number) => top + index * frame.row;
     const firstBand = bands.length;
-    for (let index = 0; index < rows; index += 1) {
+    for (let index = 0; index < Math.max(1, count); index += 1) {
       const taken = spans.flatMap((span, at) =>
-        rowOf[at] === index && touches(frame, span.from, span.to) ? (blocksHere[at]?.parts ?? [span]) : [],
+        rowOf[at] === index && touches(frame, span.from, span.to) ? (placed[at]?.parts ?? [span]) : [],
       );
       const sorted = [...taken].sort((a, b) => a.from - b.from);
-      bands.push({ lane, y0: top(index), y1: top(index) + block, channel: top(index) + block + 2.5, taken: sorted });
+      bands.push({ lane, y0: yOf(index), y1: yOf(index) + high, channel: yOf(index) + high + 2.5, taken: sorted });
     }
-    blocksHere.forEach((one, at) => {
+    placed.forEach((one, at) => {
       const index = rowOf[at] as number;
-      blocks.set(one.step, { ...one, lane, band: firstBand + index, y0: top(index), y1: top(index) + block });
+      blocks.set(one.step, { ...one, lane, band: firstBand + index, y0: yOf(index), y1: yOf(index) + high });
     });
-    runs.forEach((run, at) => {
-      const index = rowOf[blocksHere.length + at] as number;
-      if (touches(frame, run.x0, run.to)) waits.push({ ...run, lane, y0: top(index), y1: top(index) + block });
+    packed[lane]!.runs.forEach((run, at) => {
+      const index = rowOf[placed.length + at] as number;
+      if (touches(frame, run.x0, run.to)) waits.push({ ...run, lane, y0: yOf(index), y1: yOf(index) + high });
     });
-    lanes.push({ ...spec, y0, y1: y0 + height, lines });
-    y = y0 + height;
   });
+  for (const run of prepared.stubs.values()) {
+    const block = blocks.get(run.from);
+    if (block && touches(frame, run.x0, run.x1)) waits.push({ ...wordless(run), lane: block.lane, y0: block.y0, y1: block.y1 });
+  }
   const visible = [...blocks.values()].filter(({ from, to }) => touches(frame, from, to));
-  return { lanes, blocks, visible, waits, bands, height: y + 6, nameWidth: prepared.nameWidth };
+  return { blocks, visible, waits, bands };
 }
-
-/** Rows for what is in sight; what is not is put into rows as well, but asks for none. */
-function packSeen(spans: readonly Span[], seen: Span | null): { readonly rowOf: readonly number[]; readonly count: number } {
-  if (!seen) return packRows(spans);
-  const inSight = spans.map(({ from, to }) => to >= seen.from && from <= seen.to);
-  const packed = packRows(spans.filter((_, index) => inSight[index]));
-  let next = 0;
-  let aside = 0;
-  const rowOf = spans.map((_, index) => (inSight[index] ? (packed.rowOf[next++] as number) : aside++ % Math.max(1, packed.count)));
-  return { rowOf, count: packed.count };
-}
-
-/** The whole build has room for the block alone. */
-const bare = (spec: BlockSpec): BlockSpec => ({
-  ...spec,
-  beside: [],
-  inside: false,
-  crew: 0,
-  reason: null,
-  parts: [{ from: spec.x0, to: spec.x1 }],
-  from: spec.x0,
-  to: spec.x1,
-});

@@ -42,9 +42,10 @@ function oneBlock(frame: Frame, layout: Layout, block: Block): Mark[] {
   );
   for (let index = 1; index < block.stretches.length; index += 1) {
     const [from, to] = [block.stretches[index - 1]![1], block.stretches[index]![0]];
+    const inset = (block.y1 - block.y0) * 0.3;
     for (const [name, y] of [
-      ["a", block.y0 + 6],
-      ["b", block.y1 - 6],
+      ["a", block.y0 + inset],
+      ["b", block.y1 - inset],
     ] as const)
       marks.push(
         path(

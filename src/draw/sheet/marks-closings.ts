@@ -21,7 +21,9 @@ export function closingMarks(frame: Frame, layout: Layout): Mark[] {
       const shut = (plan.stands.places[lane.place] ?? []).some((state) => state.by === closing.piece && state.state !== "open");
       if (!shut) return;
       own ||= index === block?.lane;
-      marks.push(bracketMark(`closes ${closing.piece} ${closing.step} ${lane.key}`, x, lane.y0 + 1.5, lane.y1 - 1.5, of, whole));
+      marks.push(
+        bracketMark(`closes ${closing.piece} ${closing.step} ${lane.key}`, x, lane.section.y0 + 1.5, lane.section.y1 - 1.5, of, whole),
+      );
     });
     if (block && !own)
       marks.push(

@@ -16,20 +16,29 @@ export function sectionMarks(frame: Frame, layout: Layout): Mark[] {
     marks.push(...states(frame, lane));
     const before = layout.lanes[index - 1];
     const role = "lane-line";
-    if (!frame.whole) marks.push(dayTicks(starts, lane, width));
-    if (!(before && before.y1 === lane.y0))
+    if (!frame.whole && !lane.thin) marks.push(dayTicks(starts, lane, width));
+    if (lane.thin) {
+      const y = (lane.section.y0 + lane.section.y1) / 2;
       marks.push(
-        path(`lane ${lane.key} top`, role, layers.rule, [
-          [0, lane.y0],
-          [width, lane.y0],
+        path(`lane ${lane.key}`, role, layers.rule, [
+          [0, y],
+          [width, y],
         ]),
       );
-    marks.push(
-      path(`lane ${lane.key} foot`, role, layers.rule, [
-        [0, lane.y1],
-        [width, lane.y1],
-      ]),
-    );
+    } else if (!(before && before.section.y1 === lane.section.y0))
+      marks.push(
+        path(`lane ${lane.key} top`, role, layers.rule, [
+          [0, lane.section.y0],
+          [width, lane.section.y0],
+        ]),
+      );
+    if (!lane.thin)
+      marks.push(
+        path(`lane ${lane.key} foot`, role, layers.rule, [
+          [0, lane.section.y1],
+          [width, lane.section.y1],
+        ]),
+      );
     if (before && !before.offSite && lane.offSite) {
       const y = (before.y1 + lane.y0) / 2;
       marks.push(
@@ -53,8 +62,8 @@ function dayStarts(frame: Frame): readonly number[] {
 }
 
 function dayTicks(starts: readonly number[], lane: Lane, width: number): Mark {
-  const d = starts.map((x) => `M${x} ${round(lane.y0)}v4`).join("");
-  return shape(`ticks ${lane.key}`, "lane-line", layers.rule, d, { x0: 0, y0: lane.y0, x1: width, y1: lane.y0 + 4 });
+  const d = starts.map((x) => `M${x} ${round(lane.section.y0)}v4`).join("");
+  return shape(`ticks ${lane.key}`, "lane-line", layers.rule, d, { x0: 0, y0: lane.section.y0, x1: width, y1: lane.section.y0 + 4 });
 }
 
 function states(frame: Frame, lane: Lane): Mark[] {
@@ -73,15 +82,26 @@ function states(frame: Frame, lane: Lane): Mark[] {
     const earth = isEarth(build, lane.place, state.by);
     const edge = filled ? (earth ? "earth-edge" : "concrete-edge") : "closed-edge";
     const id = `${lane.key} ${index}`;
-    if (!notYet) marks.push(rect(`state ${id}`, filled ? "filled-flat" : "closed-flat", layers.section, x0, lane.y0, x1, lane.y1));
-    const foot = frame.whole ? 0 : footHeight;
-    if (foot > 0) marks.push(rect(`foot ${id}`, edge, layers.section, x0, lane.y1 - foot, x1, lane.y1));
-    marks.push(rect(`edge ${id}`, edge, layers.section, x0, lane.y0, Math.min(x1, x0 + (frame.whole ? 4 : edgeWidth)), lane.y1 - foot));
+    if (!notYet)
+      marks.push(rect(`state ${id}`, filled ? "filled-flat" : "closed-flat", layers.section, x0, lane.section.y0, x1, lane.section.y1));
+    const foot = frame.whole || lane.thin ? 0 : footHeight;
+    if (foot > 0) marks.push(rect(`foot ${id}`, edge, layers.section, x0, lane.section.y1 - foot, x1, lane.section.y1));
+    marks.push(
+      rect(
+        `edge ${id}`,
+        edge,
+        layers.section,
+        x0,
+        lane.section.y0,
+        Math.min(x1, x0 + (frame.whole ? 4 : edgeWidth)),
+        lane.section.y1 - foot,
+      ),
+    );
     if (next?.state === "open")
       marks.push(
         path(`opens ${id}`, "opens-edge", layers.closing, [
-          [x1, lane.y0],
-          [x1, lane.y1],
+          [x1, lane.section.y0],
+          [x1, lane.section.y1],
         ]),
       );
   });

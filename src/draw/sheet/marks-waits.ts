@@ -3,10 +3,9 @@ import type { Frame } from "./frame";
 import type { Layout, WaitPlace } from "./layout";
 import { circle } from "./marks-blocks";
 import { plates } from "./plate";
-import { type WaitEnd, waitTextGap } from "./waits";
+import { shortest, type WaitEnd, waitTextGap } from "./waits";
 
-const half = 4;
-const tick = 8;
+const most = { half: 4, tick: 8 } as const;
 const ring = 3;
 
 /** Waits as hatched runs at their true length, a tick where each lets go, what is awaited beside it, and a ring for each visit. */
@@ -20,6 +19,7 @@ export function waitMarks(frame: Frame, layout: Layout): Mark[] {
   });
   for (const run of layout.waits) {
     const y = (run.y0 + run.y1) / 2;
+    const half = Math.min(most.half, (run.y1 - run.y0) / 3);
     const of: Subject = { list: "steps", id: build.steps[run.from]!.id };
     const corners: [number, number][] = [
       [run.x0, y - half],
@@ -56,10 +56,11 @@ function endMarks(frame: Frame, layout: Layout, run: WaitPlace, end: WaitEnd, y:
     path(
       `${run.id} end ${end.row}`,
       "wait-end",
-      layers.wait + 1,
+      // A short one may end within the block that starts it.
+      run.x1 - run.x0 < shortest ? layers.text : layers.wait + 1,
       [
-        [end.x, y - tick],
-        [end.x, y + tick],
+        [end.x, y - Math.min(most.tick, (run.y1 - run.y0) / 2)],
+        [end.x, y + Math.min(most.tick, (run.y1 - run.y0) / 2)],
       ],
       { of },
     ),

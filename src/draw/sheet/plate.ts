@@ -1,6 +1,7 @@
 import { layers, type Mark, rect, type TextMark } from "../marks/mark";
 import type { Frame } from "./frame";
-import { edgesOf, type Lane } from "./layout";
+import type { Lane } from "./layout";
+import { edgesOf } from "./prepare";
 
 /** Room of the texture and the closing mark at an edge, px. */
 const edgeRoom = 15;

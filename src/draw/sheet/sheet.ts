@@ -1,11 +1,13 @@
-import { type SiteTime, siteTime } from "../../core/clock";
+import { siteTime } from "../../core/clock";
 import { type Drawing, inOrder, type Mark, type Part, words } from "../marks/mark";
-import { type Axis, makeAxis } from "../time/axis";
-import { elevationMarks, type Room } from "./elevation";
+import type { Axis } from "../time/axis";
+import { axisOf, usualDay } from "./axis-of";
+import { drawnParts, elevationMarks, hasElevation, leastCorner } from "./elevation";
 import { type Flag, layFlags } from "./flags";
 import type { Frame, SheetAsked } from "./frame";
 import { headMarks } from "./head";
-import { type Band, type Block, type Lane, layOut, type Prepared, prepareLanes } from "./layout";
+import { type Band, type Block, type Lane, layOut } from "./layout";
+import { type Leader, leadersOf } from "./leaders";
 import { blockMarks } from "./marks-blocks";
 import { chalkMarks } from "./marks-chalk";
 import { closingMarks } from "./marks-closings";
@@ -13,7 +15,8 @@ import { foldMarks, ghostMarks, slackMarks, todayMarks } from "./marks-more";
 import { sectionMarks } from "./marks-section";
 import { tailMarks } from "./marks-tails";
 import { waitMarks } from "./marks-waits";
-import { sideMarks } from "./side";
+import { type Prepared, prepareLanes } from "./prepare";
+import { bracketWidth, sideMarks, trackRoom } from "./side";
 import { footMarks } from "./strips";
 
 /** The Dates sheet: places as lanes against time, in five parts that share their edges. */
@@ -23,16 +26,10 @@ export interface Sheet extends Drawing {
   readonly bands: readonly Band[];
   readonly blocks: ReadonlyMap<number, Block>;
   readonly flags: readonly Flag[];
-  /** Corner, head, side, body, foot. */
-  readonly part: Readonly<Record<"corner" | "head" | "side" | "elevation" | "body" | "foot" | "footSide", Part>>;
-  /** The elevation between two heights of the side, built up to an instant: for a screen that keeps it in sight. */
-  structure(room: Room, at: number): readonly Mark[];
-}
-
-/** The day width at which ten weekends fit beside the names, px. */
-export function dayWidthFor(width: number, weekends = 10): number {
-  const each = width / weekends;
-  return Math.max(47, Math.min(130, Math.floor((each - 32) / 2)));
+  readonly part: Readonly<Record<"corner" | "head" | "side" | "body" | "foot" | "footSide", Part>>;
+  readonly leaders: readonly Leader[];
+  /** The elevation in the corner, built up to an instant. */
+  structure(at: number): readonly Mark[];
 }
 
 /** What a sheet needs whatever is in sight; handed back to `sheet` it is not made anew while one scrolls. */
@@ -43,9 +40,9 @@ export interface SheetBase {
 }
 
 export function sheetBase(asked: SheetAsked): SheetBase {
-  const elevation = (asked.elevation ?? true) && asked.build.places.some((place) => place.elevation_mm !== null);
+  const elevation = hasElevation(asked);
   const frame = frameOf(asked);
-  return { prepared: prepareLanes(frame, elevation ? 150 : 132), axis: frame.axis, elevation };
+  return { prepared: prepareLanes(frame), axis: frame.axis, elevation };
 }
 
 /** A pure function of what is asked: same build, plan and options, same marks. `base`: of the same question, whatever its sight. */
@@ -59,9 +56,13 @@ export function sheet(asked: SheetAsked, base: SheetBase = sheetBase(asked)): Sh
   const { flags, rows } = layFlags(frame0);
   const width = Math.ceil(Math.max(prepared.width, leastWidth, ...flags.map(({ x, width }) => x + width + 4)));
   const frame: Frame = { ...frame0, axis: { ...frame0.axis, width } };
-  const head = headMarks(frame, flags, rows);
+  const head = headMarks(frame, flags, rows, elevation ? leastCorner(frame.whole) : 0);
   const side = sideMarks(frame, layout, elevation);
-  const structure = (room: Room, at: number) => (elevation ? inOrder(elevationMarks(frame, layout, side.width, room, at)) : []);
+  const drawn = elevation ? drawnParts(frame, side.width - trackRoom - bracketWidth - 4, head.height) : [];
+  const leaders = leadersOf(layout, drawn, side.width, head.height, frame.whole);
+  const shownLeaders = leaders.filter(({ shown }) => shown);
+  const structure = (at: number) =>
+    inOrder([...elevationMarks(frame, drawn, side.width, at), ...shownLeaders.flatMap(({ inCorner }) => inCorner)]);
   const foot = footMarks(frame);
   const body = inOrder([
     ...sectionMarks(frame, layout),
@@ -80,16 +81,15 @@ export function sheet(asked: SheetAsked, base: SheetBase = sheetBase(asked)): Sh
   );
   const [left, top, bottom] = [side.width, head.height, head.height + layout.height];
   const part = {
-    corner: { name: "corner", x: 0, y: 0, width: left, height: top, marks: [] },
+    corner: { name: "corner", x: 0, y: 0, width: left, height: top, marks: structure(asked.today ?? 0) },
     head: { name: "head", x: left, y: 0, width, height: top, marks: inOrder(head.marks) },
-    side: { name: "side", x: 0, y: top, width: left, height: layout.height, marks: inOrder(side.marks) },
-    elevation: {
-      name: "elevation",
+    side: {
+      name: "side",
       x: 0,
       y: top,
       width: left,
       height: layout.height,
-      marks: structure({ from: 0, to: layout.height }, asked.today ?? 0),
+      marks: inOrder([...side.marks, ...shownLeaders.flatMap(({ inSide }) => inSide)]),
     },
     body: { name: "body", x: left, y: top, width, height: layout.height, marks: body },
     footSide: { name: "footSide", x: 0, y: bottom, width: left, height: foot.height, marks: footNames },
@@ -106,8 +106,9 @@ export function sheet(asked: SheetAsked, base: SheetBase = sheetBase(asked)): Sh
     title: `${build.name}: dates`,
     width: left + width,
     height: bottom + foot.height,
-    parts: [part.body, part.head, part.side, part.elevation, part.foot, part.footSide],
+    parts: [part.body, part.head, part.side, part.corner, part.foot, part.footSide],
     structure,
+    leaders,
     part,
     axis: frame.axis,
     lanes: layout.lanes,
@@ -122,7 +123,8 @@ function frameOf(asked: SheetAsked): Frame {
   const whole = asked.scale === "whole";
   const text = asked.text ?? 14;
   const time = siteTime(build.site.zone, build.start);
-  const block = whole ? 13 : text + 6;
+  const dense = !whole && (asked.dayWidth ?? usualDay) < denseDay;
+  const block = whole ? 13 : dense ? text + 1 : text + 6;
   return {
     asked: { ...asked, units: asked.units ?? build.site.units },
     build,
@@ -130,45 +132,18 @@ function frameOf(asked: SheetAsked): Frame {
     time,
     axis: axisOf(asked, time, whole),
     whole,
+    dense,
     text,
     seen: null,
     closingOf: new Map([...plan.closings].reverse().map((closing) => [closing.step, closing])),
     chainAt: new Map(plan.chain.map(({ job }, index) => [job, index])),
     block,
-    row: block + 7,
+    row: block + (dense ? 4.5 : 7),
   };
 }
+
+/** Below this width of a site day the sheet is dense, px. */
+const denseDay = 46;
 
 /** So that month and today have room on the sheet of a short build. px */
 const leastWidth = 360;
-
-/** Instants beyond a decade are answers like "never", not dates. */
-const [earliest, latest] = [-1_000_000, 6_000_000];
-
-function axisOf(asked: SheetAsked, time: SiteTime, whole: boolean): Axis {
-  const plans = [asked.plan, ...(asked.before ? [asked.before.plan] : [])];
-  let [from, to] = [Number.POSITIVE_INFINITY, Number.NEGATIVE_INFINITY];
-  const cover = (t: number) => {
-    if (t < earliest || t > latest) return;
-    from = Math.min(from, t);
-    to = Math.max(to, t);
-  };
-  for (const plan of plans) {
-    for (const { start, finish } of plan.steps) {
-      cover(start);
-      cover(finish);
-    }
-    for (const { arrives } of plan.deliveries) cover(arrives);
-    for (const { at } of plan.bookings) cover(at);
-  }
-  if (from > to) [from, to] = [0, 1440];
-  return makeAxis({
-    time,
-    // A weekday on which somebody only looks in, or something is dropped, stays folded.
-    days: plans.flatMap(({ days }) => days.filter(({ site, steps }) => site || steps.length > 0)),
-    from,
-    to,
-    folding: whole ? "whole" : asked.unfolded ? "unfolded" : "folded",
-    dayWidth: whole ? 7.5 : (asked.dayWidth ?? 64),
-  });
-}

@@ -8,21 +8,19 @@ export interface Side {
 }
 
 export const bracketWidth = 12;
-/** Room for the elevation and for its leader lines, px. */
-export const elevationWidth = 118;
-export const leaderWidth = 44;
+/** Room for the tracks of the leader lines, between the names and the brackets, px. */
+export const trackRoom = 46;
 
-const sideWidth = (nameWidth: number, elevation: boolean): number =>
-  nameWidth + bracketWidth + 8 + (elevation ? elevationWidth + leaderWidth : 0);
+/** Width of the names with what stands beside them, px. */
+export const sideWidth = (nameWidth: number, elevation: boolean): number => nameWidth + 8 + bracketWidth + (elevation ? trackRoom + 6 : 0);
 
-/** Left of the lanes: their names with their brackets. */
+/** Left of the lanes: their names with their brackets, and room for the leader lines where the structure is drawn. */
 export function sideMarks(frame: Frame, layout: Layout, elevation: boolean): Side {
   const width = sideWidth(layout.nameWidth, elevation);
-  return { width, marks: [...names(frame, layout, width), ...brackets(layout, width)] };
+  return { width, marks: [...names(frame, layout, layout.nameWidth + 8), ...brackets(layout, width)] };
 }
 
-function names({ text, build }: Frame, layout: Layout, width: number): Mark[] {
-  const right = width - bracketWidth;
+function names({ text, build }: Frame, layout: Layout, right: number): Mark[] {
   return layout.lanes.flatMap((lane) => {
     const line = text + 3;
     const first = (lane.y0 + lane.y1) / 2 - ((lane.lines.length - 1) * line) / 2 + text * 0.34;

@@ -34,14 +34,23 @@ function weekendsFoot(frame: Frame): Foot {
   };
   const narrow = (frame.asked.dayWidth ?? 60) < 56;
   const manned = (day: Day) => day.site || day.peopleWanted > 0;
-  add(
-    "hands wanted",
-    dayCells(frame, (day) => (manned(day) ? { text: `${day.peopleWanted}`, warn: day.peopleWanted > day.peopleThere } : null)),
-  );
-  add(
-    "hands there",
-    dayCells(frame, (day) => (manned(day) ? { text: `${day.peopleThere}` } : null)),
-  );
+  const short = (day: Day) => day.peopleWanted > day.peopleThere;
+  const hands = (say: (day: Day) => { text: string; warn?: boolean }) => dayCells(frame, (day) => (manned(day) ? say(day) : null));
+  if (frame.dense)
+    add(
+      "hands wanted/there",
+      hands((day) => ({ text: `${day.peopleWanted}/${day.peopleThere}`, warn: short(day) })),
+    );
+  else {
+    add(
+      "hands wanted",
+      hands((day) => ({ text: `${day.peopleWanted}`, warn: short(day) })),
+    );
+    add(
+      "hands there",
+      hands((day) => ({ text: `${day.peopleThere}` })),
+    );
+  }
   add(
     "daylight",
     dayCells(frame, (day) =>

@@ -1,13 +1,24 @@
 import { expect, test } from "vitest";
 import { porch } from "../../../test/drawings/porch";
+import { awaited } from "./awaited";
 import { twinRows } from "./twin";
 
 const { build, plan } = porch();
 const rows = twinRows(build, plan);
-const row = (id: string) => rows.find((one) => one.id === id)!;
+const row = (id: string) => rows.find((one) => one.id === id && one.list !== "waits" && one.list !== "visits")!;
 
-test("every step, delivery and booking has a row, in the order of time", () => {
-  expect(rows.length).toBe(build.steps.length + build.deliveries.length + build.bookings.length);
+const count = (list: string) => rows.filter((one) => one.list === list).length;
+
+test("every step, delivery, booking, wait, visit and day has a row, in the order of time", () => {
+  expect([count("steps"), count("deliveries"), count("bookings")]).toEqual([
+    build.steps.length,
+    build.deliveries.length,
+    build.bookings.length,
+  ]);
+  expect([count("visits"), count("days")]).toEqual([plan.visits.length, plan.days.length]);
+  expect(count("waits")).toBe(awaited(build, plan).length);
+  expect(count("waits")).toBeGreaterThan(0);
+  expect(new Set(rows.map(({ key }) => key)).size).toBe(rows.length);
   expect(rows.map(({ at }) => at)).toEqual([...rows.map(({ at }) => at)].sort((a, b) => a - b));
 });
 

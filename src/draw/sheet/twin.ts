@@ -6,11 +6,15 @@ import { dateLabel, momentLabel, spanLabel } from "../time/labels";
 import { crewOf } from "./blocks";
 import { laneOfSteps } from "./lanes";
 import { gapReason } from "./reasons";
+import { dayRows, visitRows, waitRows } from "./twin-more";
 
 /** One row of the sheet as text, for screen readers and print. */
 export interface TwinRow {
-  readonly list: "steps" | "deliveries" | "bookings";
+  readonly list: "steps" | "deliveries" | "bookings" | "waits" | "visits" | "days";
+  /** Of the step, delivery or booking; of the step that starts a wait or is looked after on a visit; the date of a day. */
   readonly id: string;
+  /** Unique in the table. */
+  readonly key: string;
   readonly at: number;
   readonly name: string;
   readonly place: string;
@@ -22,11 +26,11 @@ export interface TwinRow {
 
 export const twinHeadings = ["what", "where", "when", "hands", "notes"] as const;
 
-/** Everything the sheet shows of steps, deliveries and bookings, in the order of their dates. */
+/** Everything the sheet shows, in the order of time: days with their hands and daylight, steps, waits, visits, deliveries and bookings. */
 export function twinRows(build: Build, plan: Plan): TwinRow[] {
   const time = siteTime(build.site.zone, build.start);
   const laneOf = laneOfSteps(build);
-  const rows: TwinRow[] = plan.steps.map((dates, index) => {
+  const rows: Omit<TwinRow, "key">[] = plan.steps.map((dates, index) => {
     const step = build.steps[index]!;
     const notes: string[] = [];
     for (const closing of plan.closings)
@@ -82,7 +86,16 @@ export function twinRows(build: Build, plan: Plan): TwinRow[] {
       notes,
     });
   });
-  return rows.sort((a, b) => a.at - b.at);
+  rows.push(...waitRows(build, plan), ...visitRows(build, plan), ...dayRows(build, plan));
+  const seen = new Map<string, number>();
+  return rows
+    .sort((a, b) => a.at - b.at)
+    .map((row) => {
+      const key = `${row.list} ${row.id}`;
+      const count = (seen.get(key) ?? 0) + 1;
+      seen.set(key, count);
+      return { ...row, key: `${key} ${count}` };
+    });
 }
 
 function closed(build: Build, piece: number): string {
@@ -91,7 +104,7 @@ function closed(build: Build, piece: number): string {
   return [...ids].map((id) => placeName(build, build.at.place.get(id) ?? -1)).join(", ");
 }
 
-function placeName(build: Build, index: number): string {
+export function placeName(build: Build, index: number): string {
   const place = build.places[index];
   return place ? nameOf(place) : "";
 }

@@ -2,6 +2,7 @@ import type { Amount, Wait } from "../../core/build";
 import { textWidth } from "../text/measure";
 import { amountLabel, waitName } from "../text/names";
 import { momentLabel } from "../time/labels";
+import { awaited } from "./awaited";
 import type { Frame } from "./frame";
 
 /** One wait that lets go: when, and what is said at its tick. */
@@ -29,50 +30,21 @@ export interface WaitRun {
   readonly to: number;
 }
 
-/** Shorter runs are not drawn: they could not be told from the edge of the block. px */
-const shortest = 14;
+/** Shorter runs have no row and no words: a hatched stub and a tick beside the block that starts them. px */
+export const shortest = 14;
 /** Gap between a wait's tick and its words, px. */
 export const waitTextGap = 8;
 
-/** When the least amount of an arc lets go: as the plan says, or reckoned here for plain elapsed time. Null where neither is to be had. */
-function readyOf(frame: Frame, stated: ReadonlyMap<number, number>, row: number, begins: number, amount: Amount): number | null {
-  const known = stated.get(row);
-  if (known !== undefined) return known;
-  const link = frame.plan.chain.find(({ holder }) => holder.kind === "wait" && holder.row === row);
-  if (link) return link.ready;
-  return amount.on.kind === "elapsed" ? begins + amount.amount : null;
-}
-
 export function waitRuns(frame: Frame): WaitRun[] {
   const { build, plan, axis } = frame;
-  const { arcs, amounts } = plan.access;
-  const stated = new Map((plan.waits ?? []).map(({ row, ready }) => [row, ready as number]));
-  const waits = new Map(build.waits.map((wait) => [wait.id as string, wait]));
   const groups = new Map<string, { from: number; begins: number; ends: WaitEnd[] }>();
-  for (let row = 0; row < arcs.count; row += 1) {
-    const amount = amounts[arcs.least[row] as number];
-    const from = arcs.from[row] as number;
-    const dates = plan.steps[from];
-    if (!amount || amount.amount === 0 || !dates) continue;
-    const begins = arcs.fromEnd[row] === 0 ? dates.start : dates.finish;
-    const ready = readyOf(frame, stated, row, begins, amount);
-    if (ready === null || ready > 6_000_000) continue;
-    const x = axis.x(ready);
-    if (x - axis.x(begins) < shortest) continue;
-    const key = `${build.steps[from]!.id} ${arcs.fromEnd[row]}`;
+  for (const { row, from, to, fromEnd, wait, amount, begins, ready } of awaited(build, plan)) {
+    const key = `${build.steps[from]!.id} ${fromEnd}`;
     const group = groups.get(key) ?? { from, begins, ends: [] };
     groups.set(key, group);
     // Of several waits that let go at one instant the first is told.
     if (group.ends.some((end) => end.ready === ready)) continue;
-    group.ends.push({
-      row,
-      to: arcs.to[row] as number,
-      wait: waits.get(plan.access.statements[arcs.reason[row] as number]?.id ?? "") ?? null,
-      ready,
-      x,
-      label: wordsOf(frame, row, amount, ready),
-      labelled: true,
-    });
+    group.ends.push({ row, to, wait, ready, x: axis.x(ready), label: wordsOf(frame, wait, amount, ready), labelled: true });
   }
   const visits = plan.visits.map(({ from, at }) => ({ from, x: axis.x(at) }));
   return [...groups].map(([key, group]) =>
@@ -85,10 +57,11 @@ export function waitRuns(frame: Frame): WaitRun[] {
   );
 }
 
-function wordsOf({ build, plan, time }: Frame, row: number, amount: Amount, ready: number): string {
-  const id = plan.access.statements[plan.access.arcs.reason[row] as number]?.id;
-  const name = waitName(build.waits.find((one) => one.id === id) ?? null);
+function wordsOf({ build, time, dense }: Frame, wait: Wait | null, amount: Amount, ready: number): string {
+  const name = waitName(wait);
   const much = amountLabel(build, amount);
+  // A dense sheet has room for how long and until when; what for stands in the side sheet and the table.
+  if (dense) return `${much.split(", ")[0]}: ready ${momentLabel(time, ready)}`;
   return `${name === null ? much : `${name}, ${much}`}: ready ${momentLabel(time, ready)}`;
 }
 

@@ -47,7 +47,13 @@ interface Widths {
 function widthsOf(folding: Folding, dayWidth: number): Widths {
   // Whole build: a weekend with its week is about 20 px.
   if (folding === "whole") return { site: dayWidth, visit: 3, night: 1, fold: 3 };
-  return { site: dayWidth, visit: Math.max(52, dayWidth * 0.6), night: 6, fold: 26 };
+  const between = (least: number, value: number, most: number) => Math.max(least, Math.min(most, value));
+  return {
+    site: dayWidth,
+    visit: between(22, dayWidth * 0.85, Math.max(52, dayWidth * 0.6)),
+    night: between(3, dayWidth * 0.1, 6),
+    fold: between(12, dayWidth * 0.45, 26),
+  };
 }
 
 export function makeAxis(asked: AxisAsked): Axis {

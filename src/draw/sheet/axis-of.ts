@@ -1,0 +1,38 @@
+import type { SiteTime } from "../../core/clock";
+import { type Axis, makeAxis } from "../time/axis";
+import type { SheetAsked } from "./frame";
+
+/** Width of a site day where none is asked for, px. */
+export const usualDay = 64;
+
+/** Instants beyond a decade are answers like "never", not dates. */
+const [earliest, latest] = [-1_000_000, 6_000_000];
+
+/** The axis of a sheet: from the first thing on it to the last, in the plan and in the one it is compared with. */
+export function axisOf(asked: SheetAsked, time: SiteTime, whole: boolean): Axis {
+  const plans = [asked.plan, ...(asked.before ? [asked.before.plan] : [])];
+  let [from, to] = [Number.POSITIVE_INFINITY, Number.NEGATIVE_INFINITY];
+  const cover = (t: number) => {
+    if (t < earliest || t > latest) return;
+    from = Math.min(from, t);
+    to = Math.max(to, t);
+  };
+  for (const plan of plans) {
+    for (const { start, finish } of plan.steps) {
+      cover(start);
+      cover(finish);
+    }
+    for (const { arrives } of plan.deliveries) cover(arrives);
+    for (const { at } of plan.bookings) cover(at);
+  }
+  if (from > to) [from, to] = [0, 1440];
+  return makeAxis({
+    time,
+    // A weekday on which somebody only looks in, or something is dropped, stays folded.
+    days: plans.flatMap(({ days }) => days.filter(({ site, steps }) => site || steps.length > 0)),
+    from,
+    to,
+    folding: whole ? "whole" : asked.unfolded ? "unfolded" : "folded",
+    dayWidth: whole ? 7.5 : (asked.dayWidth ?? usualDay),
+  });
+}
