@@ -21,6 +21,7 @@ export default defineConfig({
   test: {
     testTimeout: 60_000,
     hookTimeout: 120_000,
+    setupFiles: ["./test/tools/seed.ts"],
     reporters: ["default", "./test/tools/closing-line.ts"],
     projects: [
       {

@@ -160,8 +160,8 @@ describe("whatever is read", () => {
             readDocument(document);
             document = apply(document, edits).document;
             const again = readDocument(document);
-            expect(again).toEqual(readDocument(JSON.parse(JSON.stringify(document ?? null))));
-            expect(readDocument(first)).toEqual(readDocument(JSON.parse(JSON.stringify(first))));
+            expect(again).toEqual(readDocument(structuredClone(document)));
+            expect(readDocument(first)).toEqual(readDocument(structuredClone(first)));
           }
         },
       ),
