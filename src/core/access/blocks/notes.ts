@@ -1,9 +1,12 @@
 import type { Finding } from "../../base";
 import type { Build } from "../../build";
 
+const none: readonly Finding[] = [];
+
 /** What is worth nothing as it is written, and is said also where an order exists: holders that go by themselves, pieces said to hold themselves without an amount. */
 export function notesOn(build: Build): Finding[] {
-  return build.pieces.flatMap((piece): Finding[] => {
+  return build.pieces.flatMap((piece): readonly Finding[] => {
+    if (piece.heldBy.length === 0) return none;
     const where = { list: "pieces", id: piece.id, key: "heldBy" };
     const goers = [...new Set(piece.heldBy.flat())].filter(
       (id) => (build.pieces[build.at.piece.get(id) ?? -1]?.goesAfter ?? null) !== null,
@@ -11,7 +14,7 @@ export function notesOn(build: Build): Finding[] {
     const goes = goers.map(
       (holder): Finding => ({ code: "access.holds-nothing", severity: "look", where, detail: { piece: piece.id, holder } }),
     );
-    if (!piece.claimsToHoldItself || piece.holdsItself !== null || piece.heldBy.length === 0) return goes;
+    if (!piece.claimsToHoldItself || piece.holdsItself !== null) return goes;
     return [
       ...goes,
       { code: "access.holds-itself", severity: "look", where: { ...where, key: "holdsItself" }, detail: { piece: piece.id } },

@@ -37,7 +37,7 @@ export class Closing {
     const filled = this.#fillers.flatMap((p) => this.#during(p, s, fact));
     const each = this.#ways.map(({ closers, makers }) => [
       ...closers.flatMap((p) => this.#during(p, s, fact)),
-      ...makers.flatMap((p) => this.#open(this.program.together(fact, this.#stand.gone(p, s), s))),
+      ...makers.flatMap((p) => this.#open(this.#stand.gone(p, s, fact))),
     ]);
     if (each.length === 0 || each.some((options) => options.length === 0)) return filled;
     const shut = this.program.selector();

@@ -5,15 +5,16 @@ import { compileHoldPoints } from "./hold-points";
 import { Program } from "./program";
 import { Reaching } from "./reach";
 import { compileRefusals } from "./refusals";
-import { compileSteps } from "./steps";
+import { compileSteps, reachesOf } from "./steps";
 import { compileWaits } from "./waits";
 
 /** The whole build as clauses. Statements come from here and nowhere else; see rules.ts. */
 export function compile(build: Build, refuse: readonly (readonly RefusedLink[])[] = []): Program {
   const program = new Program(build);
   const reaching = new Reaching(program);
-  compileSteps(program, reaching);
-  compileHoldPoints(program, reaching);
+  const asked = build.steps.map((_, s) => reachesOf(build, s));
+  compileSteps(program, reaching, asked);
+  compileHoldPoints(program, reaching, asked);
   build.pieces.forEach((piece, p) => {
     if (piece.up < 0 || piece.down < 0) return;
     const ids = { step: build.steps[piece.up]?.id ?? "", other: build.steps[piece.down]?.id ?? "" };

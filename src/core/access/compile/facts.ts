@@ -56,7 +56,7 @@ export function needDetail(need: Passage): Record<string, DetailValue> {
 
 /** The same text for needs that pass the same ways. */
 export function needKey(need: Passage): string {
-  return need.kind === "hand" || need.kind === "arm" || need.kind === "unit"
-    ? `${need.kind} ${Object.values(needDetail(need)).join(" ")}`
-    : need.kind;
+  if (need.kind === "hand" || need.kind === "arm") return `${need.kind} ${need.depth_mm}`;
+  if (need.kind !== "unit") return need.kind;
+  return `unit ${need.long_mm} ${need.wide_mm} ${need.thick_mm} ${need.mass_kg} ${need.piece ?? ""}`;
 }

@@ -1,4 +1,4 @@
-import type { Program } from "./program";
+import { never, type Program } from "./program";
 import { Stand } from "./stand";
 
 /**
@@ -21,8 +21,8 @@ export function compileHeld(program: Program): void {
         .map((set) => {
           const selector = program.selector();
           for (const p of set) {
-            if (stand.piece(p).up !== t) program.clause(fact, selector, [stand.up(p, t)], t);
-            program.clause(fact, selector, [stand.stillThere(p, t)], t);
+            if (stand.piece(p).up !== t) program.must(fact, selector, stand.up(p, t), never, t);
+            program.must(fact, selector, stand.stillThere(p, t), never, t);
           }
           return selector;
         });
@@ -32,7 +32,7 @@ export function compileHeld(program: Program): void {
       if (t < 0 || piece.down === t) continue;
       const whole = wholeAt(t);
       const itself = piece.holdsItself === null ? [] : [program.together(fact, stand.there(q, t, piece.holdsItself), t)];
-      program.clause(fact, -1, [...whole, ...itself, program.together(fact, stand.gone(q, t), t), stand.notYet(q, t)], t);
+      program.clause(fact, -1, [...whole, ...itself, stand.gone(q, t, fact), stand.notYet(q, t)], t);
     }
   });
 }

@@ -2,7 +2,7 @@ import type { PassageKind } from "../../build";
 import { Closing } from "./closing";
 import type { Program } from "./program";
 import type { Reaching } from "./reach";
-import { reachesOf } from "./steps";
+import type { AskedReach } from "./steps";
 
 /** What somebody does who only sets what closes or fills a place: from outside, by what passes without a person. A person or a machine in the place works there. */
 const forSetting: readonly PassageKind[] = ["sight", "hand", "arm", "hose", "unit"];
@@ -11,10 +11,10 @@ const forSetting: readonly PassageKind[] = ["sight", "hand", "arm", "hose", "uni
  * An inspection that stops the work: whoever works at the place does so before it or while the place is closed, nothing fills the place before it, and it sees
  * the place, whether or not its step says so.
  */
-export function compileHoldPoints(program: Program, reaching: Reaching): void {
+export function compileHoldPoints(program: Program, reaching: Reaching, asked: readonly (readonly AskedReach[])[]): void {
   const { build, facts } = program;
   if (!build.steps.some((step) => step.holdPoint !== null)) return;
-  const workers = workersOf(program);
+  const workers = workersOf(asked, new Set(build.steps.flatMap((step) => step.holdPoint?.places ?? [])));
   build.steps.forEach((step, h) => {
     for (const place of new Set(step.holdPoint?.places)) {
       const q = build.at.place.get(place);
@@ -34,17 +34,22 @@ export function compileHoldPoints(program: Program, reaching: Reaching): void {
 
 interface Worker {
   readonly step: number;
-  readonly needs: readonly PassageKind[];
+  readonly needs: PassageKind[];
 }
 
 /** Steps by place that do more there than look, each with what must get there. */
-function workersOf(program: Program): Map<string, Worker[]> {
+function workersOf(asked: readonly (readonly AskedReach[])[], held: ReadonlySet<string>): Map<string, Worker[]> {
   const workers = new Map<string, Worker[]>();
-  program.build.steps.forEach((_, step) => {
-    const aims = reachesOf(program.build, step).flatMap(({ reach }) => reach.any.filter((a) => a.need.kind !== "sight"));
-    for (const place of new Set(aims.map((a) => a.place))) {
-      const needs = aims.filter((a) => a.place === place).map((a) => a.need.kind);
-      workers.set(place, [...(workers.get(place) ?? []), { step, needs }]);
+  asked.forEach((list, step) => {
+    for (const { reach } of list) {
+      for (const { place, need } of reach.any) {
+        if (need.kind === "sight" || !held.has(place)) continue;
+        const there = workers.get(place);
+        const last = there?.at(-1);
+        if (last?.step === step) last.needs.push(need.kind);
+        else if (there === undefined) workers.set(place, [{ step, needs: [need.kind] }]);
+        else there.push({ step, needs: [need.kind] });
+      }
     }
   });
   return workers;

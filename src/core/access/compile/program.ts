@@ -38,7 +38,7 @@ export class Program {
   readonly asked = new IntList(1024);
   readonly need = new IntList(1024);
   readonly #amounts = new Map<Amount, number>();
-  readonly #links = new Map<string, number>();
+  readonly #links = new Map<number, number[]>();
   readonly #bareLinks = new Map<number, number>();
 
   constructor(readonly build: Build) {
@@ -114,6 +114,18 @@ export class Program {
   clause(fact: number, guard: number, options: readonly number[], asked = -1, need = -1): void {
     if (options.includes(always)) return;
     for (const option of options) if (option !== never) this.options.push(option);
+    this.#end(fact, guard, asked, need);
+  }
+
+  /** The same for one option or two, of which there are most. */
+  must(fact: number, guard: number, first: number, second: number, asked = -1, need = -1): void {
+    if (first === always || second === always) return;
+    if (first !== never) this.options.push(first);
+    if (second !== never) this.options.push(second);
+    this.#end(fact, guard, asked, need);
+  }
+
+  #end(fact: number, guard: number, asked: number, need: number): void {
     this.clauseStart.push(this.options.length);
     this.groups.add(this.guard.length, guard);
     this.guard.push(guard);
@@ -124,11 +136,12 @@ export class Program {
 
   /** A clause for each of the options, all of which hold while the guard does. */
   each(fact: number, guard: number, options: readonly number[], asked = -1, need = -1): void {
-    for (const option of options) this.clause(fact, guard, [option], asked, need);
+    for (const option of options) this.must(fact, guard, option, never, asked, need);
   }
 
   /** One option that stands for all of these together. */
   together(fact: number, options: readonly number[], asked = -1, need = -1): number {
+    if (options.length === 1) return options[0] as number;
     if (options.includes(never)) return never;
     const open = options.filter((option) => option !== always);
     if (open.length < 2) return open[0] ?? always;
@@ -139,13 +152,13 @@ export class Program {
 
   /** The same link is one atom, however many clauses speak of it. */
   #link(from: number, to: number, ends: number, least: number, most: number, bare: number): number {
-    const key = `${from} ${to} ${ends} ${least} ${most}`;
-    let known = this.#links.get(key);
-    if (known === undefined) {
-      known = this.#atom(from, to, ends, least, most, bare);
-      this.#links.set(key, known);
-    }
-    return known;
+    const between = this.#links.get(from * this.steps + to);
+    const known = between?.find((atom) => this.ends.at(atom) === ends && this.least.at(atom) === least && this.most.at(atom) === most);
+    if (known !== undefined) return known;
+    const atom = this.#atom(from, to, ends, least, most, bare);
+    if (between === undefined) this.#links.set(from * this.steps + to, [atom]);
+    else between.push(atom);
+    return atom;
   }
 
   #atom(from: number, to: number, ends: number, least: number, most: number, bare: number): number {

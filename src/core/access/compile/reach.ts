@@ -1,6 +1,6 @@
 import type { Reach } from "../../build";
 import { PlaceFacts } from "./place-facts";
-import type { Program } from "./program";
+import { never, type Program } from "./program";
 import type { Site } from "./site";
 import { Stand } from "./stand";
 
@@ -25,10 +25,12 @@ export class Reaching {
   options(s: number, reach: Reach): number[] {
     if (s !== this.#step) this.#known.clear();
     this.#step = s;
-    return reach.any.flatMap(({ place, need }) => {
+    const options: number[] = [];
+    for (const { place, need } of reach.any) {
       const q = this.program.build.at.place.get(place);
-      return q === undefined ? [] : [this.#reach(s, q, this.site.needOf(need)).selector];
-    });
+      if (q !== undefined) options.push(this.#reach(s, q, this.site.needOf(need)).selector);
+    }
+    return options;
   }
 
   #reach(s: number, q: number, n: number): { readonly selector: number; readonly node: number } {
@@ -42,7 +44,7 @@ export class Reaching {
     const ways = site.passing(q, n);
     const selectors = ways.map(() => program.selector());
     program.clause(this.#facts.ways(q, n), self.selector, selectors, s, n);
-    for (const [i, way] of ways.entries()) this.#way(s, q, n, way, selectors[i] as number, self.node);
+    for (let i = 0; i < ways.length; i++) this.#way(s, q, n, ways[i] as number, selectors[i] as number, self.node);
     return self;
   }
 
@@ -51,22 +53,22 @@ export class Reaching {
     for (const p of site.closers[way] as number[]) this.#outOfTheWay(this.#facts.onWay("closes", p, q, way), selector, p, s, n);
     for (const p of site.makers[way] as number[]) {
       const fact = this.#facts.onWay("makes", p, q, way);
-      if (this.#stand.piece(p).up !== s) program.clause(fact, selector, [this.#stand.up(p, s)], s, n);
-      program.clause(fact, selector, [this.#stand.stillThere(p, s)], s, n);
+      if (this.#stand.piece(p).up !== s) program.must(fact, selector, this.#stand.up(p, s), never, s, n);
+      program.must(fact, selector, this.#stand.stillThere(p, s), never, s, n);
     }
     const outer = site.through[way] as number;
     const through = site.ways[way]?.through;
     if (outer < 0 || !through) return;
     const fact = this.#facts.through(q, way);
     const beyond = this.#reach(s, outer, site.needOf(through.need));
-    program.clause(fact, selector, [beyond.selector], s, n);
-    if (site.inOneRing(q, outer)) program.clause(fact, selector, [program.inside(beyond.node, node)], s, n);
+    program.must(fact, selector, beyond.selector, never, s, n);
+    if (site.inOneRing(q, outer)) program.must(fact, selector, program.inside(beyond.node, node), never, s, n);
   }
 
   /** A step is let off what it puts up itself. */
   #outOfTheWay(fact: number, selector: number, p: number, s: number, n: number): void {
     if (this.#stand.piece(p).up === s) return;
-    const gone = this.program.together(fact, this.#stand.gone(p, s), s, n);
-    this.program.clause(fact, selector, [this.#stand.notYet(p, s), gone], s, n);
+    const gone = this.#stand.gone(p, s, fact, n);
+    this.program.must(fact, selector, this.#stand.notYet(p, s), gone, s, n);
   }
 }

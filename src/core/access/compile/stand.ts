@@ -39,11 +39,11 @@ export class Stand {
     return [pour < 0 ? always : this.program.before(pour, s, this.program.amount(amount))];
   }
 
-  /** gone(p) < s, as links that all hold: taken down, or gone by itself once its amount has passed. */
-  gone(p: number, s: number): number[] {
+  /** gone(p) < s, as one option: taken down, or gone by itself once its amount has passed. */
+  gone(p: number, s: number, fact: number, need = -1): number {
     const { down, goesAfter } = this.piece(p);
-    if (goesAfter !== null) return this.there(p, s, goesAfter);
-    return [down >= 0 ? this.program.before(down, s) : never];
+    if (goesAfter !== null) return this.program.together(fact, this.there(p, s, goesAfter), s, need);
+    return down >= 0 ? this.program.before(down, s) : never;
   }
 
   /** s < down(p), or before it goes by itself. */

@@ -1,7 +1,7 @@
 import type { DetailValue, Statement } from "../../base";
 import type { Build, Reach, Step } from "../../build";
 import { needDetail } from "./facts";
-import type { Program } from "./program";
+import { never, type Program } from "./program";
 import type { Reaching } from "./reach";
 import { Stand } from "./stand";
 
@@ -17,6 +17,7 @@ export interface AskedReach {
 export function reachesOf(build: Build, s: number): AskedReach[] {
   const step = build.steps[s] as Step;
   const own = step.reaches.map((reach, i) => ({ reach, piece: null, number: i + 1 }));
+  if (step.takes.length === 0) return own;
   const off = step.takes.flatMap((id) => {
     const piece = build.pieces[build.at.piece.get(id) ?? -1];
     return piece === undefined ? [] : piece.off.map((reach, i) => ({ reach, piece: id as string, number: i + 1 }));
@@ -25,13 +26,13 @@ export function reachesOf(build: Build, s: number): AskedReach[] {
 }
 
 /** What steps must get to and what they lean on. */
-export function compileSteps(program: Program, reaching: Reaching): void {
+export function compileSteps(program: Program, reaching: Reaching, asked: readonly (readonly AskedReach[])[]): void {
   const { build, facts } = program;
   const stand = new Stand(program);
   build.steps.forEach((step, s) => {
-    reachesOf(build, s).forEach((asked, i) => {
-      const fact = facts.add(reachStatement(step.id, asked), "steps", s * 1000 + Math.min(i, 599));
-      program.clause(fact, -1, reaching.options(s, asked.reach), s);
+    asked[s]?.forEach((one, i) => {
+      const fact = facts.add(reachStatement(step.id, one), "steps", s * 1000 + Math.min(i, 599));
+      program.clause(fact, -1, reaching.options(s, one.reach), s);
     });
     step.leansOn.forEach(({ piece, once }, i) => {
       const p = build.at.piece.get(piece);
@@ -39,15 +40,22 @@ export function compileSteps(program: Program, reaching: Reaching): void {
       const detail: Record<string, DetailValue> = once === null ? {} : { once: once.text };
       const fact = facts.add({ rule: "leans", step: step.id, piece, detail }, "steps", s * 1000 + 600 + Math.min(i, 99));
       program.each(fact, -1, stand.there(p, s, once), s);
-      program.clause(fact, -1, [stand.stillThere(p, s)], s);
+      program.must(fact, -1, stand.stillThere(p, s), never, s);
     });
   });
 }
 
 function reachStatement(step: string, { reach, piece, number }: AskedReach): Statement & { readonly rule: "reach" | "off" } {
+  const id = String(number);
+  const [only] = reach.any;
+  if (reach.any.length === 1 && only !== undefined) {
+    const { place, need } = only;
+    const measured = need.kind === "hand" || need.kind === "arm" || need.kind === "unit";
+    const plain = { places: [place], needs: [need.kind] };
+    const detail = measured ? { ...plain, ...needDetail(need) } : plain;
+    if (piece === null) return { rule: "reach", step, id, place, need: need.kind, detail };
+    return { rule: "off", step, piece, id, place, need: need.kind, detail };
+  }
   const detail: Record<string, DetailValue> = { places: reach.any.map((a) => a.place), needs: reach.any.map((a) => a.need.kind) };
-  const only = reach.any.length === 1 ? reach.any[0] : undefined;
-  const one =
-    only === undefined ? { detail } : { place: only.place, need: only.need.kind, detail: { ...detail, ...needDetail(only.need) } };
-  return piece === null ? { rule: "reach", step, id: String(number), ...one } : { rule: "off", step, piece, id: String(number), ...one };
+  return piece === null ? { rule: "reach", step, id, detail } : { rule: "off", step, piece, id, detail };
 }

@@ -1,12 +1,11 @@
-import { redundantArcs } from "../../graph";
+import { type IntList, redundantArcs } from "../../graph";
 import type { Program } from "../compile/program";
 import type { Arcs } from "../result";
-import { graphOfRows, type Rows } from "./rows";
+import { endsOf, graphOfRows, type Rows } from "./rows";
 
 /** The rows as the table that is handed over. @param order of the steps, topological for the rows that order */
 export function arcsTable(program: Program, rows: Rows, forced: Uint8Array, order: Int32Array): Arcs {
-  const column = (list: { at(atom: number): number }) => rows.atom.map((atom) => list.at(atom));
-  const ends = column(program.ends);
+  const column = (list: IntList) => endsOf(list, rows.atom);
   const { graph, rowOf } = graphOfRows(program, rows);
   const redundant = new Uint8Array(rows.atom.length);
   redundantArcs(graph, order).forEach((yes, arc) => {
@@ -18,16 +17,22 @@ export function arcsTable(program: Program, rows: Rows, forced: Uint8Array, orde
     count: rows.atom.length,
     from: column(program.from),
     to: column(program.to),
-    fromEnd: Uint8Array.from(ends, (e) => e >> 1),
-    toEnd: Uint8Array.from(ends, (e) => e & 1),
+    fromEnd: bytes(rows, (atom) => program.ends.at(atom) >> 1),
+    toEnd: bytes(rows, (atom) => program.ends.at(atom) & 1),
     least: column(program.least),
     most: column(program.most),
-    orders: Uint8Array.from(rows.atom, (atom) => (program.orders(atom) ? 1 : 0)),
+    orders: bytes(rows, (atom) => (program.orders(atom) ? 1 : 0)),
     reason: rows.reason,
     forced,
     redundant,
     link: rows.atom,
   };
+}
+
+function bytes({ atom }: Rows, value: (atom: number) => number): Uint8Array {
+  const list = new Uint8Array(atom.length);
+  for (let r = 0; r < list.length; r++) list[r] = value(atom[r] as number);
+  return list;
 }
 
 export const noArcs: Arcs = {

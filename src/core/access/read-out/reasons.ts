@@ -15,32 +15,36 @@ export class Reasons {
     const { program } = this;
     const fact = program.facts.statements[program.fact.at(clause)] as Statement;
     const asked = program.asked.at(clause);
-    const [from, to] = atom < 0 ? [-1, -1] : [program.from.at(atom), program.to.at(atom)];
-    const id = (s: number): string | undefined => program.build.steps[s]?.id;
-    const statement: { -readonly [K in keyof Statement]: Statement[K] } = { ...fact };
-    if (fact.rule === "choice") return this.#ofChoice(statement, clause, atom);
-    if (asked >= 0 && fact.step === undefined) statement.step = id(asked) as string;
-    const far = from === asked ? to : from;
-    if (fact.other === undefined && from >= 0 && asked >= 0) statement.other = id(far) as string;
+    const from = atom < 0 ? -1 : program.from.at(atom);
+    const to = atom < 0 ? -1 : program.to.at(atom);
+    if (fact.rule === "choice") return this.#ofChoice({ ...fact }, clause, atom);
     const need = program.need.at(clause);
-    if (need >= 0 && fact.need === undefined) {
+    const pour = this.#pour(atom);
+    const needsStep = asked >= 0 && fact.step === undefined;
+    const needsOther = fact.other === undefined && from >= 0 && asked >= 0;
+    const needsNeed = need >= 0 && fact.need === undefined;
+    if (!needsStep && !needsOther && !needsNeed && pour === undefined) return this.statements.push(fact) - 1;
+    const statement: { -readonly [K in keyof Statement]: Statement[K] } = { ...fact };
+    if (needsStep) statement.step = program.build.steps[asked]?.id ?? "";
+    if (needsOther) statement.other = program.build.steps[from === asked ? to : from]?.id ?? "";
+    if (needsNeed) {
       const passage = this.program.site.needs[need] as Passage;
       statement.need = passage.kind;
       statement.detail = { ...fact.detail, ...needDetail(passage) };
     }
-    const pour = this.#pour(atom);
     if (pour !== undefined) statement.detail = { ...statement.detail, pour };
     return this.statements.push(statement) - 1;
   }
 
   /** The pour whose strength the link waits for. */
   #pour(atom: number): StepId | undefined {
-    const { program } = this;
-    for (const at of atom < 0 ? [] : [program.least.at(atom), program.most.at(atom)]) {
-      const on = program.amounts[at]?.on;
-      if (on?.kind === "strength") return on.pour;
-    }
-    return undefined;
+    if (atom < 0) return undefined;
+    const { amounts, least, most } = this.program;
+    const strength = (at: number): StepId | undefined => {
+      const on = at < 0 ? undefined : amounts[at]?.on;
+      return on?.kind === "strength" ? on.pour : undefined;
+    };
+    return strength(least.at(atom)) ?? strength(most.at(atom));
   }
 
   #ofChoice(statement: { -readonly [K in keyof Statement]: Statement[K] }, clause: number, atom: number): number {

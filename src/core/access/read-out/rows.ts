@@ -48,23 +48,38 @@ function takenOptions(program: Program, settled: Settled): Int32Array {
 /** The precedences of the rows as a graph over the steps, those with amounts first; `rowOf` tells the row of each arc. */
 export function graphOfRows(program: Program, rows: Rows): { readonly graph: Digraph; readonly rowOf: Int32Array } {
   const rowOf = new IntList(rows.atom.length);
+  const atoms = new IntList(rows.atom.length);
   for (const wanted of [false, true]) {
-    rows.atom.forEach((atom, r) => {
-      if (program.orders(atom) && (program.bare.at(atom) === atom) === wanted) rowOf.push(r);
-    });
+    for (let r = 0; r < rows.atom.length; r++) {
+      const atom = rows.atom[r] as number;
+      if (!program.orders(atom) || (program.bare.at(atom) === atom) !== wanted) continue;
+      rowOf.push(r);
+      atoms.push(atom);
+    }
   }
-  const packed = rowOf.packed();
-  const ends = (list: IntList) => packed.map((r) => list.at(rows.atom[r] as number));
-  return { graph: digraph(program.steps, ends(program.from), ends(program.to)), rowOf: packed };
+  return { graph: graphOfAtoms(program, atoms), rowOf: rowOf.packed() };
 }
 
 /** All precedences of the answer, those included that only keep a refuted set from coming back. */
 export function graphOfAnswer(program: Program, settled: Settled, rows: Rows): Digraph {
-  const used = rows.taken.filter((atom) => atom >= 0 && program.orders(atom) && program.from.at(atom) < program.steps);
-  const kept = program.refusals.flatMap(({ literals }) =>
-    literals.filter((l) => (l & 1) === 0 && settled.holds(l >> 1)).map((l) => l >> 1),
-  );
-  const atoms = [...used, ...kept];
-  const ends = (list: IntList) => Int32Array.from(atoms, (atom) => list.at(atom));
-  return digraph(program.steps, ends(program.from), ends(program.to));
+  const atoms = new IntList(rows.taken.length);
+  for (let c = 0; c < rows.taken.length; c++) {
+    const atom = rows.taken[c] as number;
+    if (atom >= 0 && program.orders(atom) && program.from.at(atom) < program.steps) atoms.push(atom);
+  }
+  for (const { literals } of program.refusals) {
+    for (const l of literals) if ((l & 1) === 0 && settled.holds(l >> 1)) atoms.push(l >> 1);
+  }
+  return graphOfAtoms(program, atoms);
+}
+
+function graphOfAtoms(program: Program, atoms: IntList): Digraph {
+  return digraph(program.steps, endsOf(program.from, atoms), endsOf(program.to, atoms));
+}
+
+/** One end of each of the atoms. */
+export function endsOf(ends: IntList, atoms: IntList | Int32Array): Int32Array {
+  const list = new Int32Array(atoms.length);
+  for (let i = 0; i < list.length; i++) list[i] = ends.at(atoms instanceof IntList ? atoms.at(i) : (atoms[i] as number));
+  return list;
 }

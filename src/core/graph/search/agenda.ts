@@ -7,7 +7,7 @@ import type { Trail } from "./trail";
  * document order. Remembers per level how far it got, so that going back costs nothing.
  */
 export class Agenda {
-  readonly #roots: Int32Array;
+  #roots: Int32Array;
   readonly #groupStart: Int32Array;
   readonly #group: Int32Array;
   #root = 0;
@@ -52,6 +52,12 @@ export class Agenda {
     this.#place = this.#kept[3 * level + 1] as number;
     this.#inGroup = this.#kept[3 * level + 2] as number;
     this.#kept.length = 3 * level;
+  }
+
+  /** Leaves out for good what is met before anything is decided. Call at level 0 only. */
+  settle(clauses: Clauses, trail: Trail): void {
+    this.#roots = this.#roots.filter((clause) => !met(clause, clauses, trail));
+    this.#root = 0;
   }
 
   /** The first clause that matters and has no literal that holds; -1 when all are met. */

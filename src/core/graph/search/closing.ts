@@ -35,9 +35,11 @@ export function leading(arcs: readonly number[], theory: Theory, from: ArrayLike
 }
 
 function graphOf(arcs: readonly number[], theory: Theory): Digraph {
-  return digraph(
-    theory.order.at.length,
-    Int32Array.from(arcs, (v) => theory.from(v)),
-    Int32Array.from(arcs, (v) => theory.to(v)),
-  );
+  const from = new Int32Array(arcs.length);
+  const to = new Int32Array(arcs.length);
+  for (let a = 0; a < arcs.length; a++) {
+    from[a] = theory.from(arcs[a] as number);
+    to[a] = theory.to(arcs[a] as number);
+  }
+  return digraph(theory.order.at.length, from, to);
 }

@@ -35,6 +35,8 @@ export class ClauseSearch {
   #lead = 0;
   #rounds = closingRounds;
   #arcsClosed = -1;
+  /** How much was settled when the agenda was last told. */
+  #settledAt = -1;
   #refutation: Refutation | null = null;
   #never: Refutation | null = null;
 
@@ -216,6 +218,10 @@ export class ClauseSearch {
         this.#trail.give(literal, chosen);
         return true;
       }
+    }
+    if (this.#trail.level === 0 && this.#settledAt !== this.#trail.length) {
+      this.#settledAt = this.#trail.length;
+      this.#agenda.settle(this.#clauses, this.#trail);
     }
     const clause = this.#agenda.next(this.#clauses, this.#trail);
     if (clause < 0) return false;

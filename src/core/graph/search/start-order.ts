@@ -12,6 +12,11 @@ export function startOrder(problem: ClauseProblem, active: (clause: number) => b
       units.push(literal >> 1);
     }
   }
-  const ends = (list: Int32Array) => Int32Array.from(units, (v) => list[v] as number);
-  return topologicalOrder(digraph(problem.nodes, ends(problem.from), ends(problem.to)));
+  const from = new Int32Array(units.length);
+  const to = new Int32Array(units.length);
+  for (let i = 0; i < units.length; i++) {
+    from[i] = problem.from[units[i] as number] as number;
+    to[i] = problem.to[units[i] as number] as number;
+  }
+  return topologicalOrder(digraph(problem.nodes, from, to));
 }
