@@ -21,7 +21,7 @@ async function drawn(name: string, drawing: Drawing): Promise<void> {
 }
 
 test("there are cases to draw", () => {
-  expect(names.length).toBeGreaterThanOrEqual(11);
+  expect(names.length).toBeGreaterThanOrEqual(13);
 });
 
 test.each(names)(
@@ -38,6 +38,33 @@ test.each(names)(
     await drawn(name, ringOf(build, planned));
   },
 );
+
+const drawnCase = (name: string) => {
+  const build = read(readFileSync(`${folder}/${name}.json`, "utf8")).build!;
+  const planned = plan(build);
+  const dates = (id: string) => planned.steps[build.at.step.get(id)!]!;
+  return { build, planned, dates };
+};
+
+test("the same six sheets: the second pair is formed when the first has given them back, and they are all that hold it", () => {
+  const { build, planned, dates } = drawnCase("same-six-sheets");
+  const [first, second] = [
+    dates("set-a").start < dates("set-b").start ? "a" : "b",
+    dates("set-a").start < dates("set-b").start ? "b" : "a",
+  ];
+  expect(dates(`set-${second}`).start).toBeGreaterThanOrEqual(dates(`strip-${first}`).finish);
+  expect(Math.min(...planned.stands.stock[0]!.left)).toBe(0);
+  expect(sheet({ build, plan: planned, scale: "weekends" }).lanes.map(({ name }) => name)).toEqual([
+    "Steel of the first pair",
+    "Steel of the second pair",
+  ]);
+});
+
+test("nobody is under the deck while it is filled", () => {
+  const { dates } = drawnCase("nobody-under-the-deck");
+  for (const other of ["brace", "sweep"])
+    expect(dates(other).finish <= dates("fill").start || dates("fill").finish <= dates(other).start).toBe(true);
+});
 
 function ringOf(build: Build, planned: Plan): Drawing {
   const blocked = planned.findings.find(({ because }) => because && because.length > 1)!;
