@@ -1,7 +1,7 @@
 import type { Why } from "../core/access";
 import type { DocumentEdit, Finding } from "../core/base";
 import type { Plan, PlanMay } from "../core/plan";
-import type { Drawing } from "../draw";
+import type { OrderDrawing } from "../draw";
 
 /** Raised when a message changes shape. A page and a worker of different versions do not talk: the page starts a fresh worker. */
 export const protocolVersion = 1;
@@ -33,7 +33,7 @@ export interface Answers {
   ways: { readonly findings: readonly Finding[] };
   may: { readonly may: PlanMay };
   why: { readonly why: Why };
-  layout: { readonly drawing: Drawing };
+  layout: { readonly drawing: OrderDrawing };
   search: { readonly plan: Plan };
 }
 

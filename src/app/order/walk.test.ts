@@ -32,3 +32,10 @@ test("every box is reached from the first by arrow keys alone", () => {
   }
   expect(seen.size).toBe(boxes.length);
 });
+
+test("left and right follow the arrows, and what lies that way where there are none", () => {
+  expect(walkFrom(boxes, "dig", "ArrowRight", { before: [], after: ["form"] })).toBe("form");
+  expect(walkFrom(boxes, "pour", "ArrowLeft", { before: ["form"], after: [] })).toBe("form");
+  expect(walkFrom(boxes, "dig", "ArrowRight", { before: [], after: [] })).toBe("tie");
+  expect(walkFrom(boxes, "tie", "ArrowDown", { before: ["dig"], after: ["pour"] })).toBe("form");
+});

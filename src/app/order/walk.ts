@@ -16,11 +16,18 @@ const directions: Readonly<Record<string, readonly [number, number]>> = {
   ArrowDown: [0, 1],
 };
 
+/** Ids of the steps that arrows join a step to. */
+export interface Joined {
+  readonly before: readonly string[];
+  readonly after: readonly string[];
+}
+
 /**
- * The id of the box that an arrow key leads to; null where the key is none or there is nothing that way. What lies straight ahead counts nearer
- * than what lies aside. Without a start every arrow key, and Home, gives the first box; End the last.
+ * The id of the box that an arrow key leads to; null where the key is none or there is nothing that way. Left and right follow the drawn arrows where
+ * there are any that way. What lies straight ahead counts nearer than what lies aside. Without a start every arrow key, and Home, gives the first box;
+ * End the last.
  */
-export function walkFrom(boxes: readonly Box[], from: string | null, key: string): string | null {
+export function walkFrom(boxes: readonly Box[], from: string | null, key: string, joined?: Joined): string | null {
   const sorted = [...boxes].sort((a, b) => a.x0 - b.x0 || a.y0 - b.y0);
   if (key === "Home") return sorted[0]?.of?.id ?? null;
   if (key === "End") return sorted.at(-1)?.of?.id ?? null;
@@ -28,6 +35,7 @@ export function walkFrom(boxes: readonly Box[], from: string | null, key: string
   if (!way) return null;
   const here = boxes.find((box) => box.of?.id === from);
   if (!here) return sorted[0]?.of?.id ?? null;
+  const next = new Set(key === "ArrowLeft" ? joined?.before : key === "ArrowRight" ? joined?.after : []);
   let best: string | null = null;
   let least = Number.POSITIVE_INFINITY;
   for (const box of boxes) {
@@ -35,7 +43,7 @@ export function walkFrom(boxes: readonly Box[], from: string | null, key: string
     const dy = (box.y0 + box.y1 - here.y0 - here.y1) / 2;
     const ahead = dx * way[0] + dy * way[1];
     const aside = Math.abs(dx * way[1]) + Math.abs(dy * way[0]);
-    if (box === here || ahead <= 0) continue;
+    if (box === here || ahead <= 0 || (next.size > 0 && !next.has(box.of?.id ?? ""))) continue;
     const far = ahead + 2 * aside;
     if (far < least) {
       least = far;

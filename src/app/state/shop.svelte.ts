@@ -1,6 +1,6 @@
 import { begin, type History } from "../../core/edit";
 import type { PlanMay } from "../../core/plan";
-import type { Drawing } from "../../draw";
+import type { OrderDrawing } from "../../draw";
 import { examples } from "../../examples";
 import { buildFileName, buildFileText, openBuildFile } from "../../files";
 import { type KeptName, type Shelf, StoreError, type Taken } from "../../store";
@@ -160,7 +160,7 @@ export class Shop {
   }
 
   /** The steps as a layered drawing with text that many px high, from the worker; null when it was overtaken or cannot be made. */
-  async layout(document: unknown, text: number): Promise<Drawing | null> {
+  async layout(document: unknown, text: number): Promise<OrderDrawing | null> {
     return (await this.#link.ask("layout", { document }, { text }))?.drawing ?? null;
   }
 
