@@ -16,11 +16,11 @@ export interface SceneProps {
 }
 
 /** The window moves in steps of this, so that most scrolling changes no mark. px */
-const windowStep = 320;
+const windowStep = 80;
 /** Lanes take the height of what is in sight only once the sheet has come to rest, so that nothing moves up or down under a scrolling hand. ms */
 const restAfter = 160;
 /** How far one may scroll on what was drawn for the last rest. px */
-const beyondRest = 800;
+const beyondRest = 1500;
 
 /** What of the sheet is on the screen: the drawing, the marks in the window, what is lit. */
 export class Scene {
@@ -50,21 +50,29 @@ export class Scene {
 
   readonly time = $derived(siteTime(this.shown.build.site.zone, this.shown.build.start));
 
+  readonly #type = $derived.by(() => {
+    const { phone } = this.#props();
+    return { elevation: !phone && this.width > 700, text: phone ? 16 : 14, flagRows: phone ? 3 : 4 };
+  });
+
+  /** Of the plan that stands: days do not change their width under something that is dragged. */
+  readonly #fitting = $derived.by(() => {
+    const { build, plan } = this.#props();
+    return dayWidthFor({ build, plan, scale: "weekends", ...this.#type }, this.width);
+  });
+
   readonly #asked = $derived.by(() => {
-    const { view, today, phone } = this.#props();
-    const asked = {
+    const { view, today } = this.#props();
+    return {
       ...this.shown,
+      ...this.#type,
       scale: view.scale,
       unfolded: view.unfolded,
       slack: view.slack,
       units: this.#desk.units,
-      elevation: !phone && this.width > 700,
       today,
-      text: phone ? 16 : 14,
-      flagRows: phone ? 3 : 4,
+      dayWidth: Math.max(24, Math.round(this.#fitting * 1.3 ** view.zoom)),
     };
-    const fitting = dayWidthFor(asked, this.width);
-    return { ...asked, dayWidth: Math.max(24, Math.round(fitting * 1.3 ** view.zoom)) };
   });
 
   readonly #base = $derived(sheetBase(this.#asked));
