@@ -13,6 +13,8 @@ export class Agenda {
   #root = 0;
   #place = 0;
   #inGroup = 0;
+  /** How long the trail was when last settled. */
+  #settled = -1;
   readonly #kept: number[] = [];
 
   constructor(problem: ClauseProblem, active: (clause: number) => boolean) {
@@ -56,6 +58,8 @@ export class Agenda {
 
   /** Leaves out for good what is met before anything is decided. Call at level 0 only. */
   settle(clauses: Clauses, trail: Trail): void {
+    if (this.#settled === trail.length) return;
+    this.#settled = trail.length;
     this.#roots = this.#roots.filter((clause) => !met(clause, clauses, trail));
     this.#root = 0;
   }

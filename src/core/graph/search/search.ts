@@ -2,6 +2,7 @@ import { Agenda } from "./agenda";
 import { analyse } from "./analyse";
 import { Clauses } from "./clauses";
 import { arcsThatHold, leading, ringClosers } from "./closing";
+import { longer } from "./longer";
 import { type ClauseProblem, fails, holds } from "./problem";
 import { type Clash, clauseClash, ringClash } from "./reasons";
 import { startOrder } from "./start-order";
@@ -35,8 +36,6 @@ export class ClauseSearch {
   #lead = 0;
   #rounds = closingRounds;
   #arcsClosed = -1;
-  /** How much was settled when the agenda was last told. */
-  #settledAt = -1;
   #refutation: Refutation | null = null;
   #never: Refutation | null = null;
 
@@ -219,10 +218,7 @@ export class ClauseSearch {
         return true;
       }
     }
-    if (this.#trail.level === 0 && this.#settledAt !== this.#trail.length) {
-      this.#settledAt = this.#trail.length;
-      this.#agenda.settle(this.#clauses, this.#trail);
-    }
+    if (this.#trail.level === 0) this.#agenda.settle(this.#clauses, this.#trail);
     const clause = this.#agenda.next(this.#clauses, this.#trail);
     if (clause < 0) return false;
     this.#decide(clause);
@@ -252,10 +248,4 @@ export class ClauseSearch {
       return;
     }
   }
-}
-
-function longer(old: Int32Array, length: number): Int32Array {
-  const list = new Int32Array(length).fill(-1);
-  list.set(old);
-  return list;
 }
