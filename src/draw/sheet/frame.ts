@@ -32,7 +32,7 @@ export interface SheetAsked {
 }
 
 /** How far beyond what is in sight the sheet is drawn, px. */
-export const beyond = 1600;
+const beyond = 1600;
 
 /** Whether something from x0 to x1 is in sight. */
 export const inSight = ({ seen }: Frame, x0: number, x1: number): boolean => seen === null || (x1 >= seen.from && x0 <= seen.to);

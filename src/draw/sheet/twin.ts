@@ -104,7 +104,7 @@ function closed(build: Build, piece: number): string {
   return [...ids].map((id) => placeName(build, build.at.place.get(id) ?? -1)).join(", ");
 }
 
-export function placeName(build: Build, index: number): string {
+function placeName(build: Build, index: number): string {
   const place = build.places[index];
   return place ? nameOf(place) : "";
 }
