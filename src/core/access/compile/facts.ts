@@ -9,23 +9,12 @@ export const lists = { places: 0, pieces: 1, steps: 2, waits: 3, choices: 4 } as
 export class Facts {
   readonly statements: Statement[] = [];
   readonly #rank: number[] = [];
-  readonly #known = new Map<string, number>();
 
   /** A new fact. @param list,position where it stands in the document */
   add(statement: Statement & { readonly rule: RuleName }, list: keyof typeof lists, position: number): number {
     this.statements.push(statement);
     this.#rank.push(lists[list] * 1e9 + position);
     return this.statements.length - 1;
-  }
-
-  /** The fact of that key, made when it first comes up. */
-  once(key: string, make: () => number): number {
-    let fact = this.#known.get(key);
-    if (fact === undefined) {
-      fact = make();
-      this.#known.set(key, fact);
-    }
-    return fact;
   }
 
   kind(fact: number): (typeof rules)[RuleName]["kind"] {

@@ -16,7 +16,6 @@ export type Answer = "yes" | "no" | "budget";
 
 /** Most passes over all open arcs before anything is decided; what they would still find, the search finds. */
 const closingRounds = 12;
-
 /**
  * The clause search: conflict-driven, with arcs that form no ring as theory. The same problem gives the same answer, and decisions follow the
  * order of clauses and of literals in them.
@@ -189,9 +188,9 @@ export class ClauseSearch {
   #close(): boolean {
     if (this.#rounds === 0) return false;
     this.#rounds--;
-    const given = this.#closeOnce();
-    if (!given) this.#rounds = 0;
-    return given;
+    if (this.#closeOnce()) return true;
+    this.#rounds = 0;
+    return false;
   }
 
   #closeOnce(): boolean {
