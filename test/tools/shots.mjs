@@ -57,8 +57,8 @@ try {
         for (const [view, key] of views) {
           const name = `${example}-${view}-${size}-${colorScheme}`;
           await page.keyboard.press(key);
-          if (only && !name.includes(only)) continue;
           await page.waitForTimeout(900);
+          if (only && !name.includes(only)) continue;
           await page.screenshot({ path: `test/shots/${name}.png` });
           console.log(`test/shots/${name}.png`);
         }
