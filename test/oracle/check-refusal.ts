@@ -84,10 +84,11 @@ function faultsOfLate(build: Build, finding: Finding): Faults {
   if (metInTime(build, because) === true) return [`plan: in time after all: ${text}`];
   return because
     .filter(
-      (_, i) =>
+      (out, i) =>
         metInTime(
           build,
           because.filter((_, j) => j !== i),
+          out,
         ) === false,
     )
     .map((k) => `plan: late without it too: ${JSON.stringify(k)} in ${text}`);

@@ -97,9 +97,11 @@ export function rulesOfStatements(build: Build, kept: readonly Statement[]): Rul
  * Whether some times meet what the statements kept say: steps, waits, pieces as written, a step kept as work for so long at least, others for any time.
  * All on elapsed time. @returns null when that could not be settled within `inTime`'s budget
  */
-export function metInTime(build: Build, kept: readonly Statement[]): boolean | null {
+export function metInTime(build: Build, kept: readonly Statement[], out?: Statement): boolean | null {
   const at = (id: string | undefined) => build.at.step.get(id!)!;
-  const gaps = build.steps.flatMap((_, s) => [gap(-1, "finish", s, "start", 0), gap(s, "start", s, "finish", 0)]);
+  // A step whose work was left out takes no time: it may finish the moment it starts, where others meet too.
+  const idle = out?.rule === "work" ? at(out.step) : -1;
+  const gaps = build.steps.flatMap((_, s) => [gap(-1, "finish", s, "start", 0), gap(s, "start", s, "finish", s === idle ? -1 : 0)]);
   const parts = partsOf(build, factsOf(kept)).filter(({ about }) => kept.some((k) => speaksOf(k, about)));
   const formulas = parts.map(({ formula }) => formula);
   for (const k of kept) {
