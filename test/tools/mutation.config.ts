@@ -5,6 +5,6 @@ export default defineConfig({
   test: {
     environment: "node",
     testTimeout: 20_000,
-    include: ["src/core/access/**/*.test.ts", "src/core/graph/**/*.test.ts", "test/oracle/mutation.test.ts"],
+    include: ["src/core/access/**/*.test.ts", "src/core/graph/**/*.test.ts"],
   },
 });
