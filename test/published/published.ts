@@ -1,4 +1,4 @@
-/** One published figure beside what we compute. `mark`: read in print, read in a third party's transcription, computed from the stated formula, or from memory. */
+/** One published figure beside what we compute. `mark`: read in print, read in a third party's copy, computed from the stated formula, or from memory. */
 export interface Published {
   readonly id: string;
   readonly source: string;

@@ -1,5 +1,5 @@
 /**
- * Form plywood, APA "Concrete Forming" V345 (read in a transcription; its tables reproduce within their rounding). US units as published:
+ * Form plywood, APA "Concrete Forming" V345 (read in a copy; its tables reproduce within their rounding). US units as published:
  * I in in4/ft, KS in in3/ft, Ib/Q in in2/ft; stresses in psi, already for forms (times 1.25 for load duration and 1.30 for experience).
  * The older sanded-plywood tables used by some lectures differ; a screen says which set is in use.
  */

@@ -1,6 +1,6 @@
 /**
  * Lateral pressure of fresh concrete, ACI 347R-14 section 4.2.2.1 in SI units, as published (not converted from the US pair: 30 kPa is 627 psf,
- * 4.2 m is 13.8 ft). Read in a public transcription.
+ * 4.2 m is 13.8 ft). Read in a public copy.
  */
 import { type Checked, checked } from "./range";
 

@@ -1,6 +1,6 @@
 /**
  * Lateral pressure of fresh concrete, ACI 347R-14 section 4.2.2 in US customary units (as ACI 347-04, Eq. 2.1 to 2.4).
- * Read in public transcriptions and a university lecture; the -01 and older editions used other thresholds and caps and are not offered.
+ * Read in public copies and a university lecture; the -01 and older editions used other thresholds and caps and are not offered.
  * The metric formulas of the same document are a published pair of their own (pressure-aci-si.ts) and are not converted from these.
  */
 import { type Checked, checked } from "./range";

@@ -1,5 +1,5 @@
 /**
- * Lateral pressure of fresh concrete, DIN 18218:2010-01. From memory; the base lines were also read in a third party's transcription.
+ * Lateral pressure of fresh concrete, DIN 18218:2010-01. From memory; the base lines were also read in a third party's copy.
  * Characteristic value, kN/m2, for 25 kN/m3, placed from the top, internal vibration, faces within 5° of vertical.
  */
 import { type Checked, checked } from "./range";
