@@ -41,13 +41,11 @@ describe("rings", () => {
     expect(rings(1, () => [0])).toEqual([[0]]);
   });
 
-  test("a chain of 20,000 steps in one ring overflows nothing and takes no time to speak of", () => {
+  test("a chain of 20,000 steps in one ring overflows nothing", () => {
     const count = 20_000;
-    const before = performance.now();
     const [ring] = rings(count, (node) => [(node + 1) % count]);
     expect(ring).toHaveLength(count);
     expect(rings(count, (node) => (node === 0 ? [0, 1] : node + 1 < count ? [node + 1] : []))).toEqual([[0]]);
-    expect(performance.now() - before).toBeLessThan(2000);
   });
 });
 
