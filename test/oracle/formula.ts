@@ -40,7 +40,7 @@ export const pourOf = (build: Build, amount: Amount | null): number | null =>
 export function minutes(build: Build, amount: Amount | null): number {
   if (amount === null) return 0;
   const pour = pourOf(build, amount);
-  if (pour !== null) return strength_min(build.steps[pour]!.pour!.cement, amount.amount);
+  if (pour !== null) return strength_min(build.steps[pour]!.pour!.cement as "I" | "III", amount.amount);
   if (amount.on.kind !== "elapsed") throw new Error(`not elapsed: ${amount.text}`);
   return amount.amount;
 }
@@ -48,7 +48,7 @@ export function minutes(build: Build, amount: Amount | null): number {
 /** As many as may pass at most. */
 export function mostMinutes(build: Build, amount: Amount): number {
   const pour = pourOf(build, amount);
-  return pour === null ? minutes(build, amount) : strength_min(build.steps[pour]!.pour!.cement, amount.amount + 1) - 1;
+  return pour === null ? minutes(build, amount) : strength_min(build.steps[pour]!.pour!.cement as "I" | "III", amount.amount + 1) - 1;
 }
 
 function before(from: number, to: number, least_min = 0): Formula {

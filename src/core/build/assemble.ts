@@ -26,7 +26,7 @@ const positions = (list: readonly { readonly id: string }[]): ReadonlyMap<string
 const blank: Head = {
   id: "build",
   name: "",
-  site: { zone: "UTC", latitude: 0, longitude: 0, units: "us", sides: [], usualTemperatures_C: null },
+  site: { zone: "UTC", latitude: 0, longitude: 0, units: "us", sides: [], usualTemperatures_C: null, days_C: [] },
   start: "2000-01-01",
   usual: null,
 };
@@ -136,6 +136,7 @@ function link(head: Head, read: ReadLists, written: Written, names: Names, kept:
     stock: positions(stock),
     delivery: positions(deliveries),
     booking: positions(bookings),
+    pour: new Map(),
   };
   const pieces = joinSteps(loose, steps, at.piece, names);
   checkHolding(pieces, at.piece, names);
@@ -164,6 +165,8 @@ function link(head: Head, read: ReadLists, written: Written, names: Names, kept:
     deliveries,
     bookings,
     groups: lists.groups.map(({ draft }) => ({ id: asId(draft.id), name: draft.name, count: draft.count })),
+    pours: [],
+    pressure: "aci-us",
     kept: kept && linkKept(kept),
     at,
   };

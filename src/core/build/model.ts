@@ -1,10 +1,13 @@
 import type { CalendarId } from "../base";
 import type { LocalMoment } from "./model/amounts";
+import type { Pour, PressureDocument } from "./model/pours";
 import type { Booking, CalendarSpec, Delivery, Equipment, Person, Site, Stock } from "./model/site";
 import type { Choice, Step, Wait } from "./model/steps";
 import type { Group, Piece, Place } from "./model/structure";
 
 export type * from "./model/amounts";
+export type * from "./model/forms";
+export type * from "./model/pours";
 export type * from "./model/site";
 export type * from "./model/steps";
 export type * from "./model/structure";
@@ -33,6 +36,9 @@ export interface Build {
   readonly deliveries: readonly Delivery[];
   readonly bookings: readonly Booking[];
   readonly groups: readonly Group[];
+  readonly pours: readonly Pour[];
+  /** Whose pressure formula the forms are judged by. */
+  readonly pressure: PressureDocument;
   readonly kept: KeptPlan | null;
   readonly at: Indexes;
 }
@@ -42,6 +48,7 @@ export interface Indexes {
   readonly place: ReadonlyMap<string, number>;
   readonly piece: ReadonlyMap<string, number>;
   readonly step: ReadonlyMap<string, number>;
+  readonly pour: ReadonlyMap<string, number>;
   readonly calendar: ReadonlyMap<string, number>;
   readonly person: ReadonlyMap<string, number>;
   readonly equipment: ReadonlyMap<string, number>;

@@ -24,7 +24,7 @@ type ClockName =
   | { readonly kind: "elapsed" }
   | { readonly kind: "working"; readonly calendar: string }
   | { readonly kind: "days"; readonly calendar: string }
-  | { readonly kind: "strength"; readonly pour: string };
+  | { readonly kind: "strength" | "warm"; readonly pour: string };
 
 /**
  * The clocks of one build. Same question, same object; clocks of calendars and people that did not change are shared with the builds before.
@@ -143,7 +143,8 @@ export function clocksOf(specs: ClockSpecs): Clocks {
     of: (name) => {
       if (name.kind === "elapsed") return elapsed;
       if (name.kind === "working") return work(name.calendar);
-      return name.kind === "days" ? office(name.calendar) : strengthClock(cement(name.pour));
+      if (name.kind === "days") return office(name.calendar);
+      return name.kind === "warm" ? elapsed : strengthClock(cement(name.pour));
     },
     there: (ids, from, to) => levelsOf(ofPeople(ids), from, to),
     sun: (day) => sunDay(site, start, day),

@@ -5,9 +5,18 @@ export function dayNumber(year: number, month: number, date: number): number {
   return Date.UTC(year, month - 1, date) / 86_400_000;
 }
 
-/** "2027-06-26" of a day number. */
+const written = new Map<number, string>();
+/** Forty years of days. */
+const mostWritten = 15_000;
+
+/** "2027-06-26" of a day number. Kept, for a plan and its sheet ask for the same few hundred days thousands of times. */
 export function textOf(number: number): string {
-  return new Date(number * 86_400_000).toISOString().slice(0, 10);
+  const known = written.get(number);
+  if (known !== undefined) return known;
+  const fresh = new Date(number * 86_400_000).toISOString().slice(0, 10);
+  if (written.size >= mostWritten) written.clear();
+  written.set(number, fresh);
+  return fresh;
 }
 
 /** 0 is Sunday. */

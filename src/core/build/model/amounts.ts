@@ -9,7 +9,7 @@ export type LocalMoment = string;
 /** An amount on a clock. */
 export interface Amount {
   readonly on: ClockRef;
-  /** Whole minutes for elapsed and working, whole working days for days, thousandths of the specified strength for strength. */
+  /** Whole minutes for elapsed and working, whole working days for days, thousandths of the specified strength for strength; minutes for warm. */
   readonly amount: number;
   readonly text: string;
   readonly from: Source | null;
@@ -20,4 +20,6 @@ export type ClockRef =
   | { readonly kind: "working"; readonly calendar: CalendarId }
   /** The office's days: 1 is "from their next day"; a request after their cut-off counts as made on their next day. */
   | { readonly kind: "days"; readonly calendar: CalendarId }
-  | { readonly kind: "strength"; readonly pour: StepId };
+  | { readonly kind: "strength"; readonly pour: StepId }
+  /** Minutes, not necessarily on end, during which the air around a pour is at 50 °F (10 °C) or above; counted from its finish like strength. */
+  | { readonly kind: "warm"; readonly pour: StepId };

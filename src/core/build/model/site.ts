@@ -12,6 +12,13 @@ export interface Site {
   readonly sides: readonly string[];
   /** Usual low and high of each month, degrees Celsius, January first; null where not given. */
   readonly usualTemperatures_C: readonly { readonly low: number; readonly high: number }[] | null;
+  /** Single days, forecast or measured, that replace the usual ones; by rising local date. */
+  readonly days_C: readonly {
+    readonly date: string;
+    readonly low: number;
+    readonly high: number;
+    readonly source: "forecast" | "measured";
+  }[];
 }
 
 /** Minutes since local midnight, end exclusive. */

@@ -1,5 +1,6 @@
 import type { CalendarId, ChoiceId, DeliveryId, EquipmentId, PieceId, PlaceId, StepId, WaitId } from "../../base";
 import type { Amount, LocalMoment, Source } from "./amounts";
+import type { PourCement, RemovalSort } from "./pours";
 import type { Membership, Reach } from "./structure";
 
 export interface HandsNeed {
@@ -45,7 +46,8 @@ export interface Step {
   readonly holdPoint: { readonly places: readonly PlaceId[] } | null;
   /** `round` counts from 1; a trial in several rounds is as many steps, "id#1" and on. */
   readonly trial: { readonly rounds: number; readonly round: number; readonly decides: readonly StepId[]; readonly what: string } | null;
-  readonly pour: { readonly strength_MPa: number; readonly cement: "I" | "III" } | null;
+  /** Taken from the pour of this step where one is written. */
+  readonly pour: { readonly strength_MPa: number; readonly cement: PourCement } | null;
   readonly from: Source | null;
   readonly group: Membership | null;
 }
@@ -64,6 +66,12 @@ export interface Wait {
   readonly why: string;
   /** Written as a step's `after`, with no entry of its own. */
   readonly plain: boolean;
+  /** Made from what a pour says of its forms and loads; on which ground. */
+  readonly removal?: {
+    readonly pour: string;
+    readonly sort: RemovalSort;
+    readonly ground: "table" | "curve" | "28 days" | "days" | "12 h";
+  };
 }
 
 /** Either all waits of one alternative hold, or all of another. */

@@ -40,6 +40,7 @@ export function readHead(document: Readonly<Record<string, unknown>>): { head: H
           low: temperature_C(inside(inside(temperatures, i + 1), "low"), month.low),
           high: temperature_C(inside(inside(temperatures, i + 1), "high"), month.high),
         })) ?? null,
+      days_C: [],
     },
     start: readDate(spot(notes, "start"), plain.start),
     usual: plain.usual ?? null,
