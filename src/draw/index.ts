@@ -1,3 +1,5 @@
+export { cureDrawing } from "./cure/cure";
+export type { CureAsked, RemovalWords } from "./cure/frame";
 export type { Drawing, Mark } from "./marks/mark";
 export { dark, faded, type Ink, light, looks, type Role } from "./marks/roles";
 export { type OrderDrawing, orderDrawing } from "./order/drawing";
