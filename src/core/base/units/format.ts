@@ -63,6 +63,57 @@ export function formatPressure(pressure_MPa: number, display: Display): string {
     : `${formatFigure(pressure_MPa, 1)} MPa`;
 }
 
+/** A pressure on a form or on the ground in kPa: psf to the whole, kPa with one decimal. */
+export function formatSoilPressure(pressure_kPa: number, display: Display): string {
+  return display === "us"
+    ? `${formatFigure(fromModel("pressure", pressure_kPa / 1000, "psf"))} psf`
+    : `${formatFigure(pressure_kPa, Math.abs(pressure_kPa) < 100 ? 1 : 0)} kPa`;
+}
+
+/** A volume in m3, with one decimal in cubic yards and two in cubic metres. */
+export function formatVolume(volume_m3: number, display: Display): string {
+  return display === "us" ? `${formatFigure(fromModel("volume", volume_m3, "yd3"), 1)} yd³` : `${formatFigure(volume_m3, 2)} m³`;
+}
+
+/** A rate of volume in m3/h. */
+export function formatVolumeRate(rate_m3_h: number, display: Display): string {
+  return display === "us" ? `${formatFigure(fromModel("volumeRate", rate_m3_h, "yd3/h"), 1)} yd³/h` : `${formatFigure(rate_m3_h, 1)} m³/h`;
+}
+
+/** A rise of concrete in a form in m/h. */
+export function formatRise(rise_m_h: number, display: Display): string {
+  const value = display === "us" ? fromModel("length", rise_m_h * 1000, "ft") : rise_m_h;
+  return `${formatFigure(value, Math.abs(value) < 10 ? 1 : 0)} ${display === "us" ? "ft/h" : "m/h"}`;
+}
+
+/** A unit weight of concrete, or cement in a volume of it, in kg/m3: lb/ft3 from 1000 kg/m3 on, else lb/yd3. */
+export function formatDensity(density_kg_m3: number, display: Display): string {
+  if (display === "metric") return `${formatFigure(density_kg_m3)} kg/m³`;
+  return density_kg_m3 >= 1000
+    ? `${formatFigure(fromModel("density", density_kg_m3, "lb/ft3"))} lb/ft³`
+    : `${formatFigure(fromModel("density", density_kg_m3, "lb/yd3"))} lb/yd³`;
+}
+
+/** A mass for each length in kg/m. */
+export function formatMassPerLength(mass_kg_m: number, display: Display): string {
+  const value = display === "us" ? fromModel("massPerLength", mass_kg_m, "lb/ft") : mass_kg_m;
+  return `${formatFigure(value, Math.abs(value) < 10 ? 1 : 0)} ${display === "us" ? "lb/ft" : "kg/m"}`;
+}
+
+/** A force in kN: to the ten pounds of force from 1000 lb on, or kN with one decimal (two below one). */
+export function formatForce(force_kN: number, display: Display): string {
+  if (display === "metric") return `${formatFigure(force_kN, Math.abs(force_kN) < 1 ? 2 : 1)} kN`;
+  const pounds = fromModel("force", force_kN, "lb");
+  return `${formatFigure(Math.abs(pounds) < 1000 ? pounds : Math.round(pounds / 10) * 10)} lb`;
+}
+
+/** A force for each length in kN/m, to the whole pound for each foot, or kN/m with one decimal (two below one). */
+export function formatLineLoad(load_kN_m: number, display: Display): string {
+  return display === "us"
+    ? `${formatFigure(fromModel("force", load_kN_m * 0.3048, "lb"))} lb/ft`
+    : `${formatFigure(load_kN_m, Math.abs(load_kN_m) < 1 ? 2 : 1)} kN/m`;
+}
+
 /** Working time in minutes as hours and minutes: never as days, which would be read as calendar days. */
 export function formatWork(time_min: number): string {
   const hours = Math.floor(time_min / 60);

@@ -1,4 +1,4 @@
-import { type Kind, offsets_C, spellings, unitsOf } from "./kinds";
+import { type Kind, kinds, offsets_C, spellings, unitsOf } from "./kinds";
 
 const whole = "(?:\\d{1,3}(?:,\\d{3})+|\\d+)";
 const figure = `(?:${whole}(?:\\.\\d+)?(?:[ -]\\d+/\\d+)?|\\d+/\\d+)`;
@@ -18,25 +18,14 @@ const one = (kind: Kind): string => `${figure} ?(?:${names(kind)})`;
 const patternOf = (kind: Kind): RegExp =>
   new RegExp(signed.includes(kind) ? `^-?${one(kind)}$` : `^${one(kind)}(?:[ -]*${one(kind)}){0,3}$`);
 
+const byKind = (make: (kind: Kind) => RegExp): Readonly<Record<Kind, RegExp>> =>
+  Object.fromEntries(kinds.map((kind) => [kind, make(kind)])) as Record<Kind, RegExp>;
+
 /** What a quantity of each kind looks like; the published schema states the very same. */
-export const quantityPattern: Readonly<Record<Kind, RegExp>> = {
-  length: patternOf("length"),
-  mass: patternOf("mass"),
-  temperature: patternOf("temperature"),
-  speed: patternOf("speed"),
-  pressure: patternOf("pressure"),
-  time: patternOf("time"),
-};
+export const quantityPattern = byKind(patternOf);
 
 const partsOf = (kind: Kind): RegExp => new RegExp(`(${figure}) ?(${names(kind)})`, "g");
-const parts: Readonly<Record<Kind, RegExp>> = {
-  length: partsOf("length"),
-  mass: partsOf("mass"),
-  temperature: partsOf("temperature"),
-  speed: partsOf("speed"),
-  pressure: partsOf("pressure"),
-  time: partsOf("time"),
-};
+const parts = byKind(partsOf);
 
 const longest = 60;
 
@@ -66,7 +55,7 @@ export function partsOfQuantity(kind: Kind, text: string): readonly { readonly f
 const settled = (value: number): number => Number(value.toPrecision(12));
 
 /**
- * A quantity as a builder writes it, in the model's unit of its kind (mm, kg, °C, km/h, MPa, min); null if it is none.
+ * A quantity as a builder writes it, in the model's unit of its kind (see `modelUnit`); null if it is none.
  * A bare number is none: the unit is never guessed. A leading minus is understood for temperatures only; see `parseSigned`.
  */
 export function parseQuantity(kind: Kind, text: string): number | null {

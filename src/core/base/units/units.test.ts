@@ -1,13 +1,21 @@
 import * as fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import {
+  formatDensity,
   formatElapsed,
   formatFigure,
+  formatForce,
   formatLength,
+  formatLineLoad,
   formatMass,
+  formatMassPerLength,
   formatPressure,
+  formatRise,
+  formatSoilPressure,
   formatSpeed,
   formatTemperature,
+  formatVolume,
+  formatVolumeRate,
   formatWork,
   fromModel,
   type Kind,
@@ -49,8 +57,26 @@ describe("reading", () => {
     ["time", "1 h 30 min", 90],
     ["time", "2 wk", 20160],
     ["time", "1 day", 1440],
+    // 1 yd3 = 0.7645549 m3, 1 lb/ft3 = 16.01846 kg/m3, 1 lb/ft = 1.488164 kg/m, 1 lbf = 4.448222 N: NIST SP 811 (2008), appendix B.8, from memory.
+    ["volume", "9 yd3", 6.880993721856],
+    ["volume", "9 yd³", 6.880993721856],
+    ["volume", "2 cu ft", 0.056633693],
+    ["volume", "40 L", 0.04],
+    ["volumeRate", "5 yd3/h", 3.82277428992],
+    ["volumeRate", "3 m³/h", 3],
+    ["volumeRate", "50 L/min", 3],
+    ["density", "150 lb/ft3", 2402.76950609],
+    ["density", "150 pcf", 2402.76950609],
+    ["density", "564 lb/yd3", 334.6078],
+    ["density", "25 kN/m³", 2549.290532],
+    ["density", "2,400 kg/m3", 2400],
+    ["massPerLength", "40 lb/ft", 59.5265575],
+    ["force", "2000 lb", 8.896443230521],
+    ["force", "2 kip", 8.896443230521],
+    ["force", "500 N", 0.5],
   ])("%s %j", (kind, text, value) => {
-    expect(parseQuantity(kind, text)).toBeCloseTo(value, 9);
+    const read = parseQuantity(kind, text) ?? Number.NaN;
+    expect(Math.abs(read - value)).toBeLessThan(1e-6 * Math.max(1, Math.abs(value)));
   });
 
   test.each<[Kind, string]>([
@@ -70,6 +96,11 @@ describe("reading", () => {
     ["time", "soon"],
     ["time", "6 hm"],
     ["time", ""],
+    ["volume", "9 yd2"],
+    ["volumeRate", "5 yd3"],
+    ["density", "150 lb"],
+    ["force", "2 tons"],
+    ["massPerLength", "40 lb"],
   ])("%s %j is none", (kind, text) => {
     expect(parseQuantity(kind, text)).toBe(null);
   });
@@ -138,6 +169,27 @@ describe("writing", () => {
     expect([formatTemperature(10, "us"), formatTemperature(-0.2, "metric")]).toEqual(["50 °F", "0 °C"]);
     expect([formatSpeed(32.18688, "us"), formatSpeed(32.18688, "metric")]).toEqual(["20 mph", "32 km/h"]);
     expect([formatPressure(20.68427, "us"), formatPressure(20.68427, "metric")]).toEqual(["3000 psi", "20.7 MPa"]);
+    expect([formatSoilPressure(71.82, "us"), formatSoilPressure(71.82, "metric"), formatSoilPressure(150.2, "metric")]).toEqual([
+      "1500 psf",
+      "71.8 kPa",
+      "150 kPa",
+    ]);
+    expect([formatVolume(2.4, "us"), formatVolume(2.4, "metric")]).toEqual(["3.1 yd³", "2.4 m³"]);
+    expect([formatVolumeRate(3.82277, "us"), formatVolumeRate(3.82277, "metric")]).toEqual(["5 yd³/h", "3.8 m³/h"]);
+    expect([formatRise(1.2192, "us"), formatRise(41.15, "us"), formatRise(1.2192, "metric")]).toEqual(["4 ft/h", "135 ft/h", "1.2 m/h"]);
+    expect([formatDensity(2402.77, "us"), formatDensity(334.608, "us"), formatDensity(2402.77, "metric")]).toEqual([
+      "150 lb/ft³",
+      "564 lb/yd³",
+      "2403 kg/m³",
+    ]);
+    expect([formatMassPerLength(59.5266, "us"), formatMassPerLength(59.5266, "metric")]).toEqual(["40 lb/ft", "60 kg/m"]);
+    expect([formatForce(24.02, "us"), formatForce(2.5, "us"), formatForce(24.02, "metric"), formatForce(0.523, "metric")]).toEqual([
+      "5400 lb",
+      "562 lb",
+      "24 kN",
+      "0.52 kN",
+    ]);
+    expect([formatLineLoad(39.4, "us"), formatLineLoad(39.4, "metric")]).toEqual(["2700 lb/ft", "39.4 kN/m"]);
     expect([formatWork(90), formatWork(120), formatWork(45), formatWork(4320)]).toEqual(["1 h 30 min", "2 h", "45 min", "72 h"]);
     expect([formatElapsed(90), formatElapsed(40320), formatElapsed(4350)]).toEqual(["1 h 30 min", "28 d", "3 d 30 min"]);
     expect([formatFigure(2.5, 3), formatFigure(100, 2), formatFigure(1.04, 1)]).toEqual(["2.5", "100", "1"]);
