@@ -60,8 +60,10 @@ export const floating: readonly (readonly [F: number, h: number])[] = [
   [90, 1.75],
 ];
 
+/** Between the survey's temperatures straight lines; colder and warmer it goes with the initial set (own extension, from memory). */
 export function floatAfter_h(concrete_F: number): number {
-  return interpolate(floating, concrete_F);
+  const surveyed_F = Math.min(90, Math.max(50, concrete_F));
+  return (interpolate(floating, surveyed_F) * initialSet_h(concrete_F)) / initialSet_h(surveyed_F);
 }
 
 /** The largest aggregate, in: 3/4 of the clear space between bars, 1/5 of the narrowest form, 1/3 of a slab (ACI 318 26.4.2.1, from memory). */

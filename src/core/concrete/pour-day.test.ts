@@ -1,0 +1,102 @@
+import { describe, expect, test } from "vitest";
+import { finishersFor, floatAfter_h, type PourWritten, pauseOf, pourDayTimes, pourWork, wastePercent } from ".";
+
+const day = { order_m3: 4, rate_m3_h: 4, finished_m2: 20, concrete_C: 10, pause_min: 60, finishers: 2 };
+const of = (change: Partial<typeof day>) => {
+  const found = pourDayTimes({ ...day, ...change });
+  if (!("value" in found)) throw new Error(JSON.stringify(found.refused));
+  return found.value;
+};
+const slab: PourWritten["elements"][number] = {
+  number: 1,
+  shape: { kind: "deck slab", long_mm: 4000, wide_mm: 3000, thick_mm: 150 },
+  faces: [],
+  rebates: [],
+};
+const columns: PourWritten["elements"][number] = {
+  number: 2,
+  shape: { kind: "column", long_mm: 300, wide_mm: 300, high_mm: 2000, round: false },
+  faces: [],
+  rebates: [],
+};
+const pour: PourWritten = {
+  elements: [columns, slab],
+  rate_m3_h: 3.8,
+  weather: { concrete_C: 20 },
+  pause: null,
+  waste_percent: null,
+  hopper_m3: 0.1,
+  prime_m3: 0.2,
+};
+
+describe("hours of a pour", () => {
+  test("at 50 °F an hour of placing, an hour of pause, four and a quarter to the float, an hour of it", () => {
+    expect(of({})).toEqual({
+      placing_min: 60,
+      pause_min: 60,
+      floatAfter_min: 255,
+      finishing_min: 60,
+      total_min: 435,
+      coldJoint_min: 320,
+    });
+  });
+
+  test("what is struck off while placing waits for no float", () => {
+    expect(of({ finished_m2: 0 })).toMatchObject({ floatAfter_min: 0, finishing_min: 0, total_min: 120 });
+  });
+
+  test("a large slab is floated by its area and hands", () => {
+    expect(of({ finished_m2: 100 }).finishing_min).toBe(300);
+    expect(of({ finished_m2: 100, finishers: 4 }).finishing_min).toBe(150);
+  });
+
+  test("colder concrete takes the float later and warmer sooner, beyond the survey too", () => {
+    const hours = [35, 45, 50, 60, 70, 90, 98].map(floatAfter_h);
+    expect([...hours].sort((a, b) => b - a)).toEqual(hours);
+    expect(new Set(hours).size).toBe(hours.length);
+    expect(floatAfter_h(40)).toBeCloseTo(4.25 * (44 / 32), 9);
+  });
+
+  test("a temperature, a rate or a volume outside its range is refused by name", () => {
+    const refused = pourDayTimes({ ...day, concrete_C: 45, rate_m3_h: 0, order_m3: Number.NaN });
+    expect("refused" in refused && refused.refused.map((r) => [r.outOfRange.name, r.outOfRange.most])).toEqual([
+      ["volume of the pour", 2000],
+      ["rate of placing", 150],
+      ["concrete temperature", 37.78],
+    ]);
+  });
+});
+
+describe("a pour as written", () => {
+  test("net, waste, what line and pump keep, and the hours that follow", () => {
+    const found = pourWork(pour);
+    if (!("value" in found)) throw new Error("refused");
+    expect(found.value.net_m3).toBeCloseTo(0.36 + 1.8, 12);
+    expect(found.value.order_m3).toBeCloseTo(2.16 * 1.1 + 0.3, 12);
+    expect(found.value.finished_m2).toBeCloseTo(12, 12);
+    expect(found.value.placing_min).toBe(Math.ceil((2.676 / 3.8) * 60));
+    expect(found.value.pause_min).toBe(60);
+  });
+
+  test("columns alone and a slab alone need no pause, a written one stays", () => {
+    expect(pauseOf({ elements: [columns], pause: null })).toBe(0);
+    expect(pauseOf({ elements: [slab], pause: null })).toBe(0);
+    expect(pauseOf({ elements: [columns, slab], pause: { least_min: 90, most_min: 120 } })).toBe(90);
+  });
+
+  test("ten per cent of waste up to 200 cubic yards, five above, or as written", () => {
+    expect(wastePercent(152, null)).toBe(10);
+    expect(wastePercent(154, null)).toBe(5);
+    expect(wastePercent(154, 8)).toBe(8);
+  });
+
+  test("two hands float 40 m², one more each 20", () => {
+    expect([0, 40, 41, 60, 61].map(finishersFor)).toEqual([2, 2, 3, 3, 4]);
+  });
+
+  test("more left out than there is comes back refused, never as less than nothing", () => {
+    const hollow = { ...slab, rebates: [{ long_mm: 4000, wide_mm: 3000, deep_mm: 150, number: 2 }] };
+    const found = pourWork({ ...pour, elements: [hollow], hopper_m3: 0, prime_m3: 0 });
+    expect("refused" in found && found.refused[0]?.outOfRange.name).toBe("volume of the pour");
+  });
+});
