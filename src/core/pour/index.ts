@@ -1,1 +1,2 @@
+export { type PourCode, pourCodes } from "./codes";
 export type * from "./result";

@@ -2,6 +2,8 @@ import type { ElapsedMinute, Finding } from "../base";
 import type { PressureDocument, Removal, Source } from "../build";
 import type { CheckKind, MemberResult } from "../concrete";
 
+export type { CheckKind } from "../concrete";
+
 /**
  * What the concrete room's figures say of one pour of a build. Everything the Forms view and a pour's printed sheet show; positions are those of
  * `build.pours` and of its `elements`. Depths count down from the top of the concrete, heights up from the foot of the form.
@@ -9,7 +11,8 @@ import type { CheckKind, MemberResult } from "../concrete";
 export interface PourSheet {
   readonly pour: number;
   readonly elements: readonly ElementSheet[];
-  readonly day: PourDay;
+  /** Null when an input leaves the range its figures are good for; `findings` name it. */
+  readonly day: PourDay | null;
   /** Findings of this pour, the ones of its elements and of its day included. */
   readonly findings: readonly Finding[];
   /** No finding of severity "stop": nothing computed here says it would not hold. It is never a release: that is for someone qualified. */
@@ -168,7 +171,10 @@ export interface PourDay {
   readonly floatAfter_min: number;
   readonly coldJoint_min: number;
   readonly total_min: number;
+  /** While it is placed; roles as in `pourRoles`. */
   readonly hands: readonly { readonly role: string; readonly number: number }[];
+  /** Of them, so many float and trowel afterwards; 0 where nothing is floated. */
+  readonly finishers: number;
   readonly evaporation: {
     readonly rate: number;
     readonly unit: "lb/ft2/h" | "kg/m2/h";

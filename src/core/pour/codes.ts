@@ -1,0 +1,91 @@
+/**
+ * Every finding of this room, with the keys of its detail; words are complete against this table. `where` is the pour; `element` and `bars` are the id and
+ * name written in it. Lengths mm, masses kg, amounts of time minutes, forces kN.
+ */
+export const pourCodes = {
+  /** An input leaves the range its formula was published for; the figure is withheld. `element` is empty where it is the pour's. */
+  "pour.out-of-range": ["element", "what", "given", "least", "most", "unit", "source"],
+  /** More is left out of an element than there is. */
+  "pour.nothing-left": ["element", "left_m3"],
+
+  // The day.
+  "pour.short-load": ["load_m3", "short_m3"],
+  /** At this rate a truck stands longer than its concrete is usually good for; a load of `fits_m3` would not. */
+  "pour.truck-waits": ["load_m3", "stands_min", "most_min", "fits_m3"],
+  /** A truck that is later than this leaves a cold joint. */
+  "pour.truck-late": ["late_min"],
+  /** The limit of time after mixing is on the ticket (ASTM C94). */
+  "pour.ticket-time": [],
+  "pour.hands-short": ["step", "wanted", "have"],
+  /** What stands is listed after what is laid on it. */
+  "pour.columns-after": ["element", "before"],
+  /** None is written between columns and what lies on them; this one is counted. */
+  "pour.pause-usual": ["least_min", "most_min"],
+  "pour.pause-short": ["least_min", "usual_min"],
+  /** Waited out to its most, the top of the columns no longer knits. */
+  "pour.pause-cold": ["most_min", "coldJoint_min"],
+  /** One layer takes longer than the one below stays soft. */
+  "pour.layer-cold": ["element", "layer_min", "coldJoint_min"],
+  "pour.pass-cold": ["element", "every_min", "coldJoint_min"],
+  "pour.dries-fast": ["rate", "unit", "act"],
+  /** `lacks`: air, humidity, wind. */
+  "pour.drying-unknown": ["lacks"],
+  "pour.hot": ["concrete_C", "most_C"],
+  "pour.cold-weather": ["air_C", "below_C", "mixed_C"],
+  "pour.cold-concrete": ["element", "concrete_C", "least_C", "air_C"],
+  /** `because`: bars, form, slab. */
+  "pour.aggregate-large": ["element", "given_mm", "most_mm", "because"],
+  "pour.aggregate-unknown": ["element", "most_mm", "because"],
+  "pour.aggregate-pumped": ["given_mm", "most_mm", "hose_mm"],
+  "pour.cement-low-for-pump": ["cement_kg_m3", "least_kg_m3"],
+  /** Bought in sacks, and nothing says how much cement is in it. */
+  "pour.cement-unknown": [],
+  "pour.hose-short": ["reach_mm", "needed_mm"],
+  "pour.hose-unknown": [],
+  /** No machine `machine_mm` high keeps `clear_mm` from the wires. */
+  "pour.wires-near": ["wires_mm", "clear_mm", "machine_mm"],
+  "pour.wires": ["wires_mm", "clear_mm", "highest_mm"],
+  "pour.wires-unknown": ["clear_mm"],
+  "pour.truck-slope": ["slope_percent", "most_percent"],
+  "pour.truck-weight": ["truck_kg"],
+  "pour.washout-unknown": [],
+  /** Called off without cost up to this minute of the supplier's day before. */
+  "pour.call-off": ["step", "delivery", "calendar", "cutOff_min"],
+  "pour.call-off-unknown": ["step", "delivery", "calendar"],
+
+  // Bars.
+  "bars.size-unknown": ["element", "bars", "size"],
+  "bars.cover-thin": ["element", "bars", "given_mm", "least_mm", "exposure"],
+  "bars.cover-unknown": ["element", "bars", "least_mm", "exposure"],
+  /** Longer than the stock length: spliced, with this lap. */
+  "bars.lap": ["element", "bars", "long_mm", "stock_mm", "lap_mm"],
+  /** Too short to develop its yield from end to end. */
+  "bars.short": ["element", "bars", "long_mm", "development_mm"],
+  "bars.ties-wide": ["element", "bars", "given_mm", "most_mm"],
+  /** Under the foot of a person it is bent for good. `fits_mm`: the free length that would do. */
+  "bars.bent-underfoot": ["element", "bars", "supported_mm", "stress_MPa", "yield_MPa", "fits_mm"],
+  "bars.sags-underfoot": ["element", "bars", "supported_mm", "sag_mm", "most_mm", "fits_mm"],
+  "bars.sags": ["element", "bars", "supported_mm", "sag_mm", "most_mm", "fits_mm"],
+  "bars.support-unknown": ["element", "bars", "fits_mm"],
+  /** A soffit that stays visible shows chairs: hang them from above. */
+  "bars.hang": ["element", "bars", "fits_mm"],
+  "bars.cage-heavy": ["element", "cage_kg", "each_kg", "hands", "wanted"],
+
+  // Quantities.
+  /** A sum, and no design: what stands on a footing. */
+  "quantity.ask-before-you-dig": ["element", "force_kN", "pressure_kPa", "presumed_kPa"],
+  "quantity.footing-part": ["element", "lacks"],
+  /** Wider both ways than a sheet: it is made of several. */
+  "quantity.panel-joins": ["element", "panel", "sheets"],
+  /** No stock length is long enough. */
+  "quantity.too-long": ["element", "what", "long_mm", "stock_mm"],
+
+  // Trenches.
+  "trench.protect": ["element", "deep_mm", "from_mm", "soil", "top_mm"],
+  "trench.engineer": ["element", "deep_mm", "from_mm"],
+  "trench.ladder": ["element", "deep_mm", "from_mm"],
+  "trench.spoil": ["element", "back_mm", "loose_m3"],
+  "trench.marks": ["element"],
+} as const satisfies Readonly<Record<string, readonly string[]>>;
+
+export type PourCode = keyof typeof pourCodes;
