@@ -19,5 +19,21 @@ export {
   runSentence,
 } from "./plan/holders";
 export { slackSentence } from "./plan/slack";
+export { fixSentence } from "./pour/fixes";
+export {
+  checkWords,
+  documentWords,
+  firstSentence,
+  formCaution,
+  fullHeadReasons,
+  liftSentences,
+  memberName,
+  of100,
+  partWords,
+  pressureSentences,
+  pressureWords,
+  riseWords,
+} from "./pour/members";
+export { careSentences, groundWords, removalSentence, removalState } from "./pour/removals";
 export { counted, listed, quoted, sentence, spelled } from "./text";
 export { voice, workWords } from "./voice";

@@ -1,0 +1,41 @@
+import { type Display, formatLength } from "../../core/base";
+import type { Fix } from "../../core/pour";
+import { sentence } from "../text";
+import { of100, partWords } from "./members";
+
+const text = (fix: Fix, key: string): string => String(fix.detail[key] ?? "");
+const length = (fix: Fix, key: string, display: Display): string => {
+  const value = fix.detail[key];
+  return typeof value === "number" ? formatLength(value, display) : text(fix, key);
+};
+
+/** What to do, without what it brings. */
+const acts: Readonly<Record<Fix["kind"], (fix: Fix, display: Display) => string>> = {
+  "band more": (fix, display) => `One more band at ${length(fix, "at_mm", display)}`,
+  "bands as proposed": (fix, display) =>
+    `Bands at ${typeof fix.detail.at === "string" ? fix.detail.at : length(fix, "first_mm", display)} from the foot up`,
+  "heavier bands": (fix) => `Bands of ${text(fix, "stuff")}`,
+  "closer members": (fix, display) => `${partWords(fix.part).replace(/^the /, "")} every ${length(fix, "spacing_mm", display)}`,
+  "thicker sheathing": (fix) => `Plywood of ${text(fix, "ply")} in`,
+  "closer wales": (fix, display) =>
+    typeof fix.detail.at_mm === "number"
+      ? `One more wale at ${length(fix, "at_mm", display)}`
+      : `Wales every ${length(fix, "spacing_mm", display)}`,
+  "stronger ties": (fix) => `Ties that carry ${text(fix, "carries")}`,
+  "closer ties": (fix, display) => `Ties every ${length(fix, "spacing_mm", display)}`,
+  "closer shores": (fix, display) => `Shores every ${length(fix, "spacing_mm", display)}`,
+  "brace shores": (fix, display) => `Shores braced every ${length(fix, "unbraced_mm", display)} of their height`,
+  "bigger mudsills": (fix, display) => `Mudsills ${length(fix, "long_mm", display)} by ${length(fix, "wide_mm", display)}`,
+  "hold down": (fix) => `Hold it down for ${text(fix, "carries")}`,
+  braces: (fix, display) => `Braces every ${length(fix, "spacing_mm", display)}`,
+  "bigger bolts": (fix) => `Corner bolts that carry ${text(fix, "carries")}`,
+  "held rate": (fix, display) =>
+    `Only as a written act: passes of ${length(fix, "pass_mm", display)} every ${text(fix, "every_min")} min, kept by one named person with a stick and a watch`,
+};
+
+/** A change and what the most any member carries is after it, computed again. */
+export function fixSentence(fix: Fix, display: Display): string {
+  return sentence(
+    `${acts[fix.kind](fix, display)}: then the most any part carries is ${of100(fix.of100)}, and ${partWords(fix.thenFirst)} would give first`,
+  );
+}
