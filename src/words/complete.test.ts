@@ -276,5 +276,6 @@ describe("every way out and assumption", () => {
   test("what a plan rests on is said", () => {
     for (const code of assumptions) expect(faultsOf(assumptionSentence(code), cellar)).toEqual([]);
     expect(assumptionSentence("plan.strength-at-20")).toContain("nothing has shown it");
+    expect(assumptionSentence("plan.strength-at-site")).toContain("nothing has shown it");
   });
 });

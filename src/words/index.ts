@@ -19,6 +19,7 @@ export {
   runSentence,
 } from "./plan/holders";
 export { slackSentence } from "./plan/slack";
+export { daySentences, volumeWords } from "./pour/day";
 export { fixSentence } from "./pour/fixes";
 export {
   checkWords,

@@ -61,6 +61,7 @@ const listOf: Readonly<Record<string, keyof Build>> = {
   deliveries: "deliveries",
   bookings: "bookings",
   groups: "groups",
+  pours: "pours",
 };
 
 /** Positions by id, where the build keeps them. */
@@ -75,6 +76,7 @@ function indexOf({ at }: Build, list: string): ReadonlyMap<string, number> | und
     stock: at.stock,
     deliveries: at.delivery,
     bookings: at.booking,
+    pours: at.pour,
   }[list];
 }
 

@@ -15,6 +15,7 @@ const one: Readonly<Record<string, string>> = {
   deliveries: "delivery",
   bookings: "booking",
   groups: "group",
+  pours: "pour",
 };
 
 /** "leansOn" is "leans on"; names inside a key ("2.depth") follow as "entry 2, depth". */

@@ -213,6 +213,8 @@ export function peopleWords(ids: readonly string[], build: Build): string {
 /** What a plan rests on. */
 export function assumptionSentence(code: string): string {
   const said: Readonly<Record<string, string>> = {
+    "plan.strength-at-site":
+      "Strength is expected after the usual temperatures of the site, or those forecast or measured; nothing has shown it. Before shores or loads rely on it, have it tested, or ask your engineer.",
     "plan.strength-at-20":
       "Strength is expected as at a steady 20 °C (68 °F) after the 28 day strength; nothing has shown it. Before shores or loads rely on it, have it tested, or ask your engineer.",
     "plan.nobody-named": "Nobody is named in this build: it is planned by its calendars alone.",
