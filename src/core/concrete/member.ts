@@ -1,7 +1,9 @@
 /** What one form member carries of what it may: each check as asked over allowed, the one that gives first, and the largest span each allows. */
 import { beam, bendingSpan_in, lumberShearSpan_in, rollingShearSpan_in, type Sag, type Spans, sag_in, sagSpan_in } from "./beam";
-import { type Allowed, area_in2, inertia_in4, modulus_in3, type Section } from "./lumber";
+import type { Allowed } from "./lumber";
+import { area_in2, inertia_in4, modulus_in3, type Section } from "./lumber-sizes";
 import type { Plies, PlyClass } from "./plywood";
+import type { PointCoefficients } from "./point-loads";
 
 export type CheckKind = "bending" | "shear" | "rolling shear" | "sag" | "bearing" | "tension" | "compression";
 
@@ -9,7 +11,7 @@ export interface MemberCheck {
   readonly kind: CheckKind;
   /** 100: exactly what it may. */
   readonly of100: number;
-  /** Largest span by this check alone, in; null where the check has no span. */
+  /** Largest span by this check alone, in; null where the check has no span, or nothing loads it. */
   readonly span_in: number | null;
 }
 
@@ -20,7 +22,8 @@ export interface MemberResult {
   readonly largestSpan_in: number | null;
 }
 
-export function judged(checks: readonly MemberCheck[]): MemberResult {
+export function judged(all: readonly MemberCheck[]): MemberResult {
+  const checks = all.map((check) => (check.span_in !== null && Number.isFinite(check.span_in) ? check : { ...check, span_in: null }));
   const governs = checks.reduce((worst, check) => (check.of100 > worst.of100 ? check : worst));
   const spans = checks.flatMap((check) => (check.span_in === null ? [] : [check.span_in]));
   return { checks, governs, largestSpan_in: spans.length > 0 ? Math.min(...spans) : null };
@@ -104,4 +107,72 @@ export function bearing(load_lb: number, area: number, allowed_psi: number): Mem
 /** A tie, bolt or strap in tension against its allowable load. */
 export function tension(load_lb: number, allowed_lb: number): MemberCheck {
   return { kind: "tension", of100: (100 * load_lb) / allowed_lb, span_in: null };
+}
+
+/** The same under equal point loads, lb each; coefficients by `pointCoefficients`. The spans are those at which the same pattern, stretched, is just carried. */
+export function pointMember(
+  section: Section,
+  pieces: number,
+  allowed: Allowed,
+  span_in: number,
+  load_lb: number,
+  by: PointCoefficients,
+  sags: readonly Sag[],
+): MemberResult {
+  const modulus = modulus_in3(section) * pieces;
+  const stiff = allowed.elasticity * inertia_in4(section) * pieces;
+  const may = allowed.bending * modulus;
+  return judged([
+    { kind: "bending", of100: (100 * by.bending * load_lb * span_in) / may, span_in: may / (by.bending * load_lb) },
+    { kind: "shear", of100: (150 * by.shear * load_lb) / (area_in2(section) * pieces) / allowed.shear, span_in: null },
+    ...sags.map((sag): MemberCheck => {
+      const limit = sag.kind === "ratio" ? span_in / sag.of : sag.inches;
+      const square = stiff / (by.sag * load_lb);
+      return {
+        kind: "sag",
+        of100: (100 * by.sag * load_lb * span_in ** 3) / stiff / limit,
+        span_in: sag.kind === "ratio" ? Math.sqrt(square / sag.of) : Math.cbrt(square * sag.inches),
+      };
+    }),
+  ]);
+}
+
+/**
+ * A beam on two supports `span_in` apart whose load, lb in all, lies evenly on the `loaded_in` in its middle: a column band, which reaches past the side it holds
+ * to its corner bolts. M = W (2 l - b) / 8, V = W / 2, sag = W (8 l³ - 4 l b² + b³) / (384 E I).
+ */
+export function patchMember(
+  section: Section,
+  pieces: number,
+  allowed: Allowed,
+  span_in: number,
+  loaded_in: number,
+  load_lb: number,
+  sags: readonly Sag[],
+): MemberResult {
+  const b = Math.min(loaded_in, span_in);
+  const modulus = modulus_in3(section) * pieces;
+  const stiff = allowed.elasticity * inertia_in4(section) * pieces;
+  const moment = (load_lb * (2 * span_in - b)) / 8;
+  const sagging = (load_lb * (8 * span_in ** 3 - 4 * span_in * b * b + b ** 3)) / (384 * stiff);
+  const bendingSpan = (8 * allowed.bending * modulus) / load_lb / 2 + b / 2;
+  return judged([
+    { kind: "bending", of100: (100 * moment) / modulus / allowed.bending, span_in: Math.max(0, bendingSpan) },
+    { kind: "shear", of100: (75 * load_lb) / (area_in2(section) * pieces) / allowed.shear, span_in: null },
+    ...sags.map(
+      (sag): MemberCheck => ({
+        kind: "sag",
+        of100: (100 * sagging) / (sag.kind === "ratio" ? span_in / sag.of : sag.inches),
+        span_in: null,
+      }),
+    ),
+  ]);
+}
+
+/** Bending and shear given outright, lb in and lb: for loads no table has. */
+export function forcedMember(section: Section, pieces: number, allowed: Allowed, moment_lb_in: number, shear_lb: number): MemberCheck[] {
+  return [
+    { kind: "bending", of100: (100 * moment_lb_in) / (modulus_in3(section) * pieces) / allowed.bending, span_in: null },
+    { kind: "shear", of100: (150 * shear_lb) / (area_in2(section) * pieces) / allowed.shear, span_in: null },
+  ];
 }

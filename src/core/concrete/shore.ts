@@ -1,4 +1,7 @@
 /** A wood shore as a column, NDS 3.7.1, US units as published. Read; the lecture's examples reproduce. */
+import type { Allowed } from "./lumber";
+import { area_in2, type Section } from "./lumber-sizes";
+import { judged, type MemberCheck, type MemberResult } from "./member";
 import { type Checked, checked } from "./range";
 
 export interface ShoreCheck {
@@ -26,11 +29,43 @@ export function shore(
 ): Checked<ShoreCheck> {
   const slenderness = length_in / thin_in;
   return checked(shoreRanges, { length: length_in, slenderness }, () => {
-    const critical = (0.822 * elasticityMin_psi) / slenderness ** 2;
-    const ratio = critical / compression_psi;
-    const q = (1 + ratio) / 1.6;
-    const stability = q - Math.sqrt(q * q - ratio / 0.8);
+    const stability = stabilityFactor(slenderness, compression_psi, elasticityMin_psi);
     const allowed_psi = compression_psi * stability;
     return { slenderness, stability, allowed_psi, carries_lb: allowed_psi * area_in2 };
   });
+}
+
+/** Column stability factor Cp of sawn lumber, NDS 3.7.1.5. */
+function stabilityFactor(slenderness: number, compression_psi: number, elasticityMin_psi: number): number {
+  const ratio = (0.822 * elasticityMin_psi) / slenderness ** 2 / compression_psi;
+  const q = (1 + ratio) / 1.6;
+  return q - Math.sqrt(q * q - ratio / 0.8);
+}
+
+/**
+ * A shore or brace of separate pieces that share a load, lb: as a column about its thin side over the length it stands free there, and about its deep side over
+ * its whole height; and its slenderness of the 50 it may have. A slender one is over 100 by that alone, whatever the formula still gives.
+ */
+export function shoreMember(
+  load_lb: number,
+  section: Section,
+  pieces: number,
+  allowed: Allowed,
+  free_in: number,
+  high_in: number,
+): MemberResult {
+  const thin = Math.min(section.wide_in, section.deep_in);
+  const deep = Math.max(section.wide_in, section.deep_in);
+  const checks = [
+    [free_in, thin],
+    [high_in, deep],
+  ].flatMap(([length_in, side_in]): MemberCheck[] => {
+    const slenderness = Math.max(1, (length_in as number) / (side_in as number));
+    const may = allowed.compression * stabilityFactor(slenderness, allowed.compression, allowed.elasticityMin) * area_in2(section) * pieces;
+    return [
+      { kind: "compression", of100: (100 * load_lb) / may, span_in: null },
+      { kind: "compression", of100: (100 * slenderness) / shoreRanges.slenderness.most, span_in: null },
+    ];
+  });
+  return judged(checks);
 }
