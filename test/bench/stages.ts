@@ -1,6 +1,5 @@
 import { access, lastChances } from "../../src/core/access";
 import type { Build } from "../../src/core/build";
-import { clocksOf } from "../../src/core/clock";
 import { plan } from "../../src/core/plan";
 import { bind } from "../../src/core/plan/bind";
 import { crowdOf } from "../../src/core/plan/crowd";
@@ -11,11 +10,12 @@ import { siteDays } from "../../src/core/plan/site-days";
 import { standsOf } from "../../src/core/plan/stands";
 import { byStart, stretchesOf } from "../../src/core/plan/stretches";
 import { turnsOf, withTurns } from "../../src/core/plan/turns";
+import { buildClocks } from "../../src/core/pour";
 import { latest, netOf, solve } from "../../src/core/schedule";
 
 /** The stages of a plan, each on what the ones before it gave. */
 export function stages(build: Build): [name: string, run: () => unknown][] {
-  const clocks = clocksOf(build);
+  const clocks = buildClocks(build);
   const order = access(build);
   const { bound, result } = datesFor(build, order, clocks);
   const { problem } = bound;

@@ -29,7 +29,6 @@ describe("day numbers and dates against handbooks", () => {
         },
       ],
       people: [],
-      steps: [],
     });
     const week = clocks.work("week");
     const dateOf = (t: number) => clocks.time.dateOf(clocks.time.dayOf(t));

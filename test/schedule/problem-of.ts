@@ -100,6 +100,5 @@ export function officeDays(): Clock {
       },
     ],
     people: [],
-    steps: [],
   }).office("office");
 }

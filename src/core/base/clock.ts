@@ -17,6 +17,8 @@ export const notEver = -0x3fff_ffff as ElapsedMinute;
  */
 export interface Clock {
   readonly id: string;
+  /** It counts from where it is asked, as a cure does from its pour: amounts one after the other are not one amount. */
+  readonly fromBeginning?: true;
   /** The amount gathered from the epoch up to `t` (whole units; negative before the epoch where the clock ran then). */
   reading(t: ElapsedMinute): number;
   /** The earliest instant at or after `t` whose reading is at least `reading(t) + amount`; `never` if there is none. amount >= 0. */

@@ -1,5 +1,6 @@
 export { type BuildCode, bars, codes, type DetailKey } from "./codes";
 export * from "./model";
+export { pourOf } from "./pour-of";
 export { type ReadResult, read, readDocument } from "./read";
 export { type ListName, listNames, version } from "./schema/document";
 export { write } from "./write";

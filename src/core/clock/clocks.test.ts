@@ -36,10 +36,6 @@ function specs(more: Partial<ClockSpecs> = {}): ClockSpecs {
       { id: "owner", calendar: "weekends", daysOffSpent: ["2027-03-12"] },
       { id: "helper", calendar: "helper", daysOffSpent: [] },
     ],
-    steps: [
-      { id: "dig", pour: null },
-      { id: "pour", pour: { cement: "III" } },
-    ],
     ...more,
   };
 }
@@ -79,15 +75,16 @@ describe("the clocks of a build", () => {
   });
 
   test("each kind of reference finds its clock", () => {
-    const clocks = clocksOf(specs());
+    const clocks = clocksOf(specs(), ({ kind, pour }) => ({ ...elapsed, id: `${kind} of ${pour}` }));
     const t = 0 as ElapsedMinute;
     expect(clocks.of({ kind: "elapsed" })).toBe(elapsed);
     expect(clocks.of({ kind: "working", calendar: "weekends" })).toBe(clocks.work("weekends"));
     expect(clocks.of({ kind: "days", calendar: "county" })).toBe(clocks.office("county"));
-    expect(clocks.of({ kind: "strength", pour: "pour" })).toBe(clocks.strength("III"));
+    expect(clocks.of({ kind: "strength", pour: "slab" }).id).toBe("strength of slab");
+    expect(clocks.pour({ kind: "warm", pour: "slab" }).id).toBe("warm of slab");
     expect(clocks.office("county").advance(t, 1)).toBe(clocks.time.minuteOf("2027-03-09T07:30"));
     expect(() => clocks.calendar("nobody")).toThrow(RangeError);
-    expect(() => clocks.of({ kind: "strength", pour: "dig" })).toThrow(RangeError);
+    expect(() => clocksOf(specs()).of({ kind: "strength", pour: "slab" })).toThrow(RangeError);
     expect(clocks.sun(0).up).toBe("part");
   });
 

@@ -2,10 +2,10 @@ import type { Clock, ElapsedMinute } from "../base";
 import { calendarRuns, type WorkSpec } from "./calendar";
 import { type PersonSpec, personRuns, spentDays } from "./crew";
 import { elapsed } from "./elapsed";
+import type { Gathering } from "./gathering";
 import { OfficeClock } from "./office";
 import { atLeast, both, either, type Levels, levelsOf, type RunSource } from "./runs";
 import { type SiteSpec, type SiteTime, siteTime } from "./site";
-import { type Cement, strengthClock } from "./strength";
 import { type SunDay, sunDay } from "./sun";
 import { WorkingClock } from "./working";
 
@@ -16,7 +16,12 @@ export interface ClockSpecs {
   readonly usual: string;
   readonly calendars: readonly (WorkSpec & { readonly cutOff_min: number | null })[];
   readonly people: readonly PersonSpec[];
-  readonly steps: readonly { readonly id: string; readonly pour: { readonly cement: Cement } | null }[];
+}
+
+/** What the concrete of a pour (its step's id) gathers after its finish: thousandths of its strength, or minutes of warmth. */
+export interface PourClockName {
+  readonly kind: "strength" | "warm";
+  readonly pour: string;
 }
 
 /** A clock as a build refers to it; see build/model. */
@@ -24,7 +29,7 @@ type ClockName =
   | { readonly kind: "elapsed" }
   | { readonly kind: "working"; readonly calendar: string }
   | { readonly kind: "days"; readonly calendar: string }
-  | { readonly kind: "strength" | "warm"; readonly pour: string };
+  | PourClockName;
 
 /**
  * The clocks of one build. Same question, same object; clocks of calendars and people that did not change are shared with the builds before.
@@ -43,7 +48,8 @@ export interface Clocks {
   /** While a step on this calendar (as in `work`) has at least `number` of these people. */
   crewOn(calendar: string, people: readonly string[], number: number): WorkingClock;
   office(calendar: string): OfficeClock;
-  strength(cement: Cement): Clock;
+  /** Begins at the pour's finish. */
+  pour(name: PourClockName): Gathering;
   of(name: ClockName): Clock;
   /** How many of these people are there, over [from, to). */
   there(people: readonly string[], from: ElapsedMinute, to: ElapsedMinute): Levels;
@@ -53,8 +59,11 @@ export interface Clocks {
 const shared = new Map<string, Clock>();
 const mostShared = 512;
 
-/** Makes nothing until asked. @throws RangeError when the zone or the first day are none: `checkZone`, `readDate`. */
-export function clocksOf(specs: ClockSpecs): Clocks {
+/**
+ * Makes nothing until asked. @throws RangeError when the zone or the first day are none: `checkZone`, `readDate`.
+ * @param pour where the clocks of pours come from, who know concrete; without it none can be asked for
+ */
+export function clocksOf(specs: ClockSpecs, pour: (name: PourClockName) => Gathering = noPour): Clocks {
   const { site, start } = specs;
   const time = siteTime(site.zone, start);
   const base = `${site.zone} ${site.latitude} ${site.longitude} ${start}`;
@@ -128,7 +137,6 @@ export function clocksOf(specs: ClockSpecs): Clocks {
       () => keyOf(spec(id)),
       () => new OfficeClock(id, calendar(id).runs, time, spec(id).cutOff_min),
     );
-  const cement = (pour: string) => found(specs.steps.find(({ id }) => id === pour)?.pour, pour).cement;
 
   return {
     time,
@@ -139,16 +147,20 @@ export function clocksOf(specs: ClockSpecs): Clocks {
     crew,
     crewOn,
     office,
-    strength: strengthClock,
+    pour,
     of: (name) => {
       if (name.kind === "elapsed") return elapsed;
       if (name.kind === "working") return work(name.calendar);
       if (name.kind === "days") return office(name.calendar);
-      return name.kind === "warm" ? elapsed : strengthClock(cement(name.pour));
+      return pour(name);
     },
     there: (ids, from, to) => levelsOf(ofPeople(ids), from, to),
     sun: (day) => sunDay(site, start, day),
   };
+}
+
+function noPour({ kind, pour }: PourClockName): never {
+  throw new RangeError(`no ${kind} of ${pour} here`);
 }
 
 function keyOf(spec: WorkSpec & { readonly cutOff_min: number | null }): string {

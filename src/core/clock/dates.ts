@@ -47,3 +47,10 @@ export function readMoment(text: string): { readonly number: number; readonly mi
   if (number === null || hour > 23 || minute > 59) return null;
   return { number, minute: hour * 60 + minute };
 }
+
+/** How much of its year has passed by the noon of a day, 0 to 1. */
+export function yearShare(number: number): number {
+  const year = new Date(number * 86_400_000).getUTCFullYear();
+  const first = dayNumber(year, 1, 1);
+  return (number + 0.5 - first) / (dayNumber(year + 1, 1, 1) - first);
+}

@@ -33,3 +33,28 @@ export function gainEn(s: number, age_days: number): number {
 export function characteristicEn_MPa(characteristic_MPa: number, s: number, age_days: number): number {
   return gainEn(s, age_days) * (characteristic_MPa + 8) - 8;
 }
+
+/** The age, days, at which that share is reached; null when it never is (at e^s and above). */
+export function ageEn(s: number, share: number): number | null {
+  if (share <= 0) return 0;
+  const ahead = 1 - Math.log(share) / s;
+  return ahead <= 0 ? null : 28 / ahead ** 2;
+}
+
+/** I, II, III: Portland cements, II taken as I. blend: under 70 % slag or 40 % fly ash; slow blend: more than that. */
+export type GainCement = "I" | "II" | "III" | "blend" | "slow blend";
+
+/** Age at 20 °C against share of the 28 day strength, and back: what strength is *expected* from. Both only ever rise. */
+export interface GainCurve {
+  readonly share: (age_days: number) => number;
+  /** Null: never. */
+  readonly age_days: (share: number) => number | null;
+}
+
+/** Portland cements by ACI 209R, blends by EN 1992-1-1 class S, which is the lower until 28 days; for a slow blend even that may be high. */
+export function gainCurve(cement: GainCement): GainCurve {
+  if (cement === "blend" || cement === "slow blend")
+    return { share: (age) => gainEn(enGain.S, age), age_days: (share) => ageEn(enGain.S, share) };
+  const type = cement === "III" ? "III" : "I";
+  return { share: (age) => gainAci(type, age), age_days: (share) => ageAci(type, share) };
+}

@@ -6,6 +6,7 @@ export * from "./curing";
 export * from "./evaporation";
 export * from "./excavation";
 export * from "./faces";
+export * from "./fit";
 export * from "./form-loads";
 export * from "./gain";
 export * from "./lumber";

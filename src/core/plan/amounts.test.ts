@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { buildOf, type PartialDocument } from "../../../test/fixtures/make";
-import { clocksOf } from "../clock";
+import { buildClocks } from "../pour";
 import { plan, verifyPlan } from ".";
 
 const row = (id: string, rest: Record<string, unknown> = {}) => ({ id, name: id, work: "2 h", hands: 1, ...rest });
@@ -50,7 +50,7 @@ describe("a strength counts from the pour it names", () => {
       steps: [pour({ notBefore: "2027-03-20" }), row("rope", { puts: ["wet"] })],
     });
     const made = plan(build);
-    const clock = clocksOf(build).of({ kind: "strength", pour: build.steps[0]!.id });
+    const clock = buildClocks(build).of({ kind: "strength", pour: build.steps[0]!.id });
     expect(made.steps[1]!.finish).toBeLessThan(made.steps[0]!.start);
     expect(made.stands.pieces[0]!.gone).toBe(clock.advance(made.steps[0]!.finish, 167));
     expect(made.stands.places[0]!.map((s) => s.state)).toEqual(["open", "closed", "open"]);

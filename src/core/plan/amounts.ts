@@ -1,11 +1,12 @@
 import { type ElapsedMinute, never } from "../base";
-import type { Amount, Build } from "../build";
+import { type Amount, type Build, pourOf } from "../build";
 import type { Clocks } from "../clock";
 import type { Solution } from "../schedule";
 
-/** The end an amount is counted from: a strength from the finish of the pour it names, whatever else it is said of; anything else from `end`. */
+/** The end an amount is counted from: strength and warm time from the finish of the pour they name, whatever else they are said of; others from `end`. */
 export function countedFrom(build: Build, s: Solution, { on }: Amount, end: ElapsedMinute): ElapsedMinute {
-  return on.kind === "strength" ? (s.finish[build.at.step.get(on.pour)!]! as ElapsedMinute) : end;
+  const pour = pourOf(on);
+  return pour === null ? end : (s.finish[build.at.step.get(pour)!]! as ElapsedMinute);
 }
 
 /** When an amount is there, never before `end` itself; `never` where it will not be. */

@@ -57,4 +57,4 @@ export const windowRules = {
 export type WindowRule = keyof typeof windowRules;
 
 /** What a plan may rest on. */
-export const assumptions = ["plan.strength-at-20", "plan.nobody-named"] as const;
+export const assumptions = ["plan.strength-at-site", "plan.strength-at-20", "plan.nobody-named"] as const;

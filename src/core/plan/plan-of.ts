@@ -1,7 +1,8 @@
 import { lastChances } from "../access";
 import { type ElapsedMinute, type Finding, never } from "../base";
-import type { Build } from "../build";
-import { type Clocks, clocksOf } from "../clock";
+import { type Build, pourOf } from "../build";
+import type { Clocks } from "../clock";
+import { buildClocks, siteAir } from "../pour";
 import { latest, netOf, type Problem, type Result, type Solution } from "../schedule";
 import type { Bound } from "./bound";
 import { chainOf } from "./chain";
@@ -30,7 +31,7 @@ export const engine = "batterboard-1";
  * empty lists of dates.
  */
 export function plan(build: Build): Plan {
-  const clocks = clocksOf(build);
+  const clocks = buildClocks(build);
   const ordered = orderWithDates(build, clocks);
   const { bound, result } = ordered;
   if (bound === null || result === null) {
@@ -57,7 +58,7 @@ function refuted({ bound, result, overall, refused }: Ordered): readonly Finding
 function datesBeside(build: Build, blocks: readonly Finding[]): readonly Finding[] {
   const rest = setAside(build, blocks);
   if (rest === null) return [];
-  const ordered = orderWithDates(rest, clocksOf(rest));
+  const ordered = orderWithDates(rest, buildClocks(rest));
   const { bound, result, givenUp } = ordered;
   if (bound === null || result === null) return [];
   return [...clashFindings(bound), ...(result.status === "infeasible" && !givenUp ? refuted(ordered) : [])];
@@ -204,7 +205,7 @@ function undated(build: Build, ordered: Ordered, status: Plan["status"], finding
 function assumptionsOf(bound: Bound): string[] {
   const { access, build } = bound;
   const out: string[] = [];
-  if (access.amounts.some((a) => a.on.kind === "strength")) out.push("plan.strength-at-20");
+  if (access.amounts.some((a) => pourOf(a.on) !== null)) out.push(siteAir(build).known ? "plan.strength-at-site" : "plan.strength-at-20");
   if (build.people.length === 0) out.push("plan.nobody-named");
   return out;
 }

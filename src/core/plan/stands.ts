@@ -1,5 +1,5 @@
 import { type ElapsedMinute, never } from "../base";
-import type { Build } from "../build";
+import { type Build, pourOf } from "../build";
 import type { Clocks } from "../clock";
 import type { Solution } from "../schedule";
 import { thereAt } from "./amounts";
@@ -15,7 +15,7 @@ export function standsOf(build: Build, clocks: Clocks, stores: StoreNeeds, s: So
     const stands = (piece.up < 0 ? 0 : s.finish[piece.up]!) as ElapsedMinute;
     // What stood before the build began has had its time; a pour of this build has not.
     const { goesAfter } = piece;
-    const past = piece.up < 0 && goesAfter?.on.kind !== "strength";
+    const past = piece.up < 0 && (goesAfter === null || pourOf(goesAfter.on) === null);
     const itself = goesAfter === null ? never : past ? stands : thereAt(build, clocks, s, goesAfter, stands);
     const gone = piece.down < 0 ? itself : (Math.min(itself, s.finish[piece.down]!) as ElapsedMinute);
     return { up, stands, gone };

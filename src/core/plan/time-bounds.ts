@@ -4,7 +4,6 @@ import type { Amount } from "../build";
 import { fitStart } from "../schedule";
 import type { Bound } from "./bound";
 
-const epoch = 0 as ElapsedMinute;
 /** A day when the clocks go forward. */
 const shortestDay_min = 23 * 60;
 
@@ -18,14 +17,14 @@ export function timeBounds(bound: Bound): TimeBounds {
     },
     least: ({ on, amount }: Amount) => {
       if (on.kind === "days") return Math.max(0, amount - 1) * shortestDay_min;
-      if (on.kind !== "strength") return amount;
-      const after = clocks.of(on).advance(epoch, amount);
+      if (on.kind !== "strength" && on.kind !== "warm") return amount;
+      const after = clocks.pour(on).shortest(amount);
       return after >= never ? Number.POSITIVE_INFINITY : after;
     },
     most: ({ on, amount }: Amount) => {
       if (on.kind === "elapsed") return amount;
-      if (on.kind !== "strength") return Number.POSITIVE_INFINITY;
-      const until = clocks.of(on).limit(epoch, amount);
+      if (on.kind !== "strength" && on.kind !== "warm") return Number.POSITIVE_INFINITY;
+      const until = clocks.pour(on).longest(amount);
       return until >= never ? Number.POSITIVE_INFINITY : until;
     },
     notBefore: (s) => (problem.release[s]! > 0 ? fitStart(problem, s, problem.release[s]! as ElapsedMinute) : null),

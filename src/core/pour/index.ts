@@ -1,2 +1,3 @@
 export { type PourCode, pourCodes } from "./codes";
+export { buildClocks, siteAir } from "./maturity";
 export type * from "./result";

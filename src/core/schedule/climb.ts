@@ -82,6 +82,7 @@ function neverContent(p: Problem, ring: readonly number[]): boolean {
 
 /** Whether amounts on a clock add up to readings: true of calendars and plain time, not of an office's days or a strength. Asked at a few instants. */
 function additive(clock: Clock): boolean {
+  if (clock.fromBeginning) return false;
   return [0, 100_003, 1_000_007].every((t) => {
     const at = t as ElapsedMinute;
     return [1, 60].every((a) => clock.advance(at, a) >= never || clock.reading(clock.advance(at, a)) === clock.reading(at) + a);

@@ -1,5 +1,5 @@
 import type { Amount, Piece } from "../../build";
-import { pourOf, since, until } from "./amounts";
+import { pourAt, since, until } from "./amounts";
 import { always, never, type Program } from "./program";
 
 /**
@@ -35,7 +35,7 @@ export class Stand {
     const { up, fromStart } = this.piece(p);
     if (up >= 0) return since(this.program, up, s, amount);
     if (!fromStart) return [never];
-    const pour = pourOf(this.program.build, amount);
+    const pour = pourAt(this.program.build, amount);
     return [pour < 0 ? always : this.program.before(pour, s, this.program.amount(amount))];
   }
 
@@ -51,7 +51,7 @@ export class Stand {
     const { down, up, goesAfter } = this.piece(p);
     if (down >= 0) return this.program.before(s, down);
     if (goesAfter === null || up === s) return always;
-    const pour = pourOf(this.program.build, goesAfter);
+    const pour = pourAt(this.program.build, goesAfter);
     const from = pour >= 0 ? pour : up;
     return from < 0 ? always : this.program.timed(from, 1, s, 1, -1, this.program.amount(until(goesAfter)));
   }

@@ -1,5 +1,5 @@
 import type { DetailValue, Statement, StepId } from "../../base";
-import type { Passage, Wait } from "../../build";
+import { type Passage, pourOf, type Wait } from "../../build";
 import { needDetail } from "../compile/facts";
 import type { Program } from "../compile/program";
 import { amounts } from "../compile/waits";
@@ -36,15 +36,15 @@ export class Reasons {
     return this.statements.push(statement) - 1;
   }
 
-  /** The pour whose strength the link waits for. */
+  /** The pour whose strength or warm time the link waits for. */
   #pour(atom: number): StepId | undefined {
     if (atom < 0) return undefined;
     const { amounts, least, most } = this.program;
-    const strength = (at: number): StepId | undefined => {
+    const named = (at: number): StepId | undefined => {
       const on = at < 0 ? undefined : amounts[at]?.on;
-      return on?.kind === "strength" ? on.pour : undefined;
+      return on === undefined ? undefined : (pourOf(on) ?? undefined);
     };
-    return strength(least.at(atom)) ?? strength(most.at(atom));
+    return named(least.at(atom)) ?? named(most.at(atom));
   }
 
   #ofChoice(statement: { -readonly [K in keyof Statement]: Statement[K] }, clause: number, atom: number): number {
@@ -55,7 +55,7 @@ export class Reasons {
       statement.other = build.steps[to.at(atom)]?.id ?? "";
       const pour = this.#pour(atom);
       const taken = this.#alternative(clause);
-      const spoken = (w: Wait, pourOf: string): boolean => [w.least, w.most].some((a) => a?.on.kind === "strength" && a.on.pour === pourOf);
+      const spoken = (w: Wait, of: string): boolean => [w.least, w.most].some((a) => a !== null && pourOf(a.on) === of);
       const ofTo = taken?.waits.filter((w) => w.to === statement.other);
       const wait = ofTo?.find((w) => w.from === statement.step) ?? ofTo?.find((w) => pour !== undefined && spoken(w, pour));
       Object.assign(detail, taken === undefined ? {} : { by: taken.name }, wait === undefined ? {} : amounts(wait), pour && { pour });

@@ -1,5 +1,5 @@
 import type { ElapsedMinute } from "../../base";
-import type { Amount, Passage, Way } from "../../build";
+import { type Amount, type Passage, pourOf, type Way } from "../../build";
 import type { Case, Fault } from "./fault";
 
 /** Everything a step must get to, lean on and keep held, looked at over the whole of its dates. */
@@ -79,14 +79,15 @@ export function stoodFrom(c: Case, p: number): number {
   return piece.up >= 0 ? c.finish[piece.up]! : piece.fromStart ? -forever : forever;
 }
 
-/** When a piece has an amount: a strength counts from its pour; what stands from the start has had every other amount before the build began. */
+/** When a piece has an amount: strength and warm time count from their pour; what stands from the start has had every other amount before the build began. */
 export function since(c: Case, p: number, amount: Amount): number {
   const stood = stoodFrom(c, p);
-  if (amount.on.kind === "strength") return Math.max(stood, strengthAt(c, amount.on.pour, amount));
+  const pour = pourOf(amount.on);
+  if (pour !== null) return Math.max(stood, strengthAt(c, pour, amount));
   return Number.isFinite(stood) ? c.clocks.of(amount.on).advance(stood as ElapsedMinute, amount.amount) : stood;
 }
 
-/** When the concrete of a pour has a strength. */
+/** When the concrete of a pour has a strength, or its warm time. */
 export function strengthAt(c: Case, pour: string, { on, amount }: Amount): number {
   return c.clocks.of(on).advance(c.finish[c.build.at.step.get(pour)!]! as ElapsedMinute, amount);
 }

@@ -1,5 +1,5 @@
 import type { Build } from "../../build";
-import { clocksOf } from "../../clock";
+import { buildClocks } from "../../pour";
 import type { Plan } from "../plan";
 import { caseOf, type Fault } from "./fault";
 import { checkHolding, checkHoldPoints } from "./holding";
@@ -15,7 +15,7 @@ import { checkPeople, checkWork, workedStretches } from "./work";
  */
 export function verifyPlan(build: Build, plan: Plan): Fault[] {
   if (plan.status !== "planned") return [];
-  const c = caseOf(build, clocksOf(build), plan);
+  const c = caseOf(build, buildClocks(build), plan);
   const worked = workedStretches(c);
   return [
     ...checkWork(c, worked),

@@ -1,5 +1,5 @@
 import type { ElapsedMinute } from "../../base";
-import type { Amount, Wait } from "../../build";
+import { type Amount, pourOf, type Wait } from "../../build";
 import type { Case, Fault } from "./fault";
 import { strengthAt } from "./reach";
 
@@ -28,9 +28,10 @@ function brokenSides(c: Case, wait: Wait): string[] {
   return out;
 }
 
-/** A strength counts from the finish of the pour it names, wherever the wait begins; the wait's own end is then a bare precedence. */
+/** Strength and warm time count from the finish of the pour they name, wherever the wait begins; the wait's own end is then a bare precedence. */
 function after(c: Case, from: number, amount: Amount): number {
-  if (amount.on.kind === "strength") return Math.max(from, strengthAt(c, amount.on.pour, amount));
+  const pour = pourOf(amount.on);
+  if (pour !== null) return Math.max(from, strengthAt(c, pour, amount));
   return c.clocks.of(amount.on).advance(from as ElapsedMinute, amount.amount);
 }
 

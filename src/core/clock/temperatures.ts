@@ -1,0 +1,115 @@
+import { readDate, yearShare } from "./dates";
+import { type SiteSpec, siteTime } from "./site";
+
+/** What a build says about the air at its site, degrees Celsius. */
+export interface AirSpec extends SiteSpec {
+  /** Usual low and high of each month, January first; null where not given. */
+  readonly usualTemperatures_C: readonly { readonly low: number; readonly high: number }[] | null;
+  /** Single local dates that replace the usual ones. */
+  readonly days_C: readonly {
+    readonly date: string;
+    readonly low: number;
+    readonly high: number;
+    readonly source: "forecast" | "measured";
+  }[];
+}
+
+export interface AirDay {
+  readonly low_C: number;
+  readonly high_C: number;
+  readonly source: "usual" | "forecast" | "measured";
+}
+
+/** Air at the site. Where a build gives no usual temperatures it is `unknown_C`, day and night. */
+export interface Air {
+  /** Whatever makes two of them the same. */
+  readonly key: string;
+  /** False: the usual ones are not given. */
+  readonly known: boolean;
+  day(day: number): AirDay;
+  /** In the middle of each of the hours from, from + 1 ... to - 1 since the epoch; hundredths of a degree are all that counts. */
+  hours(from: number, to: number): Float64Array;
+  /** No hour of any year is colder, or warmer. */
+  readonly lowest_C: number;
+  readonly highest_C: number;
+}
+
+export const unknown_C = 20;
+
+/** The warmest of the day comes two hours after the sun's noon. */
+const warmest_min = 14 * 60;
+
+/**
+ * Straight lines between the middles of the months; over a day two halves of a cosine, lowest at sunrise and highest two hours after noon, both by the sun
+ * (level ground, no equation of time): common practice, no source. A day that is given replaces the usual one of its date; its nights lead to its neighbours.
+ * All of it only ever rises with what is given: a warmer low or high makes no hour colder.
+ */
+export function airOf(spec: AirSpec, start: string): Air {
+  const time = siteTime(spec.zone, start);
+  const usual = spec.usualTemperatures_C?.length === 12 ? spec.usualTemperatures_C : null;
+  const given = new Map<number, AirDay>();
+  for (const { date, low, high, source } of spec.days_C) {
+    const number = readDate(date);
+    if (number !== null) given.set(number - time.first, { low_C: low, high_C: high, source });
+  }
+  const day = (n: number): AirDay => given.get(n) ?? usualDay(usual, time.first + n);
+  const all = [...(usual ?? [{ low: unknown_C, high: unknown_C }]), ...spec.days_C].flatMap(({ low, high }) => [low, high]);
+  // Minutes that the sun is ahead of the wall clock of the epoch, at most half a day either way.
+  const sunAhead = ((((time.epoch_utc_min + 4 * spec.longitude + 720) % 1440) + 1440) % 1440) - 720;
+
+  const hours = (from: number, to: number): Float64Array => {
+    const out = new Float64Array(Math.max(0, to - from));
+    let today = Number.NaN;
+    let [before, now, next] = [day(0), day(0), day(0)];
+    let [rise, nextRise] = [0, 0];
+    for (let hour = from; hour < to; hour += 1) {
+      const sun = hour * 60 + 30 + sunAhead;
+      const n = Math.floor(sun / 1440);
+      if (n !== today) {
+        [before, now, next] = n === today + 1 ? [now, next, day(n + 1)] : [day(n - 1), day(n), day(n + 1)];
+        rise = n === today + 1 ? nextRise : sunrise_min(spec.latitude, time.first + n);
+        nextRise = sunrise_min(spec.latitude, time.first + n + 1);
+        today = n;
+      }
+      const minute = sun - n * 1440;
+      const [a, b, share] =
+        minute < rise
+          ? [before.high_C, now.low_C, (minute + 1440 - warmest_min) / (rise + 1440 - warmest_min)]
+          : minute <= warmest_min
+            ? [now.low_C, now.high_C, (minute - rise) / (warmest_min - rise)]
+            : [now.high_C, next.low_C, (minute - warmest_min) / (nextRise + 1440 - warmest_min)];
+      out[hour - from] = hundredths(a + ((b - a) * (1 - Math.cos(Math.PI * share))) / 2);
+    }
+    return out;
+  };
+  return {
+    key: JSON.stringify([spec.zone, spec.latitude, spec.longitude, start, usual, spec.days_C]),
+    known: usual !== null,
+    day,
+    hours,
+    lowest_C: Math.min(...all),
+    highest_C: Math.max(...all),
+  };
+}
+
+/** Rounded, so that no last digit of a cosine decides anything. */
+function hundredths(value: number): number {
+  return Math.round(value * 100) / 100;
+}
+
+function usualDay(usual: AirSpec["usualTemperatures_C"], number: number): AirDay {
+  if (usual === null) return { low_C: unknown_C, high_C: unknown_C, source: "usual" };
+  const x = 12 * yearShare(number) + 11.5;
+  const month = Math.floor(x);
+  const [a, b] = [usual[month % 12], usual[(month + 1) % 12]] as [{ low: number; high: number }, { low: number; high: number }];
+  const between = (from: number, to: number) => hundredths(from + (to - from) * (x - month));
+  return { low_C: between(a.low, b.low), high_C: between(a.high, b.high), source: "usual" };
+}
+
+/** Minutes after the sun's midnight, between two and ten o'clock; declination by Cooper (Solar Energy 12, 1969; from memory). */
+function sunrise_min(latitude: number, number: number): number {
+  const declination = ((23.45 * Math.PI) / 180) * Math.sin(2 * Math.PI * (yearShare(number) + 284 / 365));
+  const half = -Math.tan((latitude * Math.PI) / 180) * Math.tan(declination);
+  const light_min = (Math.acos(Math.max(-1, Math.min(1, half))) / Math.PI) * 1440;
+  return Math.round(Math.max(120, Math.min(600, 720 - light_min / 2)));
+}
