@@ -76,10 +76,12 @@ export class Scene {
   });
 
   readonly #base = $derived(sheetBase(this.#asked));
+  /** Before anything is drawn on it. */
+  readonly axis = $derived(this.#base.axis);
   readonly #room = $derived(Math.max(100, roomBeside(this.#asked, this.width)));
 
   /** The name of the scale as it stands: how many weekends are in sight together. */
-  readonly weekends = $derived(weekendsIn(this.#base.axis, this.time, this.#room));
+  readonly weekends = $derived(weekendsIn(this.axis, this.time, this.#room));
 
   scrolled(x: number, y: number): void {
     this.scrollX = x;
@@ -98,7 +100,7 @@ export class Scene {
   /** Lanes take the height of what is in sight. */
   readonly sheet = $derived.by(() => {
     const whole = this.#asked.scale === "whole";
-    const { axis } = this.#base;
+    const { axis } = this;
     const sight = whole ? null : { from: axis.t(this.#rest), to: axis.t(this.#rest + this.#room) };
     return sheet({ ...this.#asked, sight }, this.#base);
   });

@@ -10,21 +10,25 @@ export class Scroll {
   #leftmost = 0;
   #opened = false;
   #shape = "";
+  /** The sheet was held somewhere else than it is scrolled to; `focus`: the focus was in it. */
+  #held: { readonly focus: boolean } | null = null;
   #anchor: { readonly key: string; readonly y0: number } | null = null;
 
   constructor(scene: Scene, props: () => SceneProps) {
     this.#scene = scene;
     this.#props = props;
-    $effect(() => this.#holdMiddle());
-    $effect.pre(() => this.#holdDay());
+    $effect.pre(() => this.#hold());
+    $effect(() => this.#follow());
     $effect(() => this.#showChosen());
     $effect(() => this.#open());
   }
 
   readonly moved = (): void => {
     if (!this.frame) return;
-    this.#scene.scrolled(this.frame.scrollLeft, this.frame.scrollTop);
-    this.#leftmost = this.#scene.sheet.axis.t(this.#scene.scrollX);
+    const { scrollLeft, scrollTop } = this.frame;
+    // Where the sheet itself was put, the day at the edge is known better than from whole pixels.
+    if (scrollLeft !== this.#scene.scrollX) this.#leftmost = this.#scene.axis.t(scrollLeft);
+    this.#scene.scrolled(scrollLeft, scrollTop);
   };
 
   #settle(): void {
@@ -58,42 +62,49 @@ export class Scroll {
     this.frame?.querySelector<SVGElement>(`[data-step="${CSS.escape(id)}"]`)?.focus({ preventScroll: true });
   }
 
-  /** Lanes change their height once the sheet comes to rest: what stands in the middle of the screen stays there. */
-  #holdMiddle(): void {
-    const { lanes, part } = this.#scene.sheet;
+  /**
+   * Another scale, or wider days: the same day stays at the left edge. Lanes that change their height: what stands in the middle of the screen stays there.
+   * Worked out before anything is drawn, so that it is drawn once.
+   */
+  #hold(): void {
+    const scene = this.#scene;
+    const { view } = this.#props();
+    const shape = `${view.scale} ${view.unfolded} ${view.zoom}`;
+    const { axis } = scene;
     untrack(() => {
-      const { frame } = this;
-      if (!frame) return;
-      const kept = this.#anchor === null ? undefined : lanes.find(({ key }) => key === this.#anchor?.key);
-      if (kept && this.#anchor && kept.y0 !== this.#anchor.y0) {
-        frame.scrollTop += kept.y0 - this.#anchor.y0;
-        this.moved();
+      if (shape !== this.#shape && this.#shape !== "" && this.frame) {
+        scene.scrollX = Math.round(axis.x(this.#leftmost));
+        scene.settle();
+        this.#held = { focus: this.frame.contains(document.activeElement) };
       }
-      const middle = frame.scrollTop + (this.#scene.height - part.head.height) / 2;
+      this.#shape = shape;
+    });
+    const { lanes, part } = scene.sheet;
+    untrack(() => {
+      const kept = this.#anchor === null ? undefined : lanes.find(({ key }) => key === this.#anchor?.key);
+      if (this.frame && kept && this.#anchor && kept.y0 !== this.#anchor.y0) {
+        scene.scrollY = Math.max(0, Math.round(scene.scrollY + kept.y0 - this.#anchor.y0));
+        this.#held ??= { focus: false };
+      }
+      const middle = scene.scrollY + (scene.height - part.head.height) / 2;
       const lane = lanes.find(({ y1 }) => y1 >= middle);
       this.#anchor = lane ? { key: lane.key, y0: lane.y0 } : null;
     });
   }
 
-  /** Another scale, or wider days: the same day stays at the left edge. */
-  #holdDay(): void {
-    const { view } = this.#props();
-    const now = `${view.scale} ${view.unfolded} ${view.zoom}`;
-    const { axis } = this.#scene.sheet;
+  /** What is scrolled follows, once the sheet has its new size. */
+  #follow(): void {
+    void this.#scene.sheet;
     untrack(() => {
-      if (now !== this.#shape && this.#shape !== "") {
-        const x = axis.x(this.#leftmost);
-        const inside = this.frame?.contains(document.activeElement) ?? false;
-        void tick().then(() => {
-          const { frame } = this;
-          if (!frame) return;
-          frame.scrollLeft = x;
-          this.#settle();
-          // The step that had the focus may not be drawn at this scale; the keys go on working.
-          if (inside && !frame.contains(document.activeElement)) frame.focus({ preventScroll: true });
-        });
-      }
-      this.#shape = now;
+      const [{ frame }, held] = [this, this.#held];
+      this.#held = null;
+      if (!frame || !held) return;
+      const { scrollX, scrollY } = this.#scene;
+      frame.scrollTo(scrollX, scrollY);
+      // There may be less to scroll than was wanted.
+      if (Math.abs(frame.scrollLeft - scrollX) > 1 || Math.abs(frame.scrollTop - scrollY) > 1) this.#settle();
+      // The step that had the focus may not be drawn at this scale; the keys go on working.
+      if (held.focus && !frame.contains(document.activeElement)) frame.focus({ preventScroll: true });
     });
   }
 

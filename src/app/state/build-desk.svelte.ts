@@ -1,13 +1,13 @@
 import type { DocumentEdit, Finding } from "../../core/base";
-import { type Build, readDocument } from "../../core/build";
+import type { Build } from "../../core/build";
 import { begin, type History } from "../../core/edit";
 import { compare, keep, type Plan } from "../../core/plan";
 import { comparisonSentences, findingSentence } from "../../words";
 import type { Desk, Selection } from "./desk";
 import { type Action, act, edited } from "./history";
 import { againstKept } from "./kept";
-import { isBlock, type Made, movedBetween, nearest } from "./made";
-import type { Planner } from "./planner";
+import { isBlock, type Made, movedBetween, nearest, type Reading, reading } from "./made";
+import type { PlanAsked, Planner } from "./planner";
 
 export interface BuildDeskOptions {
   readonly planner: Planner;
@@ -23,13 +23,19 @@ export interface BuildDeskOptions {
 /** What is typed in one field without a pause this long is one change. */
 const pause_ms = 4000;
 
-const reading = (document: unknown): { readonly build: Build | null; readonly findings: readonly Finding[] } => readDocument(document);
+interface Settling {
+  /** How the document came out of the one before. */
+  readonly from?: PlanAsked["from"];
+  readonly undone?: boolean;
+  /** The document as read, where that was done already. */
+  readonly read?: Reading | undefined;
+}
 
 /** The open build: its document with history, and the plan that follows from it. */
 export class BuildDesk implements Desk {
   readonly #options: BuildDeskOptions;
   #work = $state.raw<History>(begin(null));
-  #read = $state.raw<{ readonly build: Build | null; readonly findings: readonly Finding[] }>({ build: null, findings: [] });
+  #read = $state.raw<Reading>({ build: null, findings: [] });
   #made = $state.raw<Made | null>(null);
   #redoing = $state(false);
   /** What stands in the way of that plan, with ways out; these are tried in the worker and come later. */
@@ -115,16 +121,17 @@ export class BuildDesk implements Desk {
 
   attempt(edits: readonly DocumentEdit[], words: string, typing?: string): readonly string[] {
     if (this.readOnly) return ["This build can only be looked at here."];
-    const document = edited(this.#work.document, edits);
-    const { build, findings } = reading(document);
-    if (build === null) {
-      const stop = nearest(findings, edits);
-      return stop ? [findingSentence(stop, this.#read.build, this.units)] : [];
-    }
     const now_ms = this.#options.now_ms();
     const going = typing !== undefined && this.#typing?.field === typing && now_ms - this.#typing.at_ms < pause_ms ? this.#typing : null;
+    const action: Action = { do: "edit", edits, words, joins: going !== null };
+    const work = act(this.#work, action);
+    const read = reading(work.document);
+    if (read.build === null) {
+      const stop = nearest(read.findings, edits);
+      return stop ? [findingSentence(stop, this.#read.build, this.units)] : [];
+    }
     this.#typing = typing === undefined ? null : { field: typing, at_ms: now_ms, before: going?.before ?? this.#made };
-    this.#do({ do: "edit", edits, words, joins: going !== null }, going?.before ?? this.#made);
+    this.#do(action, going?.before ?? this.#made, { work, read });
     return [];
   }
 
@@ -186,16 +193,18 @@ export class BuildDesk implements Desk {
     this.said = sentence;
   }
 
-  #do(action: Action, before: Made | null): void {
+  /** `ready`: what the action comes to, where it has been looked at already. */
+  #do(action: Action, before: Made | null, ready?: { readonly work: History; readonly read: Reading }): void {
     const from = this.#work.document;
-    const work = act(this.#work, action);
+    const work = ready?.work ?? act(this.#work, action);
     if (work === this.#work) return;
     this.#trial = null;
     this.#tried += 1;
     this.#work = work;
     // Written down before anything is made of it: whatever happens next, the change is kept.
     this.#options.record(action);
-    this.#settle(work, before, action.do === "edit" ? { document: from, change: action.edits } : undefined, action.do === "undo");
+    const change = action.do === "edit" ? { document: from, change: action.edits } : undefined;
+    this.#settle(work, before, { from: change, undone: action.do === "undo", read: ready?.read });
   }
 
   async #tryWays(document: object, plan: Plan): Promise<void> {
@@ -204,14 +213,9 @@ export class BuildDesk implements Desk {
   }
 
   /** Reads and plans; what is on screen stays until the new plan is there. */
-  #settle(
-    work: History,
-    before: Made | null,
-    from?: { readonly document: unknown; readonly change: readonly DocumentEdit[] },
-    undone = false,
-  ): void {
+  #settle(work: History, before: Made | null, { from, undone = false, read = reading(work.document) }: Settling = {}): void {
     this.#work = work;
-    this.#read = reading(work.document);
+    this.#read = read;
     this.#asked += 1;
     const ticket = this.#asked;
     const build = this.#read.build;

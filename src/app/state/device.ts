@@ -35,9 +35,15 @@ export async function saveFile(text: string, fileName: string): Promise<"saved" 
   }
 }
 
+/** Making one of these takes longer than all else about a date. */
+const formats = new Map<string | null, Intl.DateTimeFormat>();
+
 /** Today's date on the wall at a zone: "2027-06-26". */
 export function dateAt(zone: string | null): string {
-  return new Intl.DateTimeFormat("en-CA", { timeZone: zone ?? undefined, year: "numeric", month: "2-digit", day: "2-digit" }).format(
-    new Date(),
-  );
+  let format = formats.get(zone);
+  if (!format) {
+    format = new Intl.DateTimeFormat("en-CA", { timeZone: zone ?? undefined, year: "numeric", month: "2-digit", day: "2-digit" });
+    formats.set(zone, format);
+  }
+  return format.format(new Date());
 }

@@ -1,5 +1,5 @@
 import type { DocumentEdit, Finding } from "../../core/base";
-import type { Build } from "../../core/build";
+import { type Build, readDocument } from "../../core/build";
 import { compare, type Plan } from "../../core/plan";
 import { comparisonSentences } from "../../words";
 import type { Desk } from "./desk";
@@ -9,6 +9,14 @@ export interface Made {
   readonly plan: Plan;
   readonly of: Build;
 }
+
+/** A document as read. */
+export interface Reading {
+  readonly build: Build | null;
+  readonly findings: readonly Finding[];
+}
+
+export const reading = (document: unknown): Reading => readDocument(document);
 
 /** The finding that speaks of what was edited: others may only follow from it. */
 export function nearest(findings: readonly Finding[], edits: readonly DocumentEdit[]): Finding | undefined {

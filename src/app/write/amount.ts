@@ -1,5 +1,6 @@
 import type { Option } from "../parts/option";
-import { isObject, listOf, textOf, type Written } from "./written";
+import { optionOf, optionsOf } from "./options";
+import { isObject, listOf, textOf } from "./written";
 
 /** An amount to wait for as two fields show it: a figure, and whose strength or days it counts. */
 export interface AmountParts {
@@ -15,14 +16,13 @@ export interface AmountChoices {
   readonly calendars: readonly Option[];
 }
 
-const nameOf = (member: Written): string => textOf(member.name) || textOf(member.id);
-const optionsOf = (members: readonly Written[]): readonly Option[] => members.map((one) => ({ id: textOf(one.id), name: nameOf(one) }));
-
 /** The steps that pour to a strength, and the calendars. */
 export function amountChoices(document: unknown): AmountChoices {
   return {
-    pours: optionsOf(listOf(document, "steps").filter((step) => isObject(step.pour))),
-    calendars: optionsOf(listOf(document, "calendars")),
+    pours: listOf(document, "steps")
+      .filter((step) => isObject(step.pour))
+      .map(optionOf),
+    calendars: optionsOf(document, "calendars"),
   };
 }
 

@@ -3,10 +3,20 @@ import { type ListName, listOf, objectsOf, textOf, type Written } from "./writte
 
 const nameOf = (member: Written): string => textOf(member.name) || textOf(member.id);
 
-/** The members of a list to pick from, as written (a group's member once). */
-export function optionsOf(document: unknown, list: ListName): readonly Option[] {
-  return listOf(document, list).map((member) => ({ id: textOf(member.id), name: nameOf(member) }));
+/** The document is never changed in place: a member that was left alone keeps its option, and what offers it need not be drawn anew. */
+const made = new WeakMap<Written, Option>();
+
+/** A member as something to pick. */
+export function optionOf(member: Written): Option {
+  const known = made.get(member);
+  if (known) return known;
+  const option = { id: textOf(member.id), name: nameOf(member) };
+  made.set(member, option);
+  return option;
 }
+
+/** The members of a list to pick from, as written (a group's member once). */
+export const optionsOf = (document: unknown, list: ListName): readonly Option[] => listOf(document, list).map(optionOf);
 
 /** Every way, and every place for all of its ways. */
 export function wayOptions(document: unknown): readonly Option[] {

@@ -1,5 +1,5 @@
 import type { SiteTime } from "../../core/clock";
-import { type Axis, makeAxis } from "../time/axis";
+import { type Axis, axesOf } from "../time/axis";
 import type { SheetAsked } from "./frame";
 
 /** Width of a site day where none is asked for, px. */
@@ -10,6 +10,11 @@ const [earliest, latest] = [-1_000_000, 6_000_000];
 
 /** The axis of a sheet: from the first thing on it to the last, in the plan and in the one it is compared with. */
 export function axisOf(asked: SheetAsked, time: SiteTime, whole: boolean): Axis {
+  return sheetAxes(asked, time, whole)(whole ? 7.5 : (asked.dayWidth ?? usualDay));
+}
+
+/** The same at any width of a day. */
+export function sheetAxes(asked: SheetAsked, time: SiteTime, whole: boolean): (dayWidth: number) => Axis {
   const plans = [asked.plan, ...(asked.before ? [asked.before.plan] : [])];
   let [from, to] = [Number.POSITIVE_INFINITY, Number.NEGATIVE_INFINITY];
   const cover = (t: number) => {
@@ -26,13 +31,12 @@ export function axisOf(asked: SheetAsked, time: SiteTime, whole: boolean): Axis 
     for (const { at } of plan.bookings) cover(at);
   }
   if (from > to) [from, to] = [0, 1440];
-  return makeAxis({
+  return axesOf({
     time,
     // A weekday on which somebody only looks in, or something is dropped, stays folded.
     days: plans.flatMap(({ days }) => days.filter(({ site, steps }) => site || steps.length > 0)),
     from,
     to,
     folding: whole ? "whole" : asked.unfolded ? "unfolded" : "folded",
-    dayWidth: whole ? 7.5 : (asked.dayWidth ?? usualDay),
   });
 }

@@ -1,6 +1,6 @@
 import { siteTime } from "../../core/clock";
 import { weekendsIn } from "../time/weekends";
-import { axisOf } from "./axis-of";
+import { sheetAxes } from "./axis-of";
 import { hasElevation } from "./elevation";
 import type { SheetAsked } from "./frame";
 import { namesWide } from "./prepare";
@@ -18,8 +18,9 @@ export function roomBeside(asked: SheetAsked, width: number): number {
 export function dayWidthFor(asked: SheetAsked, width: number, weekends = 10): number {
   const room = roomBeside(asked, width);
   const time = siteTime(asked.build.site.zone, asked.build.start);
+  const axisAt = sheetAxes({ ...asked, unfolded: false }, time, false);
   const fits = (dayWidth: number) => {
-    const axis = axisOf({ ...asked, unfolded: false, dayWidth }, time, false);
+    const axis = axisAt(dayWidth);
     return axis.width <= room || weekendsIn(axis, time, room).count >= weekends;
   };
   let [low, high] = [narrowest, widest];

@@ -56,39 +56,52 @@ function widthsOf(folding: Folding, dayWidth: number): Widths {
   };
 }
 
-export function makeAxis(asked: AxisAsked): Axis {
-  return asked.folding === "unfolded" ? fromColumns(unfolded(asked)) : fromColumns(folded(asked));
+export const makeAxis = (asked: AxisAsked): Axis => axesOf(asked)(asked.dayWidth);
+
+/** The axis at one width of a day after another: which days there are does not depend on it. */
+export function axesOf(asked: Omit<AxisAsked, "dayWidth">): (dayWidth: number) => Axis {
+  if (asked.folding === "unfolded") return (dayWidth) => fromColumns(unfolded({ ...asked, dayWidth }));
+  const stretches = folded(asked);
+  return (dayWidth) => fromColumns(laidOut(stretches, widthsOf(asked.folding, dayWidth)));
 }
 
-function folded(asked: AxisAsked): Column[] {
-  const { time } = asked;
-  const widths = widthsOf(asked.folding, asked.dayWidth);
-  const columns: Column[] = [];
+type Stretch = Omit<Column, "kind" | "x0" | "x1"> & { readonly kind: keyof Widths };
+
+function laidOut(stretches: readonly Stretch[], widths: Widths): Column[] {
   let x = 0;
+  return stretches.map((stretch) => {
+    const x0 = x;
+    x += widths[stretch.kind];
+    return { ...stretch, x0, x1: x };
+  });
+}
+
+function folded(asked: Omit<AxisAsked, "dayWidth">): Stretch[] {
+  const { time } = asked;
+  const columns: Stretch[] = [];
   let end = Number.NEGATIVE_INFINITY;
-  const push = (kind: Column["kind"], from: number, to: number, width: number) => {
-    columns.push({ kind, date: time.local(from).date, from, to, x0: x, x1: x + width });
-    x += width;
+  const push = (kind: Stretch["kind"], from: number, to: number) => {
+    columns.push({ kind, date: time.local(from).date, from, to });
     end = to;
   };
   for (const day of united(asked)) {
     const number = time.dayOf(day.from);
     const from = Math.max(day.from, end);
     const first = columns.length === 0;
-    if (first && asked.from < from) push("fold", Math.min(asked.from, from - 1440), from, widths.fold);
+    if (first && asked.from < from) push("fold", Math.min(asked.from, from - 1440), from);
     else if (!first && from > end) {
       const next = number - time.dayOf(end - 1) <= 1;
-      push(next ? "night" : "fold", end, from, next ? widths.night : widths.fold);
+      push(next ? "night" : "fold", end, from);
     }
-    push(day.site ? "site" : "visit", from, Math.max(day.to, from + 60), day.site ? widths.site : widths.visit);
+    push(day.site ? "site" : "visit", from, Math.max(day.to, from + 60));
   }
-  if (columns.length === 0) push("fold", asked.from, Math.max(asked.to, asked.from + 1440), widths.fold);
-  else if (asked.to > end) push("fold", end, Math.max(asked.to, end + 1440), widths.fold);
+  if (columns.length === 0) push("fold", asked.from, Math.max(asked.to, asked.from + 1440));
+  else if (asked.to > end) push("fold", end, Math.max(asked.to, end + 1440));
   return columns;
 }
 
 /** One entry a date, from first to last, with a little room at both ends. */
-function united({ time, days }: AxisAsked): { from: number; to: number; site: boolean }[] {
+function united({ time, days }: Pick<AxisAsked, "time" | "days">): { from: number; to: number; site: boolean }[] {
   const byDate = new Map<string, { from: number; to: number; site: boolean }>();
   for (const day of days) {
     const known = byDate.get(day.date);
