@@ -1,6 +1,6 @@
 import { never } from "../base";
 
-const room = 128;
+const room = 32;
 
 interface Chunk {
   readonly times: Int32Array;
@@ -35,27 +35,31 @@ export class Profile {
     }
   }
 
-  /** The end of the first stretch inside [from, to) with fewer than `number` free (`never` when it does not end); -1 when there is none. */
+  /** The end of the last stretch that reaches into [from, to) with fewer than `number` free (`never` when it does not end); -1 when there is none. */
   shortUntil(from: number, to: number, number: number): number {
+    const { chunks } = this;
     let c = this.chunkAt(from);
-    let i = indexAt(this.chunks[c]!, from);
+    let i = indexAt(chunks[c]!, from);
+    let ends = -1;
     let short = false;
-    for (; c < this.chunks.length; c++, i = 0) {
-      const chunk = this.chunks[c]!;
-      if (!short && chunk.times[i]! >= to && (c > 0 || i > 0)) return -1;
-      if (!short && chunk.fewest >= number) continue;
-      if (short && chunk.most < number) continue;
-      for (; i < chunk.size; i++) {
-        if (short) {
-          if (chunk.free[i]! >= number) return chunk.times[i]!;
-        } else if (chunk.times[i]! >= to) {
-          return -1;
-        } else if (chunk.free[i]! < number) {
-          short = true;
+    for (; c < chunks.length; c++, i = 0) {
+      const { times, free, size, most, fewest } = chunks[c]!;
+      if (short ? most < number : fewest >= number) {
+        if (!short && times[size - 1]! >= to) return ends;
+        continue;
+      }
+      for (; i < size; i++) {
+        const t = times[i]!;
+        if (free[i]! < number) {
+          if (t < to) short = true;
+        } else if (short) {
+          short = false;
+          ends = t;
         }
+        if (t >= to && !short) return ends;
       }
     }
-    return short ? never : -1;
+    return short ? never : ends;
   }
 
   /** Takes `number` from what is free in [from, to); a negative number gives back. */
@@ -66,8 +70,7 @@ export class Profile {
     for (let c = this.chunkAt(from); c < this.chunks.length; c++) {
       const chunk = this.chunks[c]!;
       if (chunk.times[0]! >= to) break;
-      for (let i = indexAt(chunk, from); i < chunk.size && chunk.times[i]! < to; i++) if (chunk.times[i]! >= from) chunk.free[i]! -= number;
-      measure(chunk);
+      lower(chunk, from, to, number);
     }
   }
 
@@ -122,6 +125,21 @@ function indexAt(chunk: Chunk, t: number): number {
     else high = mid - 1;
   }
   return low;
+}
+
+/** Takes `number` from the entries at times in [from, to). */
+function lower(chunk: Chunk, from: number, to: number, number: number): void {
+  const { times, free, size } = chunk;
+  let i = indexAt(chunk, from);
+  if (times[i]! < from) i++;
+  let known = number > 0;
+  for (; i < size && times[i]! < to; i++) {
+    if (free[i] === chunk.most) known = false;
+    const left = free[i]! - number;
+    free[i] = left;
+    if (left < chunk.fewest) chunk.fewest = left;
+  }
+  if (!known) measure(chunk);
 }
 
 function measure(chunk: Chunk): void {

@@ -1,5 +1,5 @@
 import { type ElapsedMinute, Heap, never } from "../base";
-import { finishOf, fitFinish, fitStart, fitWhole } from "./job";
+import { fitFinish, fitStart, fitWhole } from "./job";
 import { Ledger } from "./ledger";
 import type { Needs } from "./needs";
 import type { Net } from "./network";
@@ -60,7 +60,7 @@ export class SerialPass {
     for (let j = 0; j < p.jobs; j++) {
       if (p.fixed[j]! < 0) continue;
       if (this.ledger.search(j, p.fixed[j]!) !== p.fixed[j]!) return this.stuckAt(j, this.ledger.lacking);
-      this.place(j, p.fixed[j]!);
+      this.place(j, p.fixed[j]!, this.ledger.finishOf(j, p.fixed[j]!));
     }
     for (let j = 0; j < p.jobs; j++) if (this.waiting[j] === 0) this.offer(j);
     for (;;) {
@@ -83,19 +83,17 @@ export class SerialPass {
 
   /** Places a job, or makes room for it by sending others back; returns why the pass must be given up, if it must. */
   private settle(j: number): Attempt | null {
-    const t = this.ledger.search(j, this.lowest(j));
-    if (t >= never) {
-      if (this.ledger.lacking.kind === "stock") {
-        this.deferred.push(j);
-        return null;
-      }
-      return this.stuckAt(j, this.ledger.lacking);
+    if (this.ledger.lacksStock(j)) {
+      this.deferred.push(j);
+      return null;
     }
+    const t = this.ledger.search(j, this.lowest(j));
+    if (t >= never) return this.stuckAt(j, this.ledger.lacking);
     if (t > this.ground.limit[j]!) return this.stuckAt(j, { kind: "due" });
-    const f = finishOf(this.ground.problem, j, t as ElapsedMinute);
+    const f = this.ledger.finishOf(j, t);
     const broken = this.brokenLink(j, t, f);
     if (broken < 0) {
-      this.place(j, t);
+      this.place(j, t, f);
       return null;
     }
     const { links } = this.ground.problem;
@@ -180,12 +178,11 @@ export class SerialPass {
     return -1;
   }
 
-  private place(j: number, s: number): void {
-    const f = finishOf(this.ground.problem, j, s as ElapsedMinute);
+  private place(j: number, s: number, f: number): void {
     this.start[j] = s;
     this.finish[j] = f;
     this.placed[j] = 1;
-    this.ledger.hold(j, this.start[j]!, this.finish[j]!, 1);
+    this.ledger.hold(j, s, f, 1);
     const { adj } = this.ground.net;
     for (let k = adj.outAt[j]!; k < adj.outAt[j + 1]!; k++) {
       const l = adj.out[k]!;
