@@ -41,3 +41,16 @@ export function evaporation_si(concrete_C: number, air_C: number, humidity_perce
     return Math.max(0, 5 * driving * (wind_km_h + 4) * 1e-6);
   });
 }
+
+/** Rate from which a fresh slab is protected: 0.2 lb/ft2/h, half of it where it bleeds little (ACI 305R, read: about half). */
+export function actOnEvaporation_us(lowBleed: boolean): number {
+  return lowBleed ? 0.1 : 0.2;
+}
+
+/** 1.0 kg/m2/h, half of it where it bleeds little. */
+export function actOnEvaporation_si(lowBleed: boolean): number {
+  return lowBleed ? 0.5 : 1;
+}
+
+/** Warmest concrete as placed: 95 °F, 35 °C (ACI 305.1, from memory). */
+export const hottest_F = 95;

@@ -79,3 +79,14 @@ export function largestAggregate_in(given: {
   ];
   return Math.min(...limits);
 }
+
+/** The largest aggregate a hose takes: a third of its diameter (ACI 304.2R, from memory), so a pumped mix takes a smaller aggregate. */
+export function pumpedAggregate_in(hose_in: number): number {
+  return hose_in / 3;
+}
+
+/** The usual hose of a trailer or boom pump on small work, in (common practice, no source). */
+export const usualHose_in = 3;
+
+/** Pumped mixes usually have at least 5.5 sacks (from memory). */
+export const pumpedSacks = 5.5;

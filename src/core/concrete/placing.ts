@@ -1,0 +1,59 @@
+/** Layers and hands of placing. Rules of the trade, each marked; own arithmetic. */
+import { foot_m2, type PouredShape } from "./volume";
+
+/** A layer is at most 20 in deep (ACI 309, from memory). */
+export const layer_mm = 508;
+
+/** A slab is placed in strips of about 6 ft across its shorter side (common practice, no source). */
+export const strip_mm = 1829;
+
+/** Minutes until concrete meets the layer or strip placed before it: the time of one layer of a standing element, one strip of a laid one. */
+export function layer_min(shape: PouredShape, rate_m3_h: number): number {
+  return (layer_m3(shape) / rate_m3_h) * 60;
+}
+
+function layer_m3(shape: PouredShape): number {
+  switch (shape.kind) {
+    case "column":
+    case "pier":
+    case "wall":
+      return (foot_m2(shape) * Math.min(shape.high_mm, layer_mm)) / 1e3;
+    case "barrel":
+      // Both haunches rise together, so that the centering is not pushed aside.
+      return (2 * layer_mm * shape.thick_mm * shape.long_mm) / 1e9;
+    case "stair":
+      return (shape.wide_mm * strip_mm * (shape.thick_mm + shape.riser_mm / 2)) / 1e9;
+    default: {
+      const [short, long] = [Math.min(shape.long_mm, shape.wide_mm), Math.max(shape.long_mm, shape.wide_mm)];
+      return (short * Math.min(strip_mm, long) * shape.thick_mm) / 1e9;
+    }
+  }
+}
+
+export const pourRoles = ["hose", "chute", "mixer", "carry", "vibrator", "spread", "screed", "watch"] as const;
+export type PourRole = (typeof pourRoles)[number];
+export type Placed = "chute" | "hose" | "from the base" | "by hand";
+
+export interface RoleHands {
+  readonly role: PourRole;
+  readonly number: number;
+}
+
+/** From this area on the hose of a slab takes two (common practice, no source). */
+export const longHose_m2 = 20;
+
+/**
+ * Who it takes to place it (common practice, no source): a pumped slab five or six. What stands takes three: one at the hose, one with the vibrator, one who
+ * watches form and height. Where a pour has both, the larger crew of the two.
+ */
+export function handsFor(placed: Placed, stands: boolean, laid_m2: number): RoleHands[] {
+  const bring: RoleHands[] =
+    placed === "by hand"
+      ? [
+          { role: "mixer", number: 2 },
+          { role: "carry", number: 2 },
+        ]
+      : [{ role: placed === "chute" ? "chute" : "hose", number: placed === "hose" && laid_m2 >= longHose_m2 ? 2 : 1 }];
+  if (laid_m2 <= 0 && stands) return [...bring, { role: "vibrator", number: 1 }, { role: "watch", number: 1 }];
+  return [...bring, { role: "spread", number: 1 }, { role: "vibrator", number: 1 }, { role: "screed", number: 2 }];
+}
