@@ -30,7 +30,7 @@ export function checkReach(c: Case): Fault[] {
 }
 
 /** Whether a need gets to a place by some way during the whole of a step; places on the walk do not vouch for themselves. */
-function gets(c: Case, s: number, place: string, need: Passage, walk: readonly string[]): boolean {
+export function gets(c: Case, s: number, place: string, need: Passage, walk: readonly string[]): boolean {
   const here = `${place} ${JSON.stringify(need)}`;
   if (walk.includes(here)) return false;
   const { build } = c;
