@@ -1,0 +1,38 @@
+import { type Display, formatForce, formatLength } from "../../core/base";
+import type { ElementSheet } from "../../core/pour";
+import { checkWords, memberName, of100 } from "../../words";
+import { firstOf } from "./tags";
+
+/** One row of the table that says what the drawing of a form shows. */
+export interface FormTwinRow {
+  readonly key: string;
+  readonly name: string;
+  /** Above the foot; empty for what runs all over. */
+  readonly height: string;
+  readonly load: string;
+  readonly carries: string;
+  readonly check: string;
+}
+
+export const formTwinHeadings = ["Part", "Above the foot", "Load", "Carries of what it may", "By"] as const;
+
+/** Every member, and every band, wale or tie at its height. */
+export function formTwin({ form }: ElementSheet, display: Display): FormTwinRow[] {
+  return (form?.members ?? []).flatMap((member): FormTwinRow[] => {
+    const first = firstOf(form, member.part);
+    const says = (value: number, isFirst: boolean) => `${of100(value)}${isFirst ? ", gives first" : ""}`;
+    const name = memberName(member);
+    if (member.each.length === 0)
+      return [
+        { key: member.part, name, height: "", load: "", carries: says(member.of100, first !== null), check: checkWords(member.governs) },
+      ];
+    return member.each.map((one, index) => ({
+      key: `${member.part} ${index}`,
+      name,
+      height: formatLength(one.at_mm, display),
+      load: formatForce(one.load_kN, display),
+      carries: says(one.of100, first === index),
+      check: checkWords(one.governs),
+    }));
+  });
+}
