@@ -87,3 +87,32 @@ export function barOwnSag_in(b: Bar, span_in: number, ends: "simple" | "held"): 
 export function barSpanForSag_in(b: Bar, sag_in: number, ends: "simple" | "held"): number {
   return (sag_in / barOwnSag_in(b, 1, ends)) ** 0.25;
 }
+
+/** Where bars lie closer than two diameters clear or have less than one of cover, development is half as long again (ACI 318 25.4.2.2, from memory). */
+export const crowded = 1.5;
+
+/** A person on one bar, lb, as the checks of mats underfoot take it. */
+export const foot_lb = 200;
+
+/** Most a bar gives way under a foot, in: own rule; it gives the trade's distances of chairs, #4 about 24, #5 36, #6 48 in (common practice, no source). */
+export const footSag_in = 0.25;
+
+/** Most a bar hangs down by its own weight, in: the tolerance of cover in members up to 8 in (ACI 117, from memory). */
+export const ownSag_in = 0.375;
+
+/** Least cover against a face, in: 3 against earth, else by exposure. */
+export function faceCover_in(earth: boolean, exposure: Exposure, size: number): number {
+  return earth ? cover_in("against ground", size) : cover_in(exposure, size);
+}
+
+/** The free span of one bar that holds a foot: neither bent for good nor giving way more than `footSag_in`, and hanging no more than `ownSag_in` by itself. */
+export function barSpan_in(b: Bar, yield_psi: number, ends: "simple" | "held"): number {
+  const one = barUnderFoot(b, 1, foot_lb, ends);
+  return Math.min(yield_psi / one.stress_psi, Math.cbrt(footSag_in / one.sag_in), barSpanForSag_in(b, ownSag_in, ends));
+}
+
+/** What one person lifts, lb: load constant of the NIOSH lifting equation (from memory); less far from the body, or on bad footing. */
+export const lift_lb = 51;
+
+/** Lengths bars are sold in, ft (common practice, no source). */
+export const barStock_ft = 20;

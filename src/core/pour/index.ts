@@ -1,4 +1,6 @@
 export { type PourRole, pourRoles } from "../concrete";
+export { type BarSheet, type BarSpan, barSheets } from "./bars";
+export { barFindings } from "./bars-findings";
 export { type PourCode, pourCodes } from "./codes";
 export { pourDay } from "./day";
 export { buildClocks, siteAir } from "./maturity";
