@@ -48,9 +48,14 @@ export function readMoment(text: string): { readonly number: number; readonly mi
   return { number, minute: hour * 60 + minute };
 }
 
-/** How much of its year has passed by the noon of a day, 0 to 1. */
+let [yearFrom, yearTo] = [0, 365];
+
+/** How much of its year has passed by the noon of a day, 0 to 1. The year asked for last is remembered, as days are asked for in order. */
 export function yearShare(number: number): number {
-  const year = new Date(number * 86_400_000).getUTCFullYear();
-  const first = dayNumber(year, 1, 1);
-  return (number + 0.5 - first) / (dayNumber(year + 1, 1, 1) - first);
+  if (number < yearFrom || number >= yearTo) {
+    const year = new Date(number * 86_400_000).getUTCFullYear();
+    yearFrom = dayNumber(year, 1, 1);
+    yearTo = dayNumber(year + 1, 1, 1);
+  }
+  return (number + 0.5 - yearFrom) / (yearTo - yearFrom);
 }

@@ -17,12 +17,15 @@ const firstLook_h = 400 * 24;
 
 /**
  * A clock that runs at a rate of its own in every hour: prefix sums, made as far as questions reach, doubling. Readings are whole, as rates are whole units
- * a minute. A reading is two look-ups, everything else one binary search.
+ * a minute. A reading is two look-ups, everything else one more and a binary search over the few hours of one slice of the reading.
  */
 export class RateClock implements Gathering {
   private rate = new Int32Array(0);
   /** Reading at the beginning of each hour, and one more at the end. */
   private before = new Float64Array(1);
+  /** Positions of the last hours that begin below each multiple of `slice` above the first reading. */
+  private slices = Int32Array.of(-1, 0, 0);
+  private slice = 1;
   private low = 0;
   private high = 0;
 
@@ -119,16 +122,32 @@ export class RateClock implements Gathering {
     return this.before[this.high - this.low] as number;
   }
 
-  /** Position of the last hour that begins with a reading below `target`, -1: none. */
+  /** Position of the last hour that begins with a reading below `target`, which is at most the total; -1: none. */
   private lastBelow(target: number): number {
-    let low = 0;
-    let high = this.before.length;
-    while (low < high) {
+    const k = Math.floor((target - (this.before[0] as number)) / this.slice);
+    if (k < 0) return -1;
+    let low = this.slices[k] as number;
+    let high = (this.slices[k + 1] as number) + 1;
+    while (high - low > 1) {
       const middle = (low + high) >> 1;
-      if ((this.before[middle] as number) < target) low = middle + 1;
+      if ((this.before[middle] as number) < target) low = middle;
       else high = middle;
     }
-    return low - 1;
+    return low;
+  }
+
+  /** Where each even slice of the reading begins, so that a search has a few hours left to look through. */
+  private sliceUp(): void {
+    const { before } = this;
+    const hours = before.length - 1;
+    const first = before[0] as number;
+    this.slice = Math.max(1, Math.ceil(((before[hours] as number) - first) / hours));
+    this.slices = new Int32Array(hours + 3);
+    let i = -1;
+    for (let k = 0; k < this.slices.length; k += 1) {
+      while (i < hours && (before[i + 1] as number) < first + k * this.slice) i += 1;
+      this.slices[k] = i;
+    }
   }
 
   private lookOn(t: number): boolean {
@@ -141,6 +160,7 @@ export class RateClock implements Gathering {
     for (let i = this.high - this.low; i < this.rate.length; i += 1) before[i + 1] = (before[i] as number) + 60 * (this.rate[i] as number);
     this.before = before;
     this.high = to;
+    this.sliceUp();
     return true;
   }
 
@@ -154,6 +174,7 @@ export class RateClock implements Gathering {
     for (let i = more.length - 1; i >= 0; i -= 1) before[i] = (before[i + 1] as number) - 60 * (more[i] as number);
     this.before = before;
     this.low = from;
+    this.sliceUp();
     return true;
   }
 }

@@ -27,8 +27,8 @@ export interface Air {
   /** False: the usual ones are not given. */
   readonly known: boolean;
   day(day: number): AirDay;
-  /** In the middle of each of the hours from, from + 1 ... to - 1 since the epoch; hundredths of a degree are all that counts. */
-  hours(from: number, to: number): Float64Array;
+  /** Hundredths of a degree in the middle of each of the hours from, from + 1 ... to - 1 since the epoch. */
+  hours_cC(from: number, to: number): Int32Array;
   /** No hour of any year is colder, or warmer. */
   readonly lowest_C: number;
   readonly highest_C: number;
@@ -57,28 +57,34 @@ export function airOf(spec: AirSpec, start: string): Air {
   // Minutes that the sun is ahead of the wall clock of the epoch, at most half a day either way.
   const sunAhead = ((((time.epoch_utc_min + 4 * spec.longitude + 720) % 1440) + 1440) % 1440) - 720;
 
-  const hours = (from: number, to: number): Float64Array => {
-    const out = new Float64Array(Math.max(0, to - from));
+  const hours_cC = (from: number, to: number): Int32Array => {
+    const out = new Int32Array(Math.max(0, to - from));
     let today = Number.NaN;
-    let [before, now, next] = [day(0), day(0), day(0)];
-    let [rise, nextRise] = [0, 0];
+    let before = day(0);
+    let now = before;
+    let next = before;
+    let rise = 0;
+    let nextRise = 0;
     for (let hour = from; hour < to; hour += 1) {
       const sun = hour * 60 + 30 + sunAhead;
       const n = Math.floor(sun / 1440);
       if (n !== today) {
-        [before, now, next] = n === today + 1 ? [now, next, day(n + 1)] : [day(n - 1), day(n), day(n + 1)];
+        before = n === today + 1 ? now : day(n - 1);
+        now = n === today + 1 ? next : day(n);
+        next = day(n + 1);
         rise = n === today + 1 ? nextRise : sunrise_min(spec.latitude, time.first + n);
         nextRise = sunrise_min(spec.latitude, time.first + n + 1);
         today = n;
       }
       const minute = sun - n * 1440;
-      const [a, b, share] =
+      // Rounded, so that no last digit of a cosine decides anything.
+      out[hour - from] = Math.round(
         minute < rise
-          ? [before.high_C, now.low_C, (minute + 1440 - warmest_min) / (rise + 1440 - warmest_min)]
+          ? wave(before.high_C, now.low_C, (minute + 1440 - warmest_min) / (rise + 1440 - warmest_min))
           : minute <= warmest_min
-            ? [now.low_C, now.high_C, (minute - rise) / (warmest_min - rise)]
-            : [now.high_C, next.low_C, (minute - warmest_min) / (nextRise + 1440 - warmest_min)];
-      out[hour - from] = hundredths(a + ((b - a) * (1 - Math.cos(Math.PI * share))) / 2);
+            ? wave(now.low_C, now.high_C, (minute - rise) / (warmest_min - rise))
+            : wave(now.high_C, next.low_C, (minute - warmest_min) / (nextRise + 1440 - warmest_min)),
+      );
     }
     return out;
   };
@@ -86,15 +92,15 @@ export function airOf(spec: AirSpec, start: string): Air {
     key: JSON.stringify([spec.zone, spec.latitude, spec.longitude, start, usual, spec.days_C]),
     known: usual !== null,
     day,
-    hours,
+    hours_cC,
     lowest_C: Math.min(...all),
     highest_C: Math.max(...all),
   };
 }
 
-/** Rounded, so that no last digit of a cosine decides anything. */
-function hundredths(value: number): number {
-  return Math.round(value * 100) / 100;
+/** Hundredths of a degree on the way from one to the other, along half a cosine. */
+function wave(from_C: number, to_C: number, share: number): number {
+  return 100 * from_C + 50 * (to_C - from_C) * (1 - Math.cos(Math.PI * share));
 }
 
 function usualDay(usual: AirSpec["usualTemperatures_C"], number: number): AirDay {
@@ -102,7 +108,7 @@ function usualDay(usual: AirSpec["usualTemperatures_C"], number: number): AirDay
   const x = 12 * yearShare(number) + 11.5;
   const month = Math.floor(x);
   const [a, b] = [usual[month % 12], usual[(month + 1) % 12]] as [{ low: number; high: number }, { low: number; high: number }];
-  const between = (from: number, to: number) => hundredths(from + (to - from) * (x - month));
+  const between = (from: number, to: number) => Math.round(100 * (from + (to - from) * (x - month))) / 100;
   return { low_C: between(a.low, b.low), high_C: between(a.high, b.high), source: "usual" };
 }
 

@@ -19,14 +19,22 @@ import { ageFactor, fittedCurve, type GainCurve, gainCurve, type Shown } from ".
 /** Age is counted in thousandths of a minute at 20 °C, so that rates at other temperatures are whole numbers too. */
 export const age_units = 1000;
 
-/** ASTM C1074 with Q = 5000 K, whole units a minute. That of a blend can differ (from memory): test it, or watch its temperature. */
-export function ageRate(concrete_C: number): number {
-  return Math.round(age_units * ageFactor(concrete_C, 20));
+/** Units a minute at whole hundredths of a degree, worked out once each. */
+const ageRates = new Int32Array(7001).fill(-1);
+
+/** ASTM C1074 with Q = 5000 K, whole units a minute at hundredths of a degree. That of a blend can differ (from memory). */
+export function ageRate(concrete_cC: number): number {
+  const i = concrete_cC + 1000;
+  const known = ageRates[i];
+  if (known !== undefined && known >= 0) return known;
+  const rate = Math.round(age_units * ageFactor(concrete_cC / 100, 20));
+  if (known !== undefined) ageRates[i] = rate;
+  return rate;
 }
 
 /** Warm: 50 °F and above, as the table of ACI 347 counts its days. */
 export const warm_C = 10;
-const warmRate = (air_C: number): number => (air_C >= warm_C - 1e-9 ? 1 : 0);
+const warmRate = (air_cC: number): number => (air_cC >= 100 * warm_C ? 1 : 0);
 
 /** More than this the curve never reaches in a builder's lifetime; thousandths of the specified strength. */
 const mostShare = 1200;
@@ -69,10 +77,15 @@ function once<G extends Gathering>(key: string, fresh: () => G): G {
 
 function rateClock(air: Air, what: "age" | "warm", least_C: number | null): RateClock {
   const rate = what === "age" ? ageRate : warmRate;
-  const floor = least_C === null ? 0 : rate(least_C);
+  const at = (air_C: number): number => rate(Math.round(100 * air_C));
+  const floor = least_C === null ? 0 : at(least_C);
   const id = `${what} at ${air.key}${least_C === null ? "" : ` kept at ${least_C}`}`;
-  const of = (from: number, to: number): Int32Array => Int32Array.from(air.hours(from, to), (air_C) => Math.max(floor, rate(air_C)));
-  return once(id, () => new RateClock(id, { of, least: Math.max(floor, rate(air.lowest_C)), most: Math.max(floor, rate(air.highest_C)) }));
+  const of = (from: number, to: number): Int32Array => {
+    const hours = air.hours_cC(from, to);
+    for (let i = 0; i < hours.length; i += 1) hours[i] = Math.max(floor, rate(hours[i] as number));
+    return hours;
+  };
+  return once(id, () => new RateClock(id, { of, least: Math.max(floor, at(air.lowest_C)), most: Math.max(floor, at(air.highest_C)) }));
 }
 
 /** Age (thousandths of a minute at 20 °C) or warm minutes that a pour gathers at the site, kept warm at first where its cure says so. */
