@@ -95,4 +95,40 @@ describe("an order kept up", () => {
     expect([order.add(1), order.add(2)]).toEqual([true, false]);
     expect(order.path(0, 2, () => true)).toEqual([0, 1]);
   });
+
+  test("a longer way round that is found later does not lengthen a path", () => {
+    const arcs = [
+      [0, 1],
+      [0, 2],
+      [1, 2],
+      [2, 3],
+      [3, 4],
+    ] as const;
+    const order = new DynamicOrder(5, ...ends(arcs), null);
+    for (const arc of arcs.keys()) order.add(arc);
+    expect(order.path(0, 4, () => true)).toEqual([1, 3, 4]);
+  });
+
+  test("only nodes that stand between the ends are looked at", () => {
+    const arcs = [
+      [0, 1],
+      [1, 2],
+      [0, 4],
+      [4, 5],
+      [5, 3],
+    ] as const;
+    const order = new DynamicOrder(6, ...ends(arcs), null);
+    for (let arc = 0; arc < 4; arc++) order.add(arc);
+    const spent = (question: () => unknown): number => {
+      const before = order.work;
+      question();
+      return order.work - before;
+    };
+    expect(order.work).toBe(0);
+    expect(spent(() => order.reaches(2, 0))).toBe(0);
+    expect(spent(() => order.path(0, 2, () => true))).toBe([0, 1, 2].length);
+    // 5 -> 3: what 3 leads to is 3 alone; of what leads to 5, 4 stands behind 3 and 0 does not.
+    expect(spent(() => order.add(4))).toBe([3].length + [5, 4].length);
+    expect([0, 4, 5, 3].map((u) => order.at[u])).toEqual([0, 3, 4, 5]);
+  });
 });

@@ -85,3 +85,18 @@ test("work is the nodes moved", () => {
   expect([...times.at]).toEqual([0, 5, 6, 7]);
   expect(times.work).toBe(2 - 1 + 1 + 3);
 });
+
+test("a node that is owed more on the way is moved once, by all that it is owed", () => {
+  const list = [
+    { from: 1, to: 3, delay: 2 },
+    { from: 1, to: 2, delay: 2 },
+    { from: 2, to: 3, delay: 2 },
+    { from: 0, to: 1, delay: 3 },
+  ];
+  const times = new Potentials(4, ...packed(list));
+  for (const arc of [0, 1, 2]) times.add(arc);
+  const before = times.work;
+  expect(times.add(3)).toBeNull();
+  expect([...times.at]).toEqual([0, 3, 5, 7]);
+  expect(times.work - before).toBe(3);
+});
