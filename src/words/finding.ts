@@ -4,6 +4,7 @@ import type { clockCodes } from "../core/clock";
 import { accessSayings } from "./access/findings";
 import { fileSayings } from "./build/file";
 import { partSayings } from "./build/parts";
+import { pourSayings as writtenPourSayings } from "./build/pours";
 import type { Sayings, Told } from "./build/sayings";
 import { clockSayings } from "./clock";
 import { compareSayings, planSayings } from "./plan/findings";
@@ -11,7 +12,7 @@ import { sentence } from "./text";
 import { text, voice } from "./voice";
 import { whereWords } from "./where";
 
-const buildSayings: Readonly<Record<BuildCode, (told: Told) => string>> = { ...fileSayings, ...partSayings };
+const buildSayings: Readonly<Record<BuildCode, (told: Told) => string>> = { ...fileSayings, ...partSayings, ...writtenPourSayings };
 const clocks: Readonly<Record<(typeof clockCodes)[number], (told: Told) => string>> = clockSayings;
 
 /** Every code that can be said. */

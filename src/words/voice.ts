@@ -183,12 +183,13 @@ const prepositions = new Set(
   ),
 );
 
-/** "70 % of pour-slab" is "70 % of the strength of “Pour the slab”"; "3 days of county" names the office; "24 h" stays. */
+/** "70 % of pour-slab" is "70 % of the strength of “Pour the slab”"; "3 days of county" names the office; "28 warm days of" a pour are just that; "24 h" stays. */
 function amountWords(text: string, any: (id: string) => string): string {
   const of = /^(.*?) of ([a-z][a-z0-9-]*(?:#\d+)?)$/.exec(text);
   if (of !== null) {
     const [, amount = "", id = ""] = of;
     const days = /^(\d+) days?$/.exec(amount);
+    if (/^\d+ warm (?:days?|hours?)$/.test(amount)) return amount;
     if (days !== null) return `${days[1]} ${days[1] === "1" ? "day" : "days"} of ${any(id)}`;
     return `${amount} of the strength of ${any(id)}`;
   }

@@ -3,6 +3,7 @@ import { checkHolidays, checkSkipped } from "../clock";
 import { checkHands, checkStock } from "./check/numbers";
 import { checkHolding, checkLeaning, checkStanding, joinSteps } from "./check/pieces";
 import { checkReaches, checkWays } from "./check/places";
+import { pourOfSteps, removalsOf } from "./check/pours";
 import { checkWaits } from "./check/waits";
 import { bars } from "./codes";
 import type { Context } from "./link/context";
@@ -12,6 +13,8 @@ import { Names } from "./link/names";
 import { linkBooking, linkDelivery, linkKept, linkPerson } from "./link/others";
 import { linkPiece, pieceOfStep } from "./link/pieces";
 import { linkPlace } from "./link/places";
+import { withPours } from "./link/pour-steps";
+import { linkPour, stepOfPour } from "./link/pours";
 import { register } from "./link/register";
 import { linkStep } from "./link/steps";
 import { linkChoice, linkWait } from "./link/waits";
@@ -29,6 +32,7 @@ const blank: Head = {
   site: { zone: "UTC", latitude: 0, longitude: 0, units: "us", sides: [], usualTemperatures_C: null, days_C: [] },
   start: "2000-01-01",
   usual: null,
+  pressure: null,
 };
 
 interface Read {
@@ -94,11 +98,22 @@ function contextOf(head: Head, read: ReadLists, written: Written, names: Names):
     names,
     usual: asId(head.usual ?? first),
     start: head.start,
+    units: head.site.units,
     calendars: read.lists.calendars.map((calendar) => calendar.draft),
-    pours: new Map(written.steps.map((step) => [step.id, step.draft])),
+    pours: poured(read, written, names),
     waysOf: new Map(written.places.map((place) => [place.id, place.draft.ways])),
     pieces: new Map(written.pieces.map((piece) => [piece.id, piece.draft])),
   };
+}
+
+/** What each step pours, by the id it is read as: what it says itself, or what the pour says that is done in it. */
+function poured(read: ReadLists, written: Written, names: Names): Context["pours"] {
+  const pours = new Map(written.steps.flatMap(({ id, draft }) => (draft.own.pour ? [[id, draft.own.pour] as const] : [])));
+  for (const { draft } of read.lists.pours) {
+    const step = stepOfPour(draft, { names });
+    if (step !== null) pours.set(step, { strength_MPa: draft.mix.strength_MPa, cement: draft.mix.cement ?? "I" });
+  }
+  return pours;
 }
 
 /** The same step named twice in an `after`, or after a trial that decides it anyway, is one wait. */
@@ -110,17 +125,26 @@ function onceEach(waits: readonly Wait[]): Wait[] {
 function link(head: Head, read: ReadLists, written: Written, names: Names, kept: ReturnType<typeof readKept>["raw"]): Build {
   const context = contextOf(head, read, written, names);
   const { lists } = read;
-  const frame = frameOf(read, context.usual, context.start);
+  const frame = frameOf(read, context.usual, context.start, context.units);
   const places = written.places.map((place) => frame.once(place, names, () => linkPlace(place, context)));
   const linked = written.steps.map((step) => frame.once(step, names, () => linkStep(step, context)));
-  const steps = linked.flatMap((one) => one.steps);
+  const bare = linked.flatMap((one) => one.steps);
+  const pours = lists.pours.map(({ draft, id }) =>
+    frame.once({ id, draft, copy: null, membership: null }, names, () => linkPour(draft, context)),
+  );
   const made = written.steps.filter((step) => step.draft.closes.length > 0 && !read.ids.get("pieces")?.has(step.draft.id));
   const loose = [
     ...written.pieces.map((piece) => frame.once(piece, names, () => linkPiece(piece, context))),
     ...made.map((step) => pieceOfStep(step.id, step, context)),
   ];
   const further = new Map<string, number>();
-  const waits = [...onceEach(linked.flatMap((one) => one.waits)), ...written.waits.flatMap((wait) => linkWait(wait, further, context))];
+  const said = [...onceEach(linked.flatMap((one) => one.waits)), ...written.waits.flatMap((wait) => linkWait(wait, further, context))];
+  const keptPlan = kept && linkKept(kept);
+  const stepAt = positions(bare);
+  const removals = removalsOf({ pours, steps: bare, at: stepAt, waits: said, start: context.start, kept: keptPlan, names });
+  const waits = removals.waits.length === 0 ? said : [...said, ...removals.waits];
+  const pourOf = pourOfSteps(pours, bare, stepAt, names);
+  const steps = withPours(bare, written.steps, pourOf, removals.notBefore, names);
   const equipment = lists.equipment.map((item) => item.draft);
   const stock = lists.stock.map((item) => item.draft);
   const people = lists.people.map((person) => linkPerson(person.draft, context));
@@ -129,14 +153,14 @@ function link(head: Head, read: ReadLists, written: Written, names: Names, kept:
   const at: Indexes = {
     place: positions(places),
     piece: positions(loose),
-    step: positions(steps),
+    step: stepAt,
     calendar: positions(context.calendars),
     person: positions(people),
     equipment: positions(equipment),
     stock: positions(stock),
     delivery: positions(deliveries),
     booking: positions(bookings),
-    pour: new Map(),
+    pour: positions(pours),
   };
   const pieces = joinSteps(loose, steps, at.piece, names);
   checkHolding(pieces, at.piece, names);
@@ -165,9 +189,9 @@ function link(head: Head, read: ReadLists, written: Written, names: Names, kept:
     deliveries,
     bookings,
     groups: lists.groups.map(({ draft }) => ({ id: asId(draft.id), name: draft.name, count: draft.count })),
-    pours: [],
-    pressure: "aci-us",
-    kept: kept && linkKept(kept),
+    pours,
+    pressure: head.pressure ?? "aci-us",
+    kept: keptPlan,
     at,
   };
 }

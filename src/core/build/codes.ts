@@ -32,10 +32,14 @@ export const codes = {
   "build.empty": { severity: "stop", bars: true, detail: ["part"] },
   "build.more": { severity: "stop", bars: true, detail: ["count"] },
   // quantities
-  /** `kind`: length, mass, temperature, speed, pressure, time, amount. */
+  /** `kind`: length, mass, temperature, speed, pressure, time, volume, volumeRate, density, massPerLength, force, ratio, amount. */
   "build.quantity": { severity: "stop", bars: true, detail: ["part", "value", "kind"] },
   "build.range": { severity: "stop", bars: true, detail: ["part", "value", "least", "most", "unit"] },
   "build.whole": { severity: "stop", bars: true, detail: ["part", "value"] },
+  /** Leaves the range in which anything is computed of it: `name`, `least`, `most`, `unit` and `source` are the range as published. */
+  "build.outside": { severity: "stop", bars: true, detail: ["part", "value", "name", "least", "most", "unit", "source"] },
+  /** `table`: lumber, grade, plywood, plywood-along, bar. */
+  "build.not-in-table": { severity: "stop", bars: true, detail: ["part", "value", "table", "choices", "nearest"] },
   "build.order-of-three": { severity: "stop", bars: true, detail: ["low", "likely", "high"] },
   "build.days-of-work": { severity: "stop", bars: true, detail: ["part", "value"] },
   "build.two-clocks": { severity: "stop", bars: true, detail: ["part", "value", "calendar"] },
@@ -49,9 +53,11 @@ export const codes = {
   "build.windows-overlap": { severity: "stop", bars: true, detail: ["part", "first", "second"] },
   "build.never-works": { severity: "stop", bars: true, detail: [] },
   "build.no-calendar": { severity: "stop", bars: true, detail: [] },
+  "build.low-above-high": { severity: "stop", bars: true, detail: ["part", "low", "high"] },
+  "build.not-rising": { severity: "stop", bars: true, detail: ["part", "first", "second"] },
   "build.before-start": { severity: "look", detail: ["value", "start"] },
   // references
-  /** `sort`: place, way, piece, step, calendar, stock, equipment, delivery, group-member, copy. */
+  /** `sort`: place, way, piece, step, calendar, person, stock, equipment, delivery, group-member, copy. */
   "build.unknown-id": { severity: "stop", bars: true, detail: ["part", "sort", "value", "nearest"] },
   "build.which-copy": { severity: "stop", bars: true, detail: ["part", "value", "count"] },
   "build.not-a-pour": { severity: "stop", bars: true, detail: ["part", "value"] },
@@ -64,6 +70,24 @@ export const codes = {
   "build.two-groups": { severity: "stop", bars: true, detail: ["member", "first", "second"] },
   "build.rounds-in-group": { severity: "stop", bars: true, detail: ["group"] },
   "build.closes-named": { severity: "stop", bars: true, detail: ["piece"] },
+  // pours
+  "build.above-form": { severity: "stop", bars: true, detail: ["part", "value", "most", "unit"] },
+  "build.nothing-left": { severity: "stop", bars: true, detail: ["part"] },
+  /** `form`: column, wall, deck, edge; `shape`: what it is to form. */
+  "build.form-misfit": { severity: "stop", bars: true, detail: ["part", "form", "shape"] },
+  "build.two-pours": { severity: "stop", bars: true, detail: ["step", "first", "second"] },
+  /** A step that says a strength or cement of its own beside that of its pour. */
+  "build.two-mixes": { severity: "stop", bars: true, detail: ["step"] },
+  /** A strength measured before the concrete is placed: `by` is what says when that is, of start, fixed. */
+  "build.break-before-pour": { severity: "stop", detail: ["part", "value", "poured", "by"] },
+  /** The same by the plan that was kept, which may be an old one. */
+  "build.break-before-kept": { severity: "look", detail: ["part", "value", "poured"] },
+  /** Lifts nothing while its pour has no fixed date. */
+  "build.break-undated": { severity: "look", detail: ["part", "step"] },
+  /** `by`: same (one step), written (the pour waits for it), fixed. */
+  "build.removal-before-pour": { severity: "stop", detail: ["part", "step", "pour", "by"] },
+  /** Table of least days read at its longest span. */
+  "build.no-span": { severity: "look", detail: ["part", "step"] },
   // pieces, holding, ways, waits
   "build.put-up-twice": { severity: "stop", bars: true, detail: ["piece", "first", "second"] },
   "build.taken-down-twice": { severity: "stop", bars: true, detail: ["piece", "first", "second"] },

@@ -84,6 +84,12 @@ const mild = fc.array(
   { minLength: 1, maxLength: 2 },
 );
 
+/** Every number anywhere in what was read. */
+function figuresOf(value: unknown): number[] {
+  if (typeof value === "number") return [value];
+  return typeof value === "object" && value !== null ? Object.values(value).flatMap(figuresOf) : [];
+}
+
 function check(result: ReturnType<typeof readDocument>): void {
   const { build, findings } = result;
   if (build === null) expect(findings.some(bars)).toBe(true);
@@ -94,6 +100,7 @@ function check(result: ReturnType<typeof readDocument>): void {
     for (const value of Object.values(finding.detail)) expect(["string", "number", "boolean", "object"]).toContain(typeof value);
   }
   if (!build) return;
+  for (const figure of figuresOf([build.pours, build.site.days_C])) expect(Number.isFinite(figure)).toBe(true);
   for (const [list, index] of [
     ["steps", build.at.step],
     ["pieces", build.at.piece],

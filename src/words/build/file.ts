@@ -1,4 +1,17 @@
-import { formatElapsed, formatFigure, formatLength, formatMass, formatPressure, formatSpeed, formatTemperature } from "../../core/base";
+import {
+  formatDensity,
+  formatElapsed,
+  formatFigure,
+  formatForce,
+  formatLength,
+  formatMass,
+  formatMassPerLength,
+  formatPressure,
+  formatSpeed,
+  formatTemperature,
+  formatVolume,
+  formatVolumeRate,
+} from "../../core/base";
 import { counted, listed, quoted } from "../text";
 import { figure, list, text } from "../voice";
 import type { Sayings } from "./sayings";
@@ -9,8 +22,15 @@ const kinds: Readonly<Record<string, string>> = {
   temperature: "a temperature; write it with its scale, like 40 °F or 5 °C",
   speed: "a speed; write it with its unit, like 20 mph or 30 km/h",
   pressure: "a strength; write it with its unit, like 3000 psi or 20 MPa",
+  volume: "a volume; write it with its unit, like 9 yd3 or 7 m3",
+  volumeRate: "a rate; write it with its unit, like 5 yd3/h or 4 m3/h",
+  density: "a unit weight; write it with its unit, like 150 lb/ft3 or 2400 kg/m3",
+  massPerLength: "a weight along a length; write it with its unit, like 40 lb/ft or 60 kg/m",
+  force: "a force; write it with its unit, like 2000 lb or 9 kN",
+  ratio: "a batter; write its run and its rise, like 1:8",
   time: "a time; write it with its unit, like 90 min, 6 h or 3 d",
-  amount: "an amount to wait for; write a time (24 h), days of an office (3 days of it) or a strength (70 % of its pour)",
+  amount:
+    "an amount to wait for; write a time (24 h), days of an office (3 days of it), a strength (70 % of its pour) or warmth (3 warm days of its pour)",
 };
 
 const wanted: Readonly<Record<string, string>> = {
@@ -40,6 +60,11 @@ function bound(value: number, unit: string, display: "us" | "metric"): string {
   if (unit === "C") return formatTemperature(value, display);
   if (unit === "km/h") return formatSpeed(value, display);
   if (unit === "MPa") return formatPressure(value, display);
+  if (unit === "m3") return formatVolume(value, display);
+  if (unit === "m3/h") return formatVolumeRate(value, display);
+  if (unit === "kg/m3") return formatDensity(value, display);
+  if (unit === "kg/m") return formatMassPerLength(value, display);
+  if (unit === "kN") return formatForce(value, display);
   if (unit === "min") return formatElapsed(value);
   return unit === "" || unit === "year" ? formatFigure(value, 2) : `${formatFigure(value, 2)} ${unit}`;
 }

@@ -8,6 +8,7 @@ const sorts: Readonly<Record<string, string>> = {
   piece: "no piece",
   step: "no step",
   calendar: "no calendar",
+  person: "no person",
   stock: "neither stock nor equipment",
   equipment: "no equipment",
   delivery: "no delivery",

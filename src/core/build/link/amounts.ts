@@ -1,16 +1,16 @@
 import { limits } from "../../base";
-import type { Amount, ClockRef } from "../model";
+import type { Amount, ClockRef, Step } from "../model";
 import { type AmountDraft, thousandths } from "../read/amounts";
-import type { StepDraft } from "../read/drafts";
 import type { Names, Speaker } from "./names";
 
-/** What amounts refer to: calendars and the pours, by the id they are read as. */
+/** What amounts refer to: calendars and what steps pour, by the id the steps are read as. */
 export interface AmountContext {
   readonly names: Names;
-  readonly pours: ReadonlyMap<string, StepDraft>;
+  readonly pours: ReadonlyMap<string, NonNullable<Step["pour"]>>;
 }
 
-function strength(
+/** Of a pour: a share or a stress of its strength, or the warmth since it was placed. */
+function ofPour(
   draft: Extract<AmountDraft, { pour: string }>,
   context: AmountContext,
   speaker: Speaker,
@@ -20,16 +20,17 @@ function strength(
   const pour = context.names.one("step", draft.pour, speaker, key, part);
   if (pour === null) return null;
   const where = { list: speaker.list, id: speaker.id, key };
-  const spec = context.pours.get(pour)?.own.pour;
+  const spec = context.pours.get(pour);
   if (!spec) {
     context.names.say("build.not-a-pour", where, { part, value: draft.pour });
     return null;
   }
+  if (draft.kind === "warm") return [{ kind: "warm", pour }, draft.amount];
   const amount = draft.kind === "share" ? draft.amount : thousandths(draft.stress_MPa / spec.strength_MPa);
   if (amount > limits.strengthShare.most * 10) {
     context.names.say("build.over-strength", where, { part, value: draft.text, pour, percent: Math.round(amount / 10) });
   }
-  return [{ kind: "strength", pour } as ClockRef, amount];
+  return [{ kind: "strength", pour }, amount];
 }
 
 function working(
@@ -51,7 +52,7 @@ export function linkAmount(draft: AmountDraft, context: AmountContext, speaker: 
   const linked =
     draft.kind === "working" || draft.kind === "days"
       ? working(draft.kind, draft, context.names, speaker, key, part)
-      : strength(draft, context, speaker, key, part);
+      : ofPour(draft, context, speaker, key, part);
   return linked && { on: linked[0], amount: linked[1], text, from };
 }
 

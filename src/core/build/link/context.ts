@@ -1,6 +1,6 @@
 import type { CalendarId } from "../../base";
 import type { BuildCode, DetailOf } from "../codes";
-import type { CalendarSpec } from "../model";
+import type { CalendarSpec, Site } from "../model";
 import type { AmountContext } from "./amounts";
 import type { Speaker } from "./names";
 import type { ReachContext } from "./places";
@@ -9,6 +9,7 @@ import type { ReachContext } from "./places";
 export interface Context extends AmountContext, ReachContext {
   readonly usual: CalendarId;
   readonly start: string;
+  readonly units: Site["units"];
   readonly calendars: readonly CalendarSpec[];
 }
 

@@ -10,13 +10,15 @@ import type { Names } from "./names";
 export class Frame {
   readonly usual: string;
   readonly start: string;
+  readonly units: string;
   lists: Lists;
   readonly #memory = new WeakMap<object, object>();
 
-  constructor(lists: Lists, usual: string, start: string) {
+  constructor(lists: Lists, usual: string, start: string, units: string) {
     this.lists = lists;
     this.usual = usual;
     this.start = start;
+    this.units = units;
   }
 
   once<L extends ListName, T extends object>(written: Written<L>, names: Names, make: () => T): T {
@@ -36,11 +38,11 @@ let last: Frame | null = null;
  * The frame of the document read before where this one has the same, else a new one. A member that cannot be read leaves an id without a draft to compare:
  * such a document has a frame of its own.
  */
-export function frameOf({ lists, ids }: ReadLists, usual: string, start: string): Frame {
+export function frameOf({ lists, ids }: ReadLists, usual: string, start: string, units: string): Frame {
   const whole = listNames.every((list) => ids.get(list)?.size === lists[list].length);
-  if (!whole) return new Frame(lists, usual, start);
-  if (last && last.usual === usual && last.start === start && agree(last.lists, lists)) last.lists = lists;
-  else last = new Frame(lists, usual, start);
+  if (!whole) return new Frame(lists, usual, start, units);
+  if (last && last.usual === usual && last.start === start && last.units === units && agree(last.lists, lists)) last.lists = lists;
+  else last = new Frame(lists, usual, start, units);
   return last;
 }
 
@@ -73,7 +75,8 @@ function agree(a: Lists, b: Lists): boolean {
         x.closes.length > 0 === y.closes.length > 0 &&
         x.own.pour?.strength_MPa === y.own.pour?.strength_MPa,
     ) &&
-    (["calendars", "stock", "equipment", "deliveries", "bookings"] as const).every((list) => sameList(list, a, b, sameId))
+    sameList("pours", a, b, (x, y) => x.step === y.step && x.mix.strength_MPa === y.mix.strength_MPa) &&
+    (["calendars", "people", "stock", "equipment", "deliveries", "bookings"] as const).every((list) => sameList(list, a, b, sameId))
   );
 }
 

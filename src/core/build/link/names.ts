@@ -7,6 +7,7 @@ import {
   type Finding,
   limits,
   nearest,
+  type PersonId,
   type PieceId,
   type PlaceId,
   type StepId,
@@ -22,6 +23,7 @@ export interface IdOf {
   readonly piece: PieceId;
   readonly step: StepId;
   readonly calendar: CalendarId;
+  readonly person: PersonId;
   readonly stock: StockId;
   readonly equipment: EquipmentId;
   readonly delivery: DeliveryId;
@@ -62,6 +64,7 @@ export class Names {
     piece: new Map(),
     step: new Map(),
     calendar: new Map(),
+    person: new Map(),
     stock: new Map(),
     equipment: new Map(),
     delivery: new Map(),

@@ -10,6 +10,7 @@ const sorts: readonly (readonly [ListName, Sort])[] = [
   ["pieces", "piece"],
   ["steps", "step"],
   ["calendars", "calendar"],
+  ["people", "person"],
   ["stock", "stock"],
   ["equipment", "equipment"],
   ["deliveries", "delivery"],

@@ -145,6 +145,8 @@ export interface Removal {
   /** The drawing's days, or a shorter choice, with who said so. */
   readonly days: Amount | null;
   readonly saidBy: Source | null;
+  /** Its place among the pour's removals as written, counted from 1: one entry may speak of many steps alike. */
+  readonly entry?: number;
 }
 
 /** How it is kept wet or sealed, and warm. */
@@ -194,4 +196,6 @@ export interface Pour {
   /** Stock the concrete itself is bought as (sacks), null: ready-mixed. */
   readonly sacks: StockId | null;
   readonly from: Source | null;
+  /** Keys that are not written and were taken as usual ("mix.weight", "elements.columns.form.sheathing.class"). */
+  readonly assumed: readonly string[];
 }

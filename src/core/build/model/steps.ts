@@ -70,7 +70,7 @@ export interface Wait {
   readonly removal?: {
     readonly pour: string;
     readonly sort: RemovalSort;
-    readonly ground: "table" | "curve" | "28 days" | "days" | "12 h";
+    readonly ground: "table" | "curve" | "28 days" | "days" | "12 h" | "shown";
   };
 }
 

@@ -10,6 +10,7 @@ export type AmountDraft = { readonly text: string; readonly from: string | null 
   | { readonly kind: "working"; readonly amount: number; readonly calendar: string }
   | { readonly kind: "days"; readonly amount: number; readonly calendar: string }
   | { readonly kind: "share"; readonly amount: number; readonly pour: string }
+  | { readonly kind: "warm"; readonly amount: number; readonly pour: string }
   | { readonly kind: "stress"; readonly stress_MPa: number; readonly pour: string }
 );
 
@@ -26,6 +27,12 @@ function ofClock(at: Spot, text: string, figure: string, of: string, from: strin
     const { least, most, unit } = limits.strengthShare;
     if (!isWithin(limits.strengthShare, share)) refuse(least, most, unit);
     return { kind: "share", amount: thousandths(share / 100), pour: of, text, from };
+  }
+  const [, count, unit] = /^(\d+) warm (day|hour)s?$/.exec(figure) ?? [];
+  if (count !== undefined) {
+    const amount = Number(count) * (unit === "day" ? 1440 : 60);
+    if (!isWithin(limits.elapsed, amount)) refuse(limits.elapsed.least, limits.elapsed.most, limits.elapsed.unit);
+    return { kind: "warm", amount, pour: of, text, from };
   }
   if (/ days?$/.test(figure)) {
     const days = Number.parseInt(figure, 10);

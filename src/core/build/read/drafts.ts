@@ -73,6 +73,8 @@ type StepFixed = Pick<
 export interface StepDraft {
   readonly id: string;
   readonly own: StepFixed;
+  /** What is not written, and follows from a pour where the step has one. */
+  readonly unsaid: { readonly sort: boolean; readonly work: boolean; readonly unbroken: boolean };
   readonly place: string | null;
   readonly calendar: string | null;
   readonly reaches: readonly ReachDraft[];

@@ -2,11 +2,12 @@ import type { Finding } from "../../base";
 import { checkZone } from "../../clock";
 import { bars } from "../codes";
 import type { RawKept } from "../link/others";
-import type { Site } from "../model";
+import type { PressureDocument, Site } from "../model";
 import { head, kept, type ListName, listNames } from "../schema/document";
 import { readDate, readMoment } from "./dates";
 import { Notes } from "./notes";
-import { inside, spot, temperature_C } from "./quantities";
+import { spot } from "./quantities";
+import { readDays, readLowAndHigh } from "./temperatures";
 import { isValid } from "./validate";
 
 export interface Head {
@@ -15,6 +16,7 @@ export interface Head {
   readonly site: Site;
   readonly start: string;
   readonly usual: string | null;
+  readonly pressure: PressureDocument | null;
 }
 
 /** Everything of the document that is no list; null when it cannot be read. */
@@ -25,7 +27,6 @@ export function readHead(document: Readonly<Record<string, unknown>>): { head: H
   if (!isValid(head, plain, notes)) return { head: null, findings: notes.findings };
   const { site } = plain;
   notes.findings.push(...checkZone(site.zone, { key: "site" }));
-  const temperatures = spot(notes, "site", "usualTemperatures");
   const read: Head = {
     id: plain.id ?? "build",
     name: plain.name ?? plain.id ?? "",
@@ -36,14 +37,12 @@ export function readHead(document: Readonly<Record<string, unknown>>): { head: H
       units: site.units ?? "us",
       sides: site.sides ?? [],
       usualTemperatures_C:
-        site.usualTemperatures?.map((month, i) => ({
-          low: temperature_C(inside(inside(temperatures, i + 1), "low"), month.low),
-          high: temperature_C(inside(inside(temperatures, i + 1), "high"), month.high),
-        })) ?? null,
-      days_C: [],
+        site.usualTemperatures?.map((month, i) => readLowAndHigh(spot(notes, "site", `usualTemperatures.${i + 1}`), month)) ?? null,
+      days_C: readDays(spot(notes, "site", "days"), site.days ?? []),
     },
     start: readDate(spot(notes, "start"), plain.start),
     usual: plain.usual ?? null,
+    pressure: plain.pressure ?? null,
   };
   return { head: notes.findings.some(bars) ? null : read, findings: notes.findings };
 }

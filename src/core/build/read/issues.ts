@@ -36,7 +36,7 @@ const pathOf = (issue: Issue): Path => (issue.path ?? []).map((item) => item.key
 /** An amount below zero is told from a text that is no amount at all. */
 function sayQuantity(notes: Notes, kind: string, value: unknown, key: string | undefined, part: string): void {
   const asKind = (kind === "amount" ? "time" : kind) as Kind;
-  const size = typeof value === "string" ? parseSigned(asKind, value) : null;
+  const size = typeof value === "string" && kind !== "ratio" ? parseSigned(asKind, value) : null;
   if (size !== null && size < 0) {
     notes.say("build.range", key, { part, value: shown(value), least: 0, most: Number.MAX_SAFE_INTEGER, unit: modelUnit[asKind] });
   } else notes.say("build.quantity", key, { part, value: shown(value), kind });
@@ -73,7 +73,7 @@ export function sayIssues(notes: Notes, issues: readonly Issue[], before: Path =
     const { key, part } = split(path);
     if (issue.kind === "schema" && issue.received === "undefined") notes.say("build.missing", key, { part });
     else if (sayCoded(notes, issue, key, part)) continue;
-    else if (issue.type === "picklist" && typeof issue.input === "string") {
+    else if ((issue.type === "picklist" || issue.type === "variant") && typeof issue.input === "string") {
       const choices = quoted(issue.expected);
       notes.say("build.not-one-of", key, { part, value: shown(issue.input), choices, nearest: nearest(issue.input, choices) ?? "" });
     } else notes.say("build.type", key, { part, value: shown(issue.input), wanted: wanted(issue.expected) });

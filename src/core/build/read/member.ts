@@ -6,6 +6,7 @@ import { Notes, shown } from "./notes";
 import { readBooking, readCalendar, readDelivery, readEquipment, readGroup, readPerson, readStock } from "./others";
 import { readPiece } from "./piece";
 import { readPlace } from "./place";
+import { readPour } from "./pour";
 import { readStep } from "./step";
 import { isValid } from "./validate";
 import { readChoice, readWait } from "./wait";
@@ -20,6 +21,7 @@ const readers = {
   steps: readStep,
   waits: readWait,
   choices: readChoice,
+  pours: readPour,
   deliveries: readDelivery,
   bookings: readBooking,
   groups: readGroup,

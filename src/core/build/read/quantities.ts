@@ -16,7 +16,8 @@ export const inside = (at: Spot, part: string | number): Spot => ({ ...at, part:
 export const textOf = (quantity: Quantity): string => (typeof quantity === "string" ? quantity : quantity.is);
 export const sourceOf = (quantity: Quantity): string | null => (typeof quantity === "string" ? null : (quantity.from ?? null));
 
-function convert(at: Spot, kind: Kind, limit: LimitName, quantity: Quantity): number {
+/** A quantity in the model's unit of its kind; a finding where it is none or leaves the range named. */
+export function convert(at: Spot, kind: Kind, limit: LimitName, quantity: Quantity): number {
   const text = textOf(quantity);
   const value = parseSigned(kind, text);
   if (value === null) {
@@ -35,6 +36,8 @@ export const mass_kg = (at: Spot, quantity: Quantity): number => convert(at, "ma
 export const temperature_C = (at: Spot, quantity: Quantity): number => convert(at, "temperature", "temperature", quantity);
 export const wind_km_h = (at: Spot, quantity: Quantity): number => convert(at, "speed", "wind", quantity);
 export const strength_MPa = (at: Spot, quantity: Quantity): number => convert(at, "pressure", "strength", quantity);
+export const volume_m3 = (at: Spot, quantity: Quantity): number => convert(at, "volume", "volume", quantity);
+export const carries_kN = (at: Spot, quantity: Quantity): number => convert(at, "force", "carries", quantity);
 export const elapsed_min = (at: Spot, quantity: Quantity): number => Math.round(convert(at, "time", "elapsed", quantity));
 
 /** Working time is said in hours: "2 d" would be 48 hours of work to one reader and two working days to the next. */

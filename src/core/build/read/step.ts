@@ -79,6 +79,7 @@ export function readStep(raw: Raw, notes: Notes): StepDraft {
       pour: pour ? { strength_MPa: strength_MPa(spot(notes, "pour", "strength"), pour.strength), cement: pour.cement ?? "I" } : null,
       from: raw.from ?? workSource(raw),
     },
+    unsaid: { sort: raw.sort === undefined, work: raw.work === undefined, unbroken: raw.unbroken === undefined },
     place: raw.place ?? null,
     calendar: raw.calendar ?? null,
     reaches: readReaches(notes, "reaches", raw.reaches),

@@ -1,11 +1,19 @@
 import * as v from "valibot";
 import * as m from "./members";
+import { pour, pressureDocuments } from "./pours";
 import * as s from "./scalars";
 
 /** The version this program writes. */
 export const version = 1;
 
 const twelve = v.pipe(v.array(v.looseObject({ low: s.temperature, high: s.temperature })), v.length(12, "build.twelve-months"));
+
+const day = v.looseObject({
+  date: s.date,
+  low: s.temperature,
+  high: s.temperature,
+  source: v.optional(v.picklist(["forecast", "measured"])),
+});
 
 /** Everything that is no list. */
 export const head = v.looseObject({
@@ -19,9 +27,11 @@ export const head = v.looseObject({
     units: v.optional(v.picklist(["us", "metric"])),
     sides: v.optional(s.lines),
     usualTemperatures: v.optional(twelve),
+    days: v.optional(v.array(day)),
   }),
   start: s.date,
   usual: v.optional(s.ref),
+  pressure: v.optional(v.picklist(pressureDocuments)),
   notes: v.optional(s.line),
 });
 
@@ -36,6 +46,7 @@ export const lists = {
   steps: m.step,
   waits: m.wait,
   choices: m.choice,
+  pours: pour,
   deliveries: m.delivery,
   bookings: m.booking,
   groups: m.group,
@@ -66,6 +77,7 @@ export const document = v.looseObject({
   steps: several(m.step),
   waits: several(m.wait),
   choices: several(m.choice),
+  pours: several(pour),
   deliveries: several(m.delivery),
   bookings: several(m.booking),
   groups: several(m.group),

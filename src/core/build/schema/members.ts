@@ -1,4 +1,5 @@
 import * as v from "valibot";
+import { cements } from "./pours";
 import * as s from "./scalars";
 
 const from = v.optional(v.string());
@@ -118,7 +119,7 @@ export const step = v.looseObject({
   notes: maybe(s.line),
   holdPoint: maybe(v.looseObject({ places: s.refs })),
   trial: maybe(v.looseObject({ rounds: maybe(s.wholeIn("rounds")), gap: maybe(s.amount), decides: maybe(s.refs), what: maybe(s.line) })),
-  pour: maybe(v.looseObject({ strength: s.pressure, cement: maybe(v.picklist(["I", "III"])) })),
+  pour: maybe(v.looseObject({ strength: s.pressure, cement: maybe(v.picklist(cements)) })),
   from,
 });
 

@@ -23,15 +23,29 @@ export const temperature = quantityOf("temperature");
 export const speed = quantityOf("speed");
 export const pressure = quantityOf("pressure");
 export const time = quantityOf("time");
+export const volume = quantityOf("volume");
+export const volumeRate = quantityOf("volumeRate");
+export const density = quantityOf("density");
+export const massPerLength = quantityOf("massPerLength");
+export const force = quantityOf("force");
+/** Run to rise of a battered face, "1:8"; below zero where a face leans out towards the top. */
+export const ratio = text(/^-?\d+(?:\.\d+)?:\d+(?:\.\d+)?$/, "kind:ratio");
 
-const signedLength = new RegExp(quantityPattern.length.source.replace("^", "^-?"));
-export const coordinate = sourced(text(signedLength, "kind:length"), "kind:length");
+const signed = (kind: Kind) => sourced(text(new RegExp(quantityPattern[kind].source.replace("^", "^-?")), `kind:${kind}`), `kind:${kind}`);
+export const coordinate = signed("length");
+/** With a minus let through to the reader, who tells it with the range that it leaves. */
+export const published = {
+  length: coordinate,
+  speed: signed("speed"),
+  volumeRate: signed("volumeRate"),
+  density: signed("density"),
+};
 
 const reference = "[a-z][a-z0-9-]*(?:#[1-9][0-9]{0,3})?";
 const bare = (pattern: RegExp): string => pattern.source.slice(1, -1);
-/** Time; days of an office or a supplier; a share or a stress of a pour's strength. */
+/** Time; warm days or hours after a pour; days of an office or a supplier; a share or a stress of a pour's strength. */
 export const amountPattern = new RegExp(
-  `^(?:${bare(quantityPattern.time)}|\\d+ days? of ${reference}|\\d+(?:\\.\\d+)? ?% of ${reference}|${bare(quantityPattern.pressure)} of ${reference})$`,
+  `^(?:${bare(quantityPattern.time)}|\\d+ days? of ${reference}|\\d+ warm (?:days?|hours?) of ${reference}|\\d+(?:\\.\\d+)? ?% of ${reference}|${bare(quantityPattern.pressure)} of ${reference})$`,
 );
 const amountText = text(amountPattern, "kind:amount");
 /** An amount on a clock; `on` names the calendar whose working time counts. */

@@ -7,7 +7,10 @@ interface Shape {
   readonly item?: Shape;
   readonly value?: Shape;
   readonly wrapped?: Shape;
-  readonly options?: readonly Shape[];
+  readonly options?: readonly Shape[] | readonly string[];
+  /** The key that tells the alternatives of a variant apart, and the one word of a literal. */
+  readonly key?: string;
+  readonly literal?: unknown;
 }
 
 export interface ObjectShape {
@@ -25,12 +28,20 @@ function known(shape: Shape, value: object): number {
   return Object.keys(value).filter((key) => Object.hasOwn(shape.entries ?? {}, key)).length;
 }
 
+/** Whether a variant's alternative is the one that the value names; unlike keys of others, its own are known then. */
+function tells(key: string | undefined, option: Shape, value: object): boolean {
+  const word = key === undefined ? undefined : option.entries?.[key];
+  if (key === undefined || word === undefined) return true;
+  const said = (value as Readonly<Record<string, unknown>>)[key];
+  return word.options ? (word.options as readonly unknown[]).includes(said) : word.literal === said;
+}
+
 /** The schema that applies to a value: optional ones opened, of several the one that fits an object or a list best. */
 export function settle(shape: Shape, value: unknown): Shape {
   if (shape.wrapped) return settle(shape.wrapped, value);
   if (!shape.options || typeof value !== "object" || value === null || typeof shape.options[0] !== "object") return shape;
   const wanted = Array.isArray(value) ? "array" : "loose_object";
-  const fitting = shape.options.filter((option) => option.type === wanted);
+  const fitting = (shape.options as readonly Shape[]).filter((option) => option.type === wanted && tells(shape.key, option, value));
   return (
     fitting.reduce<Shape | null>((best, option) => (best && known(best, value) >= known(option, value) ? best : option), null) ?? shape
   );

@@ -1,0 +1,40 @@
+import { writtenId } from "../../base";
+import type { Names } from "../link/names";
+import { shareOf } from "../link/removals";
+import type { KeptPlan, Pour, Removal, Step } from "../model";
+
+/** Whether a local moment comes before another; where one of them has no hour, only their days are compared. */
+export function isBefore(a: string, b: string): boolean {
+  const days = a.length < 11 || b.length < 11;
+  return days ? a.slice(0, 10) < b.slice(0, 10) : a < b;
+}
+
+/** Says which results cannot be of this pour, and which of them nothing can be told of before the pour has its date. */
+export function checkBreaks(pour: Pour, step: Step, start: string, kept: KeptPlan | null, names: Names): void {
+  const where = { list: "pours", id: pour.id, key: "breaks" };
+  const planned = kept?.steps.get(step.id)?.finish ?? null;
+  pour.breaks.forEach(({ at }, i) => {
+    const say = (by: "start" | "fixed", poured: string): void =>
+      names.say("build.break-before-pour", where, { part: String(i + 1), value: at, poured, by });
+    if (isBefore(at, start)) say("start", start);
+    else if (step.fixed !== null && isBefore(at, step.fixed)) say("fixed", step.fixed);
+    else if (step.fixed === null && planned !== null && isBefore(at, planned))
+      names.say("build.break-before-kept", where, { part: String(i + 1), value: at, poured: planned });
+    else if (step.fixed === null) names.say("build.break-undated", where, { part: String(i + 1), step: writtenId(step.id) });
+  });
+}
+
+/**
+ * The local moment at which a result showed the share that a removal asks for; null while none has. Counts only after a fixed date of the pour: a pour that
+ * could still move may come after its own result.
+ */
+export function shownAt(pour: Pour, step: Step, removal: Removal): string | null {
+  const share = shareOf(pour, removal);
+  const { fixed } = step;
+  if (share === null || fixed === null) return null;
+  const reached = pour.breaks
+    .filter(({ at, strength_MPa }) => !isBefore(at, fixed) && strength_MPa * 1000 >= share * pour.mix.strength_MPa - 1e-9)
+    .map(({ at }) => at)
+    .sort();
+  return reached[0] ?? null;
+}
