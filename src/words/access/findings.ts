@@ -4,8 +4,9 @@ import type { Told } from "../build/sayings";
 import { listed, spelled } from "../text";
 import { list, text } from "../voice";
 
-/** The head of each finding of order; its reasons follow one by one, each in a sentence of its own. */
-export const accessSayings: Readonly<Record<AccessCode, (told: Told) => string>> = {
+type AccessSayings = Readonly<Record<AccessCode, (told: Told) => string>>;
+
+const heads: AccessSayings = {
   "access.refused": ({ because, voice, ...told }) => {
     const asked = because.find(({ rule }) => rule === "asked");
     return asked === undefined
@@ -43,6 +44,20 @@ export const accessSayings: Readonly<Record<AccessCode, (told: Told) => string>>
   "access.too-hard": () =>
     "The order could not be settled within the work allowed: neither one that holds nor a proof that there is none; write down more of what must come before what",
 };
+
+/** Where the work allowed ran out: its reasons may be more than are needed, or there may be more than this. */
+function cutShort({ detail }: Told): string {
+  const spent = list(detail, "spent");
+  return [
+    spent.includes("set") ? ". Finding the fewest reasons took too long: some of those given may play no part" : "",
+    spent.includes("rest") ? ". The search ended here: there may be more that cannot be built" : "",
+  ].join("");
+}
+
+/** The head of each finding of order; its reasons follow one by one, each in a sentence of its own. */
+export const accessSayings = Object.fromEntries(
+  Object.entries(heads).map(([code, head]) => [code, (told: Told) => `${head(told)}${cutShort(told)}`]),
+) as unknown as AccessSayings;
 
 const unique = (ids: readonly (string | undefined)[]): string[] => [...new Set(ids.filter((id): id is string => id !== undefined))];
 

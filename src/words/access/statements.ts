@@ -120,7 +120,7 @@ const facts: Readonly<Record<RuleName | WindowRule, Saying>> = {
       : `${voice.piece(piece)} must be held by ${listed(sets, "or by")}${claims}`;
   },
   "hold-point": ({ step, place }, voice) =>
-    `${voice.step(step)} stops the work at ${voice.place(place)}: nothing fills it before, and work there is done by then or waits until it is closed`,
+    `${voice.step(step)} stops the work at ${voice.place(place)} and must see it: nothing fills it before, and work there is done before or goes on while the place is closed`,
   "not-before": dated("does not begin before"),
   deadline: due,
   fixed: dated("is fixed for"),

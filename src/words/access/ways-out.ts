@@ -11,6 +11,14 @@ const step = (detail: Detail, voice: Voice): string => voice.step(text(detail, "
 const place = (detail: Detail, voice: Voice): string => voice.place(text(detail, "place") === "" ? undefined : text(detail, "place"));
 const other = (detail: Detail, voice: Voice): string => (text(detail, "other") === "" ? "" : voice.step(text(detail, "other")));
 
+/** What a step asked for by name no longer does: else it would be had in name only. */
+function without(detail: Detail, voice: Voice): string {
+  const left = list(detail, "emptied");
+  if (left.length === 0) return "";
+  const what = left.length === 1 && left[0] === text(detail, "piece") ? "it" : voice.pieces(left);
+  return `; ${step(detail, voice)} is then done without ${what}`;
+}
+
 /** What to do, kind by kind. */
 export const ways: Readonly<Record<WayOutKind, (detail: Detail, voice: Voice) => string>> = {
   bench: (detail, voice) => {
@@ -18,10 +26,14 @@ export const ways: Readonly<Record<WayOutKind, (detail: Detail, voice: Voice) =>
     const unit = text(detail, "piece") === "" ? "it" : piece(detail, voice);
     return `Do ${step(detail, voice)} beforehand on the bench, and bring ${unit} in as one`;
   },
-  "leave-face-off": (detail, voice) => `Leave ${piece(detail, voice)} off until ${other(detail, voice) || step(detail, voice)} is done`,
+  "leave-face-off": (detail, voice) =>
+    `Leave ${piece(detail, voice)} off until ${other(detail, voice) || step(detail, voice)} is done${without(detail, voice)}`,
   "clean-out": (detail, voice) => {
     const id = text(detail, "place");
     if (id === "") return `Cut a clean-out at the foot for ${step(detail, voice)}, and shut it again`;
+    // Nothing closes or fills the place: there is nothing to shut again.
+    if (detail.open === true)
+      return `Put up another way to ${place(detail, voice)} (a ladder, a scaffold), and have it there before ${step(detail, voice)}`;
     const filled = voice.build?.pieces.some(({ fills, sort }) => sort !== "earth" && fills.some((one) => one === id)) === true;
     const inForm = voice.build?.pieces.some(({ closes, sort }) => sort === "form" && closes.some((one) => one.place === id)) === true;
     if (!filled && !inForm)
@@ -29,7 +41,10 @@ export const ways: Readonly<Record<WayOutKind, (detail: Detail, voice: Voice) =>
     return `Cut a clean-out to ${place(detail, voice)} for ${step(detail, voice)}, and shut it ${filled ? "before that is filled" : "again"}`;
   },
   split: (detail, voice) => {
-    if (text(detail, "way") !== "") return `Make ${piece(detail, voice)} in parts that fit ${voice.by(text(detail, "way"))}`;
+    if (text(detail, "way") !== "") {
+      const parts = figure(detail, "parts");
+      return `Make ${piece(detail, voice)} in ${parts > 1 ? spelled(parts, "equal part") : "parts"} that fit ${voice.by(text(detail, "way"))}`;
+    }
     if (text(detail, "piece") !== "") return `Split ${step(detail, voice)} in two, with a step of its own for ${piece(detail, voice)}`;
     return `Split ${step(detail, voice)} in two${other(detail, voice) === "" ? "" : `, one part before and one after ${other(detail, voice)}`}`;
   },
