@@ -2,6 +2,8 @@ import type { Build, Step } from "../../core/build";
 import { siteTime } from "../../core/clock";
 import type { Plan } from "../../core/plan";
 import { clockLabel, dateLabel, nameOf } from "../../draw";
+import { listed } from "../../words";
+import { againstKept, finishApart } from "../state/kept";
 
 const numbers = [
   "nobody",
@@ -24,33 +26,16 @@ export function whoWords(build: Build, plan: Plan, index: number): string {
   return numbers[count] ?? `${count} people`;
 }
 
-/** "a", "a and b", "a, b and c" */
-export function listed(names: readonly string[]): string {
-  return names.length < 2 ? (names[0] ?? "") : `${names.slice(0, -1).join(", ")} and ${names[names.length - 1]}`;
-}
-
 function needsWords(step: Step): string {
   const needs = [...step.tools, ...step.materials].slice(0, 4);
   return needs.length === 0 ? "" : ` Needs ${listed(needs)}.`;
 }
 
-/** Days by which the finish differs from the kept plan; null where none was kept. */
-function againstKept(build: Build, plan: Plan): number | null {
-  const time = siteTime(build.site.zone, build.start);
-  const kept = build.kept ? time.minuteOf(build.kept.finish) : null;
-  return kept === null ? null : time.dayOf(plan.finish) - time.dayOf(kept);
-}
-
-const dayCount = (days: number): string => (days % 7 === 0 ? weeks(days / 7) : days === 1 ? "a day" : `${days} days`);
-const weeks = (count: number): string => (count === 1 ? "a week" : `${count} weeks`);
-
 function finishWords(build: Build, plan: Plan): string {
   const time = siteTime(build.site.zone, build.start);
   const finish = `Finish ${dateLabel(time, plan.finish)} ${time.local(plan.finish).date.slice(0, 4)}`;
-  const apart = againstKept(build, plan);
-  if (apart === null) return `${finish}.`;
-  if (apart === 0) return `${finish}, as in the kept plan.`;
-  return `${finish}, ${dayCount(Math.abs(apart))} ${apart > 0 ? "later" : "earlier"} than the kept plan.`;
+  const kept = againstKept(build, plan);
+  return kept === null ? `${finish}.` : `${finish}, ${finishApart(kept.comparison, "the kept plan")}.`;
 }
 
 /** One sentence or two over the sheet: what is next, who does it and what it needs, the finish and what it is later or earlier than. `today`: an instant. */

@@ -1,7 +1,7 @@
 import type { Build } from "../../core/build";
 import { siteTime } from "../../core/clock";
 import { type Comparison, compare, type Plan, type StepDates } from "../../core/plan";
-import { counted, dateWords } from "../../words";
+import { counted, dateWords, sentence } from "../../words";
 
 /** How a plan stands against the one that was kept on purpose. */
 export interface Kept {
@@ -43,12 +43,19 @@ export function againstKept(build: Build | null, plan: Plan | null): Kept | null
   const on = build.kept.on ?? null;
   const day = on === null ? null : time.minuteOf(on);
   const name = day === null ? "the kept plan" : `the plan kept on ${dateWords(time, day)}`;
-  return { on, comparison, sentence: `${apart(comparison, name)}.` };
+  return { on, comparison, sentence: sentence(apart(comparison, name)) };
 }
 
-function apart({ finishBefore, finishAfter, siteDaysLost, moved }: Comparison, name: string): string {
-  if (siteDaysLost !== 0) return `${counted(Math.abs(siteDaysLost), "site day")} ${siteDaysLost > 0 ? "later" : "earlier"} than ${name}`;
-  if (finishAfter !== finishBefore)
-    return `A little ${finishAfter > finishBefore ? "later" : "earlier"} than ${name}, on the same site day`;
-  return moved.length === 0 ? `As in ${name}` : `The same finish as in ${name}; ${counted(moved.length, "step")} moved`;
+/** How much later or earlier than another plan the finish is, in site days; "name" as it is called in a sentence: "2 site days later than the kept plan". */
+export function finishApart({ finishBefore, finishAfter, siteDaysLost }: Comparison, name: string): string {
+  const side = (later: boolean): string => (later ? "later" : "earlier");
+  if (siteDaysLost !== 0) return `${counted(Math.abs(siteDaysLost), "site day")} ${side(siteDaysLost > 0)} than ${name}`;
+  if (finishAfter !== finishBefore) return `a little ${side(finishAfter > finishBefore)} than ${name}, on the same site day`;
+  return `as in ${name}`;
+}
+
+function apart(comparison: Comparison, name: string): string {
+  const { finishBefore, finishAfter, moved } = comparison;
+  if (finishAfter !== finishBefore || moved.length === 0) return finishApart(comparison, name);
+  return `the same finish as in ${name}; ${counted(moved.length, "step")} moved`;
 }
