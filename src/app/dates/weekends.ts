@@ -2,6 +2,7 @@ import type { Build } from "../../core/build";
 import { siteTime } from "../../core/clock";
 import type { Plan, SiteDay } from "../../core/plan";
 import { clockLabel, dateLabel, dayLabel, nameOf } from "../../draw";
+import { workOn } from "../../words";
 import { whoWords } from "./next";
 
 interface Job {
@@ -114,27 +115,23 @@ function comingOf(build: Build, plan: Plan): (Coming & { readonly at: number })[
 
 function dayCard(build: Build, plan: Plan, day: SiteDay): DayCard {
   const time = siteTime(build.site.zone, build.start);
-  const [from, to] = [time.startOf(time.dayOf(day.from)), time.startOf(time.dayOf(day.from) + 1)];
-  const jobs = [...day.steps]
-    .sort((a, b) => plan.steps[a]!.start - plan.steps[b]!.start || a - b)
-    .map((index): Job => {
-      const step = build.steps[index]!;
-      const dates = plan.steps[index]!;
-      const start = Math.max(dates.start, day.from);
-      const end = Math.min(dates.finish, Math.max(day.to, dates.finish < to ? dates.finish : day.to));
-      const closing = plan.closings.find((one) => one.step === index && one.at >= from && one.at <= to);
-      return {
-        step: step.id,
-        name: nameOf(step),
-        time: `${dates.start < from ? "goes on" : clockLabel(time, start)} to ${dates.finish > to ? "the next day" : clockLabel(time, end)}`,
-        who: whoWords(build, plan, index),
-        where: build.places[build.at.place.get(step.place ?? "") ?? -1]?.name ?? "",
-        closes: closing ? `closes ${clockLabel(time, closing.at)}` : null,
-        onChain: dates.onChain,
-      };
-    });
-  const chances = plan.closings
-    .filter(({ at, before }) => at > from && at <= to && before.length > 0)
+  const closings = day.closings.flatMap((index) => plan.closings[index] ?? []);
+  const jobs = workOn(plan, time, day).map(({ step: index, stretches, goesOn, unfinished }): Job => {
+    const step = build.steps[index]!;
+    const closing = closings.find((one) => one.step === index);
+    const [start, end] = [stretches[0]![0], stretches[stretches.length - 1]![1]];
+    return {
+      step: step.id,
+      name: nameOf(step),
+      time: `${goesOn ? "goes on" : clockLabel(time, start)} to ${unfinished ? "the next day" : clockLabel(time, end)}`,
+      who: whoWords(build, plan, index),
+      where: build.places[build.at.place.get(step.place ?? "") ?? -1]?.name ?? "",
+      closes: closing ? `closes ${clockLabel(time, closing.at)}` : null,
+      onChain: plan.steps[index]!.onChain,
+    };
+  });
+  const chances = closings
+    .filter(({ before }) => before.length > 0)
     .map(
       (closing): LastChance => ({
         piece: build.pieces[closing.piece]?.name ?? "",

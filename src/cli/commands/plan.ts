@@ -1,7 +1,7 @@
 import type { Build } from "../../core/build";
 import { siteTime } from "../../core/clock";
 import { type Plan, plan } from "../../core/plan";
-import { chainSentences, clockWords, closedWords, counted, dateWords, peopleWords, voice, workWords } from "../../words";
+import { chainSentences, clockWords, closedWords, counted, dateWords, peopleWords, voice, workOn, workWords } from "../../words";
 import { type Outcome, outcome, type Ports } from "../fault";
 import { findingLines, inGravity } from "../findings";
 import { openBuild } from "../open";
@@ -39,18 +39,14 @@ function dayLines(build: Build, made: Plan): string[] {
     const end = time.startOf(time.dayOf(start) + 1);
     const rows: { at: number; line: string }[] = [];
     const clock = (t: number) => (t === end ? "24:00" : clockWords(time.local(t).minute));
-    for (const index of day.steps) {
-      const dates = made.steps[index];
-      const step = build.steps[index];
-      if (dates === undefined || step === undefined) continue;
-      const stretches = dates.pieces.length === 0 ? [[dates.start, dates.finish] as const] : dates.pieces;
+    for (const { step, stretches } of workOn(made, time, day)) {
+      const { people, finish } = made.steps[step]!;
+      const who = peopleWords(people, build);
       for (const [from, to] of stretches) {
-        if (to < start || from >= end || (to === start && from < to)) continue;
-        const who = peopleWords(dates.people, build);
-        const span = `${clock(Math.max(from, start))}-${clock(Math.min(to, end))}`.padEnd(12);
+        const span = `${clock(from)}-${clock(to)}`.padEnd(12);
         rows.push({
           at: from,
-          line: `  ${span} ${say.step(step.id)}${who === "" ? "" : `, ${who}`}${to > end || to < dates.finish ? ", goes on" : ""}`,
+          line: `  ${span} ${say.step(build.steps[step]?.id)}${who === "" ? "" : `, ${who}`}${to < finish ? ", goes on" : ""}`,
         });
       }
     }
