@@ -1,4 +1,5 @@
 export * from "./apply";
 export * from "./commands";
 export * from "./history";
+export * from "./pours";
 export * from "./remove";

@@ -12,6 +12,7 @@ export type Removable =
   | "stock"
   | "waits"
   | "choices"
+  | "pours"
   | "bookings"
   | "groups";
 
@@ -21,6 +22,8 @@ interface Mentions {
   readonly entries?: readonly (readonly [list: string, key: string, field: string])[];
   readonly members?: readonly (readonly [list: string, field: string])[];
   readonly fields?: readonly (readonly [list: string, field: string])[];
+  /** A key of the elements of pours: a list of ids, or the one id at its end. */
+  readonly inElements?: readonly string[];
 }
 
 const mentions: Partial<Record<Removable, Mentions>> = {
@@ -30,10 +33,12 @@ const mentions: Partial<Record<Removable, Mentions>> = {
       ["steps", "trial", "decides"],
       ["groups", "members"],
     ],
+    entries: [["pours", "removals", "step"]],
     members: [
       ["waits", "from"],
       ["waits", "to"],
       ["bookings", "step"],
+      ["pours", "step"],
     ],
   },
   pieces: {
@@ -43,7 +48,9 @@ const mentions: Partial<Record<Removable, Mentions>> = {
       ["groups", "members"],
     ],
     entries: [["steps", "leansOn", "piece"]],
+    inElements: ["pieces"],
   },
+  people: { inElements: ["held", "who"] },
   places: {
     texts: [
       ["steps", "alone"],
@@ -76,6 +83,7 @@ const mentions: Partial<Record<Removable, Mentions>> = {
       ["pieces", "uses", "of"],
       ["deliveries", "brings", "of"],
     ],
+    fields: [["pours", "sacks"]],
   },
   waits: { texts: [["groups", "members"]] },
 };
@@ -136,18 +144,33 @@ function withoutHolder(document: unknown, id: string): DocumentEdit[] {
   });
 }
 
+/** An element of a pour without what it says of the one that goes: its id out of a list, or the key that names it. */
+function elementsWithout(document: unknown, key: readonly string[], id: string): DocumentEdit[] {
+  return membersOf(document, "pours").flatMap((pour) => {
+    const elements = Array.isArray(pour.elements) ? (pour.elements as unknown[]) : [];
+    return elements.flatMap((element, i): DocumentEdit[] => {
+      const value = typeof element === "object" && element !== null ? at(element as Readonly<Record<string, unknown>>, key) : undefined;
+      const path = ["pours", `id=${pour.id}`, "elements", String(i), ...key];
+      if (Array.isArray(value))
+        return value.some((one) => speaksOf(one, id)) ? [{ path, value: value.filter((one) => !speaksOf(one, id)) }] : [];
+      return speaksOf(value, id) ? [{ path }] : [];
+    });
+  });
+}
+
 /**
- * Edits that take a member out of its list together with what speaks of it: ids in lists, reaches, waits and bookings. What is said in words (an amount
+ * Edits that take a member out of its list together with what speaks of it: ids in lists, reaches, waits, bookings, and the pour of a step. What is said in words (an amount
  * "500 psi of" a pour that goes) is left for its author: the reader points it out. The id may be a copy's ("post#2"): the group's member goes.
  */
 export function removeMember(document: unknown, list: Removable, copyOrId: string): readonly DocumentEdit[] {
   const id = writtenId(copyOrId);
-  const { texts = [], entries = [], members = [], fields = [] } = mentions[list] ?? {};
+  const { texts = [], entries = [], members = [], fields = [], inElements } = mentions[list] ?? {};
   const gone = new Set([`${list}/${id}`]);
   const edits: DocumentEdit[] = [
     ...texts.flatMap((where) => withoutTexts(document, where, id)),
     ...entries.flatMap((where) => withoutEntries(document, where, id)),
     ...(list === "pieces" ? withoutHolder(document, id) : []),
+    ...(inElements ? elementsWithout(document, inElements, id) : []),
     ...fields.flatMap(([other, field]) =>
       membersOf(document, other).flatMap((member): DocumentEdit[] =>
         speaksOf(member[field], id) ? [{ path: [other, `id=${member.id}`, field] }] : [],
