@@ -4,6 +4,7 @@ import type { DetailValue, Finding, Statement, WayOut, WayOutKind } from "../cor
 import { type Build, codes, readDocument } from "../core/build";
 import { clockCodes } from "../core/clock";
 import { assumptions, compareCodes, planCodes, windowRules } from "../core/plan";
+import { pourCodes } from "../core/pour";
 import { examples } from "../examples";
 import { ways } from "./access/ways-out";
 import { assumptionSentence, findingSentence, linkSentence, sayings, statementSentence, wayOutSentence } from "./index";
@@ -100,6 +101,37 @@ const values: Record<string, DetailValue> = {
   work: 100,
 };
 
+/** Keys of what is found about pours; a key that ends in a unit is a figure. */
+const ofPours: Record<string, DetailValue> = {
+  element: "columns",
+  before: "slab",
+  bars: "verticals",
+  parts: ["bands", "wales"],
+  part: "bands",
+  governs: "bending",
+  each: "metre",
+  why: "vibrated deep",
+  document: "din",
+  form: "wall",
+  shape: "column",
+  size: "2x5",
+  ply: "4/4",
+  grain: "across",
+  ground: "fresh fill",
+  exposure: "weather or ground",
+  because: "slab",
+  lacks: "wind",
+  unit: "",
+  source: "ACI 318",
+  what: "slump",
+  soil: "B",
+  panel: "a",
+  sort: "sides",
+  by: "lab",
+  of100: 101,
+};
+const pourValue = (code: string, key: string): DetailValue => own[code]?.[key] ?? ofPours[key] ?? values[key] ?? 12.5;
+
 /** Where one key means different things by code. */
 const own: Readonly<Record<string, Readonly<Record<string, DetailValue>>>> = {
   "build.json": { wanted: "comma-or-end" },
@@ -126,6 +158,10 @@ const own: Readonly<Record<string, Readonly<Record<string, DetailValue>>>> = {
   "build.before-start": { value: "2027-01-02" },
   "build.which-copy": { value: "tie-column" },
   "clock.unknown-holidays": { known: ["de", "us-federal"] },
+  "pressure.no-dimension": { what: "high_mm" },
+  "form.guess": { what: "grade" },
+  "form.no-figure": { what: "spacing" },
+  "form.over": { at_mm: 100 },
 };
 
 const detailFor = (code: string, keys: readonly string[]) =>
@@ -145,7 +181,15 @@ const clockFindings = clockCodes.map((code) =>
 const accessFindings = Object.keys(sayings)
   .filter((code) => code.startsWith("access."))
   .map((code) => finding(code, ["steps", "piece", "holder", "work"]));
-const all = [...buildFindings, ...planFindings, ...clockFindings, ...accessFindings];
+const pourFindings = Object.entries(pourCodes as Record<string, readonly string[]>).map(
+  ([code, keys]): Finding => ({
+    code,
+    severity: "stop",
+    where: { list: "pours", id: "porch" },
+    detail: Object.fromEntries(keys.map((key) => [key, pourValue(code, key)])),
+  }),
+);
+const all = [...buildFindings, ...planFindings, ...clockFindings, ...accessFindings, ...pourFindings];
 
 describe("every finding", () => {
   test("has a sentence, and every sentence a finding", () => {

@@ -45,3 +45,8 @@ export const stress = (told: Told, key: string): string =>
   us(told) ? `${formatFigure(figure(told.detail, key) * 0.1450377377, 0)} ksi` : `${formatFigure(figure(told.detail, key))} MPa`;
 export const cement = (told: Told, key: string): string =>
   us(told) ? `${formatFigure(figure(told.detail, key) * 1.6855549)} lb/yd³` : `${formatFigure(figure(told.detail, key))} kg/m³`;
+/** A force along a length: lb for each foot, kN for each metre. */
+export const lineForce = (told: Told, key: string): string =>
+  us(told)
+    ? `${formatFigure(figure(told.detail, key) * 68.52176586)} lb for each foot`
+    : `${formatFigure(figure(told.detail, key), 1)} kN for each metre`;
