@@ -38,15 +38,25 @@ describe("what comes before a closing", () => {
 
   test("for what fills a place, who might work there or elsewhere", () => {
     const [closing] = told({
-      places: [cage, place("yard")],
+      places: [place("yard"), cage],
       pieces: [{ id: "concrete", fills: ["cage"] }],
       steps: [
-        step("pour", { puts: ["concrete"], after: ["bend", "rest"] }),
+        step("pour", { puts: ["concrete"], after: ["bend", "rest", "photo"] }),
+        step("photo", { sort: "photograph", reaches: [{ any: [{ place: "yard" }, { place: "cage", need: "sight" }] }], after: ["bend"] }),
         step("rest", { reaches: [{ place: "yard" }] }),
         step("bend", { reaches: [{ any: [{ place: "yard" }, { place: "cage" }] }] }),
       ],
     });
-    expect(closing?.before).toEqual(["bend work must"]);
+    expect(closing?.before).toEqual(["bend work must", "photo photograph must"]);
+  });
+
+  test("for what fills a place on the way to another, who must pass there", () => {
+    const [closing] = told({
+      places: [place("trench"), place("pit", { id: "side", passes: ["person"], through: "trench" })],
+      pieces: [{ id: "gravel", fills: ["trench"] }],
+      steps: [step("fill", { puts: ["gravel"] }), step("dig", { reaches: [{ place: "pit" }] })],
+    });
+    expect(closing).toEqual({ piece: "gravel", step: "fill", before: ["dig work must"], forGood: true });
   });
 
   test("a pour is work like any other; what only holds the piece is not there", () => {
