@@ -1,8 +1,7 @@
-import type { Build, Step } from "../build";
-import { digraph, reachable, reversed } from "../graph";
-import { reachesOf } from "./compile/steps";
+import type { Build, Passage, Reach, Step, WayRef } from "../build";
+import { type Digraph, digraph, IntList, reachMany } from "../graph";
 import { passes } from "./passes";
-import type { Access, Closing } from "./result";
+import type { Access, Arcs, Closing } from "./result";
 
 /**
  * For each piece that closes or fills something when it is put up: every step that gets in where it closes and is ordered before it. In the order in which they
@@ -10,59 +9,108 @@ import type { Access, Closing } from "./result";
  */
 export function lastChances(build: Build, result: Access): readonly Closing[] {
   if (!result.possible) return [];
-  const { arcs } = result;
-  const rows = [...Array(arcs.count).keys()].filter((r) => arcs.orders[r] === 1);
-  const ends = (list: Int32Array) => Int32Array.from(rows, (r) => list[r] as number);
-  const back = reversed(digraph(build.steps.length, ends(arcs.from), ends(arcs.to)));
+  const { arcs, order } = result;
   const turn = new Int32Array(build.steps.length);
-  result.order.forEach((s, i) => {
+  order.forEach((s, i) => {
     turn[s] = i;
   });
-  const visitors = visitorsOf(build);
+  const closers = [...build.pieces.keys()].filter((p) => closes(build, p));
+  const visits = visitsOf(build, closers);
   const through = throughOf(build, result);
-  return build.pieces
-    .flatMap((piece, p): Closing[] => {
-      if (piece.up < 0 || (piece.closes.length === 0 && piece.fills.length === 0)) return [];
-      const before = reachable(back, piece.up);
-      const forced = reachable(back, piece.up, (arc) => arcs.forced[rows[arc] as number] === 1);
-      const ways = [...piece.fills, ...piece.closes.map((ref) => `${ref.place}.${ref.way}`)];
-      const steps = new Set([...ways.flatMap((way) => visitors.get(way) ?? []), ...(through.get(piece.id) ?? [])]);
-      const ordered = [...steps].filter((s) => s !== piece.up && before[s] === 1).sort((a, b) => (turn[a] as number) - (turn[b] as number));
-      const list = ordered.map((s) => ({ step: s, what: whatOf(build.steps[s] as Step), forced: forced[s] === 1 }));
-      return [{ piece: p, step: piece.up, before: list, forGood: piece.down < 0 && piece.goesAfter === null }];
-    })
-    .sort((a, b) => (turn[a.step] as number) - (turn[b.step] as number) || a.piece - b.piece);
+  // One question for each step that gets in where a piece closes.
+  const from = new IntList(1024);
+  const to = new IntList(1024);
+  const ends = closers.map((p) => {
+    const piece = build.pieces[p] as Build["pieces"][number];
+    const steps = new Set(through.get(p));
+    for (const place of piece.fills) for (const { step } of visits.get(place) ?? []) steps.add(step);
+    for (const ref of piece.closes) for (const step of passing(build, ref, visits)) steps.add(step);
+    for (const step of steps) {
+      if (step === piece.up) continue;
+      from.push(step);
+      to.push(piece.up);
+    }
+    return from.length;
+  });
+  const asked = [from.packed(), to.packed()] as const;
+  const before = reachMany(graphOf(build, arcs, arcs.redundant, 0), order, ...asked);
+  const forced = reachMany(graphOf(build, arcs, arcs.forced, 1), order, ...asked);
+  const closings = closers.map((p, i): Closing => {
+    const { up, down, goesAfter } = build.pieces[p] as Build["pieces"][number];
+    const list: Closing["before"][number][] = [];
+    for (let k = i === 0 ? 0 : (ends[i - 1] as number); k < (ends[i] as number); k++) {
+      const step = from.at(k);
+      if (before[k] === 1) list.push({ step, what: whatOf(build.steps[step] as Step), forced: forced[k] === 1 });
+    }
+    list.sort((a, b) => (turn[a.step] as number) - (turn[b.step] as number));
+    return { piece: p, step: up, before: list, forGood: down < 0 && goesAfter === null };
+  });
+  return closings.sort((a, b) => (turn[a.step] as number) - (turn[b.step] as number) || a.piece - b.piece);
+}
+
+function closes(build: Build, p: number): boolean {
+  const { up, closes, fills } = build.pieces[p] as Build["pieces"][number];
+  return up >= 0 && (closes.length > 0 || fills.length > 0);
 }
 
 function whatOf({ sort }: Step): Closing["before"][number]["what"] {
   return sort === "pour" || sort === "office" ? "work" : sort;
 }
 
-/** Steps that get to each place, by the place's id, and those that could do so by each way, by its full name. */
-function visitorsOf(build: Build): ReadonlyMap<string, readonly number[]> {
-  const visitors = new Map<string, number[]>();
-  const note = (key: string, s: number): void => {
-    const list = visitors.get(key);
-    if (list) list.push(s);
-    else visitors.set(key, [s]);
-  };
-  build.steps.forEach((_, s) => {
-    for (const { place, need } of reachesOf(build, s).flatMap(({ reach }) => reach.any)) {
-      note(place, s);
-      for (const way of build.places[build.at.place.get(place) ?? -1]?.ways ?? []) if (passes(way, need)) note(way.full, s);
-    }
-  });
-  return visitors;
+/** The precedences between steps that say `value` in a column of the table. */
+function graphOf(build: Build, arcs: Arcs, column: Uint8Array, value: number): Digraph {
+  const from = new Int32Array(arcs.count);
+  const to = new Int32Array(arcs.count);
+  let count = 0;
+  for (let r = 0; r < arcs.count; r++) {
+    if (arcs.orders[r] === 0 || column[r] !== value) continue;
+    from[count] = arcs.from[r] as number;
+    to[count++] = arcs.to[r] as number;
+  }
+  return digraph(build.steps.length, from, to, count);
 }
 
-/** Steps that get through what a piece closes on their way to another place, by the piece's id. */
-function throughOf(build: Build, { arcs, statements }: Access): ReadonlyMap<string, readonly number[]> {
-  const steps = new Map<string, number[]>();
+interface Visit {
+  readonly step: number;
+  readonly need: Passage;
+}
+
+/** Who gets to each place that something closes or fills, by the place's id. */
+function visitsOf(build: Build, closers: readonly number[]): ReadonlyMap<string, readonly Visit[]> {
+  const visits = new Map<string, Visit[]>();
+  for (const p of closers) {
+    for (const place of build.pieces[p]?.fills ?? []) visits.set(place, []);
+    for (const { place } of build.pieces[p]?.closes ?? []) visits.set(place, []);
+  }
+  const note = (step: number, reaches: readonly Reach[]): void => {
+    for (const { any } of reaches) for (const { place, need } of any) visits.get(place)?.push({ step, need });
+  };
+  build.steps.forEach((step, s) => {
+    note(s, step.reaches);
+    for (const id of step.takes) note(s, build.pieces[build.at.piece.get(id) ?? -1]?.off ?? []);
+  });
+  return visits;
+}
+
+/** Steps that could get to a place by one of its ways. */
+function passing(build: Build, { place, way }: WayRef, visits: ReadonlyMap<string, readonly Visit[]>): number[] {
+  const found = build.places[build.at.place.get(place) ?? -1]?.ways.find((w) => w.id === way);
+  const steps: number[] = [];
+  if (found !== undefined) for (const { step, need } of visits.get(place) ?? []) if (passes(found, need)) steps.push(step);
+  return steps;
+}
+
+/** Steps that get through what a piece closes on their way to another place, by the piece's position. */
+function throughOf(build: Build, { arcs, statements }: Access): ReadonlyMap<number, readonly number[]> {
+  const steps = new Map<number, number[]>();
   for (let r = 0; r < arcs.count; r++) {
     const { rule, piece } = statements[arcs.reason[r] as number] ?? {};
     if ((rule !== "closes" && rule !== "fills") || piece === undefined) continue;
-    if (build.pieces[build.at.piece.get(piece) ?? -1]?.up !== arcs.to[r]) continue;
-    steps.set(piece, [...(steps.get(piece) ?? []), arcs.from[r] as number]);
+    const p = build.at.piece.get(piece as never) ?? -1;
+    if (build.pieces[p]?.up !== arcs.to[r]) continue;
+    const list = steps.get(p);
+    if (list === undefined) steps.set(p, [arcs.from[r] as number]);
+    else list.push(arcs.from[r] as number);
   }
   return steps;
 }

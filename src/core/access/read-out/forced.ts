@@ -1,4 +1,4 @@
-import { type ClauseSearch, holds } from "../../graph";
+import { type ClauseSearch, fails, holds } from "../../graph";
 import type { Program } from "../compile/program";
 import type { Rows } from "./rows";
 import type { Settled } from "./settled";
@@ -31,12 +31,13 @@ export function forcedRows(program: Program, settled: Settled, rows: Rows): Uint
   return forced;
 }
 
-/** First a few answers unlike the usual one, which show most of them to be free at once; then one question for each that is left. */
+/** First a few answers unlike the usual one, for as long as they show more of them to be free; then one question for each that is left. */
 function askReverse(program: Program, search: ClauseSearch, rows: Rows, unsure: readonly number[], forced: Uint8Array): void {
   const end = 2 * search.work + budget;
   let atoms = [...new Set(unsure.map((r) => rows.atom[r] as number))];
-  for (let lead = 1; lead <= unlike && atoms.length > 0; lead++) {
-    if (search.solve([], budget + search.work, lead) !== "yes") continue;
+  for (let lead = 1, before = -1; lead <= unlike && atoms.length > 0 && atoms.length !== before; lead++) {
+    before = atoms.length;
+    if (search.solve([], budget + search.work, lead) !== "yes") break;
     const ends = (list: { at(atom: number): number }) => atoms.map((atom) => list.at(atom));
     const leads = search.leads(ends(program.from), ends(program.to));
     atoms = atoms.filter((_, i) => leads[i] === 1);
@@ -45,7 +46,8 @@ function askReverse(program: Program, search: ClauseSearch, rows: Rows, unsure: 
   for (const atom of atoms) {
     if (search.work >= end) break;
     const reverse = search.addArc(program.to.at(atom), program.from.at(atom));
-    if (search.solve([holds(reverse)], end - search.work) === "no") always.add(atom);
+    // The reverse rules out the precedence itself; said outright, what must then hold instead comes at once.
+    if (search.solve([holds(reverse), fails(atom)], end - search.work) === "no") always.add(atom);
   }
   for (const r of unsure) if (always.has(rows.atom[r] as number)) forced[r] = 1;
 }
