@@ -2,7 +2,7 @@ import { never } from "../base";
 import { Full } from "./full";
 import type { Needs } from "./needs";
 import type { Problem, Stuck } from "./problem";
-import { Profile } from "./profile";
+import { Chunks, Profile } from "./profile";
 import { type Runs, runsOf } from "./runs";
 import { StockRoom } from "./stock";
 
@@ -27,7 +27,8 @@ export class Ledger {
     private readonly problem: Problem,
     private readonly needs: Needs,
   ) {
-    this.profiles = problem.capacities.map((c) => new Profile(c.times, c.levels));
+    const chunks = new Chunks(problem.capacities.reduce((sum, c) => sum + c.times.length, 0) + 3 * problem.jobs);
+    this.profiles = problem.capacities.map((c) => new Profile(chunks, c.times, c.levels));
     this.stock = new StockRoom(problem);
     this.runs = problem.clocks.map(runsOf);
     this.full = needs.kinds.map(() => new Full());

@@ -1,63 +1,121 @@
 import { never } from "../base";
 
+/** Entries of a chunk. */
 const room = 32;
 
-interface Chunk {
-  readonly times: Int32Array;
-  readonly free: Int32Array;
-  size: number;
-  most: number;
-  fewest: number;
+/**
+ * Steps of all profiles of a schedule, in chunks: entries `room * chunk .. room * chunk + size - 1`, each a time and what is free from then on. A chunk knows the
+ * most and the fewest of its entries.
+ */
+export class Chunks {
+  times: Int32Array;
+  free: Int32Array;
+  size: Int32Array;
+  most: Int32Array;
+  fewest: Int32Array;
+  count = 0;
+
+  /** @param entries about how many there will be */
+  constructor(entries: number) {
+    const chunks = 64 + Math.ceil(entries / (room >> 1));
+    this.times = new Int32Array(chunks * room);
+    this.free = new Int32Array(chunks * room);
+    this.size = new Int32Array(chunks);
+    this.most = new Int32Array(chunks);
+    this.fewest = new Int32Array(chunks);
+  }
+
+  /** A new chunk without entries. */
+  add(): number {
+    if (this.count === this.size.length) {
+      this.times = twice(this.times);
+      this.free = twice(this.free);
+      this.size = twice(this.size);
+      this.most = twice(this.most);
+      this.fewest = twice(this.fewest);
+    }
+    return this.count++;
+  }
+
+  measure(chunk: number): void {
+    const { free } = this;
+    const first = room * chunk;
+    const end = first + this.size[chunk]!;
+    let most = free[first]!;
+    let fewest = most;
+    for (let i = first + 1; i < end; i++) {
+      const v = free[i]!;
+      if (v > most) most = v;
+      else if (v < fewest) fewest = v;
+    }
+    this.most[chunk] = most;
+    this.fewest[chunk] = fewest;
+  }
+
+  /** The entry of a chunk that holds at `t`; the first one for times before it. */
+  at(chunk: number, t: number): number {
+    const { times } = this;
+    let low = room * chunk;
+    let high = low + this.size[chunk]! - 1;
+    while (low < high) {
+      const mid = (low + high + 1) >> 1;
+      if (times[mid]! <= t) low = mid;
+      else high = mid - 1;
+    }
+    return low;
+  }
 }
 
 /**
- * What is free of one capacity over time: steps that hold from their time on, in chunks that know their own highest and lowest value, so that a search
- * jumps over what is full and a check jumps over what is empty.
+ * What is free of one capacity over time: steps that hold from their time on, in chunks, so that a search jumps over what is full and a check jumps over what is
+ * empty.
  */
 export class Profile {
-  private chunks: Chunk[];
+  /** Its chunks, in time order. */
+  private readonly own: number[] = [];
 
-  constructor(times: Int32Array, levels: Int32Array) {
-    this.chunks = [];
+  constructor(
+    private readonly all: Chunks,
+    times: Int32Array,
+    levels: Int32Array,
+  ) {
     const half = room >> 1;
-    for (let at = 0; at < times.length; at += half) {
-      const chunk = empty();
-      chunk.size = Math.min(half, times.length - at);
-      chunk.times.set(times.subarray(at, at + chunk.size));
-      chunk.free.set(levels.subarray(at, at + chunk.size));
-      measure(chunk);
-      this.chunks.push(chunk);
-    }
-    if (this.chunks.length === 0) {
-      const chunk = empty();
-      chunk.size = 1;
-      this.chunks.push(chunk);
+    for (let at = 0; at === 0 || at < times.length; at += half) {
+      const chunk = all.add();
+      const size = Math.max(1, Math.min(half, times.length - at));
+      all.size[chunk] = size;
+      for (let i = 0; i < size && at + i < times.length; i++) {
+        all.times[room * chunk + i] = times[at + i]!;
+        all.free[room * chunk + i] = levels[at + i]!;
+      }
+      all.measure(chunk);
+      this.own.push(chunk);
     }
   }
 
   /** The end of the last stretch that reaches into [from, to) with fewer than `number` free (`never` when it does not end); -1 when there is none. */
   shortUntil(from: number, to: number, number: number): number {
-    const { chunks } = this;
-    let c = this.chunkAt(from);
-    let i = indexAt(chunks[c]!, from);
+    const { own, all } = this;
+    const { times, free } = all;
     let ends = -1;
     let short = false;
-    for (; c < chunks.length; c++, i = 0) {
-      const { times, free, size, most, fewest } = chunks[c]!;
-      if (short ? most < number : fewest >= number) {
-        if (!short && times[size - 1]! >= to) return ends;
-        continue;
-      }
-      for (; i < size; i++) {
-        const t = times[i]!;
-        if (free[i]! < number) {
-          if (t < to) short = true;
-        } else if (short) {
-          short = false;
-          ends = t;
+    for (let k = this.chunkAt(from), i = all.at(own[k]!, from); k < own.length; k++) {
+      const chunk = own[k]!;
+      const end = room * chunk + all.size[chunk]!;
+      if (i < 0) i = room * chunk;
+      if (short ? all.most[chunk]! >= number : all.fewest[chunk]! < number) {
+        for (; i < end; i++) {
+          const t = times[i]!;
+          if (free[i]! < number) {
+            if (t < to) short = true;
+          } else if (short) {
+            short = false;
+            ends = t;
+          }
+          if (t >= to && !short) return ends;
         }
-        if (t >= to && !short) return ends;
-      }
+      } else if (!short && times[end - 1]! >= to) return ends;
+      i = -1;
     }
     return short ? never : ends;
   }
@@ -67,89 +125,74 @@ export class Profile {
     if (to <= from || number === 0) return;
     this.cut(from);
     this.cut(to);
-    for (let c = this.chunkAt(from); c < this.chunks.length; c++) {
-      const chunk = this.chunks[c]!;
-      if (chunk.times[0]! >= to) break;
-      lower(chunk, from, to, number);
-    }
+    const { own, all } = this;
+    for (let k = this.chunkAt(from); k < own.length && all.times[room * own[k]!]! < to; k++) this.lower(own[k]!, from, to, number);
   }
 
+  /** Takes `number` from the entries of a chunk at times in [from, to). */
+  private lower(chunk: number, from: number, to: number, number: number): void {
+    const { all } = this;
+    const { times, free } = all;
+    const end = room * chunk + all.size[chunk]!;
+    let i = all.at(chunk, from);
+    if (times[i]! < from) i++;
+    let known = number > 0;
+    for (; i < end && times[i]! < to; i++) {
+      if (free[i] === all.most[chunk]) known = false;
+      const left = free[i]! - number;
+      free[i] = left;
+      if (left < all.fewest[chunk]!) all.fewest[chunk] = left;
+    }
+    if (!known) all.measure(chunk);
+  }
+
+  /** Sees to it that an entry begins at `t`. */
   private cut(t: number): void {
-    const c = this.chunkAt(t);
-    const chunk = this.chunks[c]!;
-    const i = indexAt(chunk, t);
-    if (chunk.times[i] === t || (i === 0 && chunk.times[0]! > t)) return;
-    if (chunk.size === room) {
-      const half = room >> 1;
-      const rest = empty();
-      rest.times.set(chunk.times.subarray(half));
-      rest.free.set(chunk.free.subarray(half));
-      rest.size = room - half;
-      chunk.size = half;
-      measure(chunk);
-      measure(rest);
-      this.chunks.splice(c + 1, 0, rest);
+    const { own, all } = this;
+    const k = this.chunkAt(t);
+    const chunk = own[k]!;
+    const i = all.at(chunk, t);
+    if (all.times[i]! >= t) return;
+    if (all.size[chunk] === room) {
+      const rest = all.add();
+      const first = room * chunk;
+      all.times.copyWithin(room * rest, first + (room >> 1), first + room);
+      all.free.copyWithin(room * rest, first + (room >> 1), first + room);
+      all.size[rest] = room - (room >> 1);
+      all.size[chunk] = room >> 1;
+      all.measure(chunk);
+      all.measure(rest);
+      own.splice(k + 1, 0, rest);
       this.cut(t);
       return;
     }
-    chunk.times.copyWithin(i + 2, i + 1, chunk.size);
-    chunk.free.copyWithin(i + 2, i + 1, chunk.size);
-    chunk.times[i + 1] = t;
-    chunk.free[i + 1] = chunk.free[i]!;
-    chunk.size++;
+    const { times, free } = all;
+    const end = room * chunk + all.size[chunk]!;
+    for (let m = end; m > i + 1; m--) {
+      times[m] = times[m - 1]!;
+      free[m] = free[m - 1]!;
+    }
+    times[i + 1] = t;
+    free[i + 1] = free[i]!;
+    all.size[chunk]!++;
   }
 
   private chunkAt(t: number): number {
+    const { own } = this;
+    const { times } = this.all;
     let low = 0;
-    let high = this.chunks.length - 1;
+    let high = own.length - 1;
     while (low < high) {
       const mid = (low + high + 1) >> 1;
-      if (this.chunks[mid]!.times[0]! <= t) low = mid;
+      if (times[room * own[mid]!]! <= t) low = mid;
       else high = mid - 1;
     }
     return low;
   }
 }
 
-function empty(): Chunk {
-  return { times: new Int32Array(room), free: new Int32Array(room), size: 0, most: 0, fewest: 0 };
-}
-
-/** The entry that holds at `t`; the first one for times before it. */
-function indexAt(chunk: Chunk, t: number): number {
-  let low = 0;
-  let high = chunk.size - 1;
-  while (low < high) {
-    const mid = (low + high + 1) >> 1;
-    if (chunk.times[mid]! <= t) low = mid;
-    else high = mid - 1;
-  }
-  return low;
-}
-
-/** Takes `number` from the entries at times in [from, to). */
-function lower(chunk: Chunk, from: number, to: number, number: number): void {
-  const { times, free, size } = chunk;
-  let i = indexAt(chunk, from);
-  if (times[i]! < from) i++;
-  let known = number > 0;
-  for (; i < size && times[i]! < to; i++) {
-    if (free[i] === chunk.most) known = false;
-    const left = free[i]! - number;
-    free[i] = left;
-    if (left < chunk.fewest) chunk.fewest = left;
-  }
-  if (!known) measure(chunk);
-}
-
-function measure(chunk: Chunk): void {
-  let most = chunk.free[0]!;
-  let fewest = most;
-  for (let i = 1; i < chunk.size; i++) {
-    const v = chunk.free[i]!;
-    if (v > most) most = v;
-    else if (v < fewest) fewest = v;
-  }
-  chunk.most = most;
-  chunk.fewest = fewest;
+function twice(list: Int32Array): Int32Array {
+  const larger = new Int32Array(2 * list.length);
+  larger.set(list);
+  return larger;
 }
