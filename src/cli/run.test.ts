@@ -120,7 +120,7 @@ describe("plan", () => {
     const cautions = out.slice(out.indexOf("\nKeep in mind:\n"));
     expect(cautions).toMatch(/^\nKeep in mind:\n {2}The strength is expected, not shown: /);
     expect(cautions).toContain("\n  Local code, the inspector and licensed people decide.\n");
-    expect(cautions).toContain("\nWhat the dates rest on:\n  Strength is expected as at a steady 20 °C");
+    expect(cautions).toContain("\nWhat the dates rest on:\n  Strength is expected after the usual temperatures of the site");
     const closings = (await told("closings", "example:bank-cellar")).out;
     expect(closings).toContain("\nHold points:\n");
     expect(closings).toContain("\nKeep in mind:\n");

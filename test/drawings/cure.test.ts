@@ -66,7 +66,7 @@ const made: CureSheet = {
       true,
     ),
   ],
-  wet: { days: 7, until: minute(7), document: "ACI 308R", visits: 7 },
+  wet: { days: 7, until: minute(7), document: "ACI 308R", visits: 7, least: { days: 7, document: "ACI 308R" }, beside: null },
   cold: { called: false, lowest_C: 3, hold_C: 13, for_min: 4320, drop_K: 28, given: false },
   floating: null,
   findings: [],

@@ -151,7 +151,8 @@ export class RateClock implements Gathering {
   }
 
   private lookOn(t: number): boolean {
-    if (this.high >= furthest_h) return false;
+    // What never runs need not be looked through.
+    if (this.high >= furthest_h || (this.rates.most <= 0 && this.high > t / 60)) return false;
     const to = Math.min(furthest_h, Math.max(firstLook_h, this.high * 2, Math.ceil(t / 60) + 24));
     const more = this.rates.of(this.high, to);
     this.rate = joined(this.rate, more);

@@ -37,3 +37,9 @@ export function isCold(lowestExpected_F: number): boolean {
 
 /** Strength at which one freeze is survived (quoting ACI 306R-16, read): 500 psi. */
 export const frostSafe_psi = 500;
+
+/** The same guide specification for blended cements (read): 14 days with up to a quarter of ash or slag, 21 above; ACI 308R leaves them to a test. */
+export const wetBlend_days: Readonly<Record<"blend" | "slow blend", number>> = { blend: 14, "slow blend": 21 };
+
+/** ACI 308R (from memory): wet curing may end earlier once this share of the specified strength is there, thousandths. */
+export const wetEnds_share = 700;

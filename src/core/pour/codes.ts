@@ -86,6 +86,30 @@ export const pourCodes = {
   "trench.ladder": ["element", "deep_mm", "from_mm"],
   "trench.spoil": ["element", "back_mm", "loose_m3"],
   "trench.marks": ["element"],
+
+  // The cure, once the plan says when it is placed. `at`: minutes since the epoch; shares are thousandths of the specified strength.
+  /** The site gives no usual temperatures: a constant 20 °C is counted, and no cold is seen. */
+  "cure.air-unknown": [],
+  /** The air entered for the day is far from what the site usually has on that date. */
+  "cure.air-differs": ["air_C", "low_C", "high_C"],
+  /** In the air of the date, where the air as entered did not say so. */
+  "cure.dries-fast": ["rate", "unit", "act", "air_C"],
+  /** The step is written shorter than placing and finishing take. */
+  "cure.step-short": ["step", "work_min", "total_min"],
+  /** It may freeze with `has` there, before `share` is expected. */
+  "cure.frost": ["at", "low_C", "share", "has"],
+  "cure.cools-fast": ["at", "from_C", "to_C", "drop_K", "most_K"],
+  "cure.placed-cold": ["concrete_C", "least_C", "low_C"],
+  /** Nobody says how it is kept wet or sealed. */
+  "cure.how-unknown": ["days"],
+  "cure.wet-short": ["days", "least_days", "document"],
+  "cure.below-expected": ["at", "share", "expected"],
+  /** Results from before the planned day of the pour: they count for nothing. */
+  "cure.result-before": ["results"],
+  /** `shored`: the shores stay until after it. */
+  "cure.load": ["step", "shored"],
+  /** The curve of a slow blend may lie lower still. */
+  "cure.slow-blend": [],
 } as const satisfies Readonly<Record<string, readonly string[]>>;
 
 export type PourCode = keyof typeof pourCodes;

@@ -223,7 +223,15 @@ export interface CureSheet {
   readonly at20: readonly { readonly at: ElapsedMinute; readonly share: number }[];
   readonly shown: readonly { readonly at: ElapsedMinute; readonly share: number; readonly strength_MPa: number; readonly by: Source }[];
   readonly removals: readonly RemovalSheet[];
-  readonly wet: { readonly days: number; readonly until: ElapsedMinute; readonly document: string; readonly visits: number };
+  /** `least`: what its document asks for, at 50 °F and above; `beside`: another document that asks for other days. */
+  readonly wet: {
+    readonly days: number;
+    readonly until: ElapsedMinute;
+    readonly document: string;
+    readonly visits: number;
+    readonly least: { readonly days: number; readonly document: string };
+    readonly beside: { readonly days: number; readonly document: string } | null;
+  };
   readonly cold: {
     readonly called: boolean;
     readonly lowest_C: number;

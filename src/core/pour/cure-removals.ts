@@ -1,0 +1,86 @@
+import { type ElapsedMinute, type Finding, never, toModel } from "../base";
+import type { Amount, Pour, Removal, Wait } from "../build";
+import { type CureContext, later } from "./cure-context";
+import { found } from "./found";
+import type { RemovalSheet } from "./result";
+
+/** What carries, or is made to: it holds until its strength is shown. */
+const carries: ReadonlySet<Removal["sort"]> = new Set(["soffit", "shores", "load"]);
+
+/** Where no share is written. */
+const usual_share = 700;
+const bare_psi = 500;
+
+/**
+ * Everything that waits for the pour, with every ground looked at. The grounds are those of the waits that the build made of it, so that what is told is what
+ * was planned by.
+ */
+export function removalSheets(c: CureContext): RemovalSheet[] {
+  const waits = c.build.waits.filter((wait) => wait.removal?.pour === c.pour.id);
+  return c.pour.removals.flatMap((removal): RemovalSheet[] => {
+    const step = c.build.at.step.get(removal.step);
+    const planned = step === undefined ? undefined : c.dates.start[step];
+    if (step === undefined || planned === undefined) return [];
+    const grounds = waits
+      .filter((wait) => wait.removal?.sort === removal.sort && wait.to === removal.step)
+      .map((wait) => groundOf(c, removal, wait));
+    let governs = grounds.length === 0 ? -1 : 0;
+    grounds.forEach(({ at }, i) => {
+      if (at > (grounds[governs]?.at ?? 0)) governs = i;
+    });
+    const spoken = grounds.some(({ by }) => by === "shown") || (removal.days !== null && said(removal.saidBy));
+    return [{ removal, step, planned, grounds, governs, hold: carries.has(removal.sort) && !spoken, saidBy: removal.saidBy }];
+  });
+}
+
+/** Somebody stands for a number of days: a guess of one's own is nobody. */
+const said = (by: string | null): boolean => by !== null && by !== "own guess";
+
+type Ground = RemovalSheet["grounds"][number];
+
+function groundOf(c: CureContext, removal: Removal, { least, removal: made }: Wait): Ground {
+  const by = made?.ground ?? "days";
+  if (by === "shown") return { by, at: shownAt(c, removal), detail: { share: shareOf(c.pour, removal) } };
+  const at = least === null ? c.placed : c.clocks.of(least.on).advance(c.placed, least.amount);
+  const span: Record<string, number> = by === "table" && removal.span_mm !== null ? { span_mm: removal.span_mm } : {};
+  return { by, at: Math.min(never, at) as ElapsedMinute, detail: { ...figureOf(least), ...span } };
+}
+
+function figureOf(least: Amount | null): Readonly<Record<string, number>> {
+  if (least === null) return {};
+  if (least.on.kind === "strength") return { share: least.amount };
+  return { days: least.on.kind === "days" ? least.amount : Math.round((100 * least.amount) / 1440) / 100 };
+}
+
+/** As the build has it: 500 psi for faces that carry nothing. */
+function shareOf({ mix }: Pour, { share, sort }: Removal): number {
+  return share ?? (sort === "sides" ? Math.ceil((1000 * toModel("pressure", bare_psi, "psi")) / mix.strength_MPa - 1e-6) : usual_share);
+}
+
+/** When a result first showed the share asked for. */
+function shownAt(c: CureContext, removal: Removal): ElapsedMinute {
+  const wanted = (shareOf(c.pour, removal) / 1000) * c.pour.mix.strength_MPa;
+  const times = c.pour.breaks.filter((b) => b.strength_MPa >= wanted - 1e-9).map(({ at }) => c.clocks.time.minuteOf(at) ?? c.placed);
+  return Math.max(c.placed, Math.min(...times, never)) as ElapsedMinute;
+}
+
+/** What is to be asked before something is stacked or stood on it. */
+export function loadFindings(c: CureContext, sheets: readonly RemovalSheet[]): Finding[] {
+  const bare = sheets.filter(({ removal }) => removal.sort === "shores" || (removal.sort === "soffit" && !removal.shoresStay));
+  return sheets
+    .filter(({ removal }) => removal.sort === "load")
+    .map(({ step, planned }) => {
+      const shored = bare.length > 0 && bare.every((other) => other.planned > planned);
+      return found(c.pour, "cure.load", "look", { step: c.build.steps[step]?.id ?? "", shored }, "removals");
+    });
+}
+
+/** The last instant that anything waits for, or shows. */
+export function lastOf(c: CureContext, sheets: readonly RemovalSheet[], least: ElapsedMinute): ElapsedMinute {
+  const most = later(c.placed, mostShown_days * 1440);
+  const times = sheets.flatMap(({ planned, grounds }) => [planned, ...grounds.map(({ at }) => at)]);
+  return Math.max(least, ...times.map((t) => Math.min(t, most))) as ElapsedMinute;
+}
+
+/** Longer curves are flat. */
+const mostShown_days = 120;
