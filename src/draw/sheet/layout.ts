@@ -32,6 +32,11 @@ export interface WaitPlace extends WaitRun {
   readonly y1: number;
 }
 
+/** Room that something takes in a row. */
+export interface Taken extends Span {
+  readonly what: "block" | "wait" | "words";
+}
+
 /** One row of one lane, with what stands in it; below it the channel in which the chalk line and tails run. */
 export interface Band {
   readonly lane: number;
@@ -39,7 +44,7 @@ export interface Band {
   readonly y1: number;
   readonly channel: number;
   /** Sorted, px. */
-  readonly taken: readonly Span[];
+  readonly taken: readonly Taken[];
 }
 
 export interface Layout {
@@ -94,6 +99,12 @@ function place(frame: Frame, prepared: Prepared, packed: readonly Packed[]): { r
   return { lanes, height: y + 6 };
 }
 
+function takenBy(block: BlockSpec | undefined, run: WaitRun | undefined, { from, to }: Span): Taken[] {
+  if (block) return block.parts.map((part) => ({ ...part, what: part.from === block.x0 ? "block" : "words" }));
+  const end = run ? Math.min(to, run.x1) : to;
+  return [{ from, to: end, what: "wait" }, ...(to > end ? [{ from: end, to, what: "words" } as const] : [])];
+}
+
 /** What stands in the rows. */
 function stand(
   frame: Frame,
@@ -112,7 +123,7 @@ function stand(
     const firstBand = bands.length;
     for (let index = 0; index < Math.max(1, count); index += 1) {
       const taken = spans.flatMap((span, at) =>
-        rowOf[at] === index && touches(frame, span.from, span.to) ? (placed[at]?.parts ?? [span]) : [],
+        rowOf[at] === index && touches(frame, span.from, span.to) ? takenBy(placed[at], packed[lane]!.runs[at - placed.length], span) : [],
       );
       const sorted = [...taken].sort((a, b) => a.from - b.from);
       bands.push({ lane, y0: yOf(index), y1: yOf(index) + high, channel: yOf(index) + high + 2.5, taken: sorted });

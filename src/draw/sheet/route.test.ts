@@ -1,14 +1,14 @@
 import fc from "fast-check";
 import { expect, test } from "vitest";
 import type { Band } from "./layout";
-import { calmer, clearAt, route, routes } from "./route";
+import { clearAt, routes } from "./route";
 
 const band = (y0: number, ...taken: [number, number][]): Band => ({
   lane: 0,
   y0,
   y1: y0 + 20,
   channel: y0 + 22,
-  taken: taken.map(([from, to]) => ({ from, to })),
+  taken: taken.map(([from, to]) => ({ what: "words", from, to })),
 });
 
 test("a clear x stays, a taken one moves to the nearer side", () => {
@@ -24,7 +24,7 @@ test("two things close together are passed as one, and too wide a thing is not p
 
 test("a line goes round what stands between two steps", () => {
   const bands = [band(0, [0, 50]), band(27, [40, 120]), band(54, [200, 240])];
-  const line = route(bands, 0, 50, 2, 200, true);
+  const [line = []] = routes(bands, 0, 50, 2, 200);
   expect(line[0]).toEqual([50, 22]);
   expect(line[line.length - 1]).toEqual([200, 76]);
   expect(line).toContainEqual([37, 22]);
@@ -54,7 +54,7 @@ test("a line runs level or upright only, from end to end, and crosses a row only
       (rows, a, b, x0, x1) => {
         const bands = rows.map((row, index) => band(index * 27, ...row));
         const [from, to] = [a % bands.length, b % bands.length];
-        const line = calmer(bands, from, x0, to, x1);
+        const [line = []] = routes(bands, from, x0, to, x1);
         expect(line[0]).toEqual([x0, bands[from]!.channel]);
         expect(line[line.length - 1]).toEqual([x1, bands[to]!.channel]);
         line.forEach(([x, y], index) => {

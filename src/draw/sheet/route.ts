@@ -29,7 +29,8 @@ export function clearAt(band: Band, wanted: number, { low, high }: Reach = { low
   return Math.abs(best - wanted) <= far ? best : null;
 }
 
-function crossings(bands: readonly Band[], from: number, to: number): number[] {
+/** The bands that a line between two channels crosses, in its order. */
+export function crossings(bands: readonly Band[], from: number, to: number): number[] {
   const rows: number[] = [];
   // Channels lie below their bands: going down one enters the next band, going up one leaves one's own.
   if (to > from) for (let band = from + 1; band <= to; band += 1) rows.push(band);
@@ -70,25 +71,8 @@ export function routes(
   return lines.map(tidy);
 }
 
-/** The one unbroken line of `routes`. */
-export const route = (bands: readonly Band[], from: number, x0: number, to: number, x1: number, early: boolean): Point[] =>
-  routes(bands, from, x0, to, x1, { early })[0]!;
-
-/** Of two ways to go, up or down first or sideways first, the one that turns less and runs under fewer blocks. */
-export function calmer(bands: readonly Band[], from: number, x0: number, to: number, x1: number): Point[] {
-  const [early, late] = [route(bands, from, x0, to, x1, true), route(bands, from, x0, to, x1, false)];
-  const cost = (points: readonly Point[], band: number) =>
-    points.length * 12 + detour(points) + (band < 0 ? 0 : under(bands[band]!, x0, x1) * 20);
-  return cost(early, to) <= cost(late, from) ? early : late;
-}
-
-const under = (band: Band, x0: number, x1: number): number => band.taken.filter(({ from, to }) => from > x0 + 2 && to < x1 - 2).length;
-
-const detour = (points: readonly Point[]): number =>
-  points.reduce((sum, point, index) => (index === 0 ? 0 : sum + Math.abs(point[0] - points[index - 1]![0])), 0);
-
 /** Leaves out points that lie on a straight run. */
-function tidy(points: readonly Point[]): Point[] {
+export function tidy(points: readonly Point[]): Point[] {
   const out: Point[] = [];
   for (const point of points) {
     const a = out[out.length - 2];
