@@ -22,11 +22,19 @@ export interface MemberResult {
   readonly largestSpan_in: number | null;
 }
 
+const isSpan = (span: number | null): boolean => span === null || Number.isFinite(span);
+
 export function judged(all: readonly MemberCheck[]): MemberResult {
-  const checks = all.map((check) => (check.span_in !== null && Number.isFinite(check.span_in) ? check : { ...check, span_in: null }));
-  const governs = checks.reduce((worst, check) => (check.of100 > worst.of100 ? check : worst));
-  const spans = checks.flatMap((check) => (check.span_in === null ? [] : [check.span_in]));
-  return { checks, governs, largestSpan_in: spans.length > 0 ? Math.min(...spans) : null };
+  const checks = all.every(({ span_in }) => isSpan(span_in))
+    ? all
+    : all.map((check) => (isSpan(check.span_in) ? check : { ...check, span_in: null }));
+  let governs = checks[0] as MemberCheck;
+  let largest: number | null = null;
+  for (const check of checks) {
+    if (check.of100 > governs.of100) governs = check;
+    if (check.span_in !== null && (largest === null || check.span_in < largest)) largest = check.span_in;
+  }
+  return { checks, governs, largestSpan_in: largest };
 }
 
 /** The stricter of several sag limits at this span. */

@@ -53,6 +53,61 @@ export const pourCodes = {
   "pour.call-off": ["step", "delivery", "calendar", "cutOff_min"],
   "pour.call-off-unknown": ["step", "delivery", "calendar"],
 
+  // Pressure of the fresh concrete. A held rate that does not count leaves the hose as the design.
+  /** `what`: the dimension that is no positive figure. */
+  "pressure.no-dimension": ["element", "what"],
+  /** DIN 18218 and CIRIA 108 speak of faces within `most_deg` of plumb. */
+  "pressure.batter": ["element", "batter_deg", "most_deg", "document"],
+  "pressure.consistency-unknown": ["element"],
+  /** A retarder, and no time of setting for the formula. */
+  "pressure.setting-unknown": ["element"],
+  "pressure.nobody-holds": ["element"],
+  /** So deep at once is a lift and a pause, which earns nothing. */
+  "pressure.pass-deep": ["element", "pass_mm", "most_mm"],
+  "pressure.vibration-unknown": ["element"],
+  /** `why`: the first reason of WhyFullHead. */
+  "pressure.held-earns-nothing": ["element", "why"],
+  /** Judged by the held rate, and small enough to be full in minutes if it is not kept. */
+  "pressure.held-small": ["element", "hose_min", "held_of100", "hose_of100"],
+
+  // Forms. Forces of a wall are for each metre of it, of a column all together: `each` is "metre" or "all".
+  "form.none": ["element"],
+  "form.other-kind": ["element", "form", "shape"],
+  /** A spacing, length or height that is no positive figure. */
+  "form.no-figure": ["element", "part", "what"],
+  "form.size-unknown": ["element", "part", "size"],
+  "form.ply-unknown": ["element", "ply", "grain"],
+  /** No bands, wales: `part`. */
+  "form.nothing-across": ["element", "part"],
+  "form.over": ["element", "part", "of100", "governs", "at_mm"],
+  /** Nothing says what a bolt, stake or brace's foot carries; asked of it. */
+  "form.carries-unknown": ["element", "part", "load_kN"],
+  "form.soil-unknown": ["element", "load_kN", "press_kPa"],
+  /** `what`: grade, section, figure, soil. */
+  "form.guess": ["element", "part", "what"],
+  /** Values of its wood are only known from memory. */
+  "form.memory": ["element", "parts"],
+  "form.lifts": ["element", "up_kN", "weight_kN", "needed_kN", "each"],
+  "form.mass-unknown": ["element", "up_kN", "each"],
+  "form.one-sided": ["element", "thrust_kN_m", "at_mm"],
+  /** A raking brace lifts what it holds: it wants a hold-down too. */
+  "form.one-sided-lifts": ["element"],
+  "form.one-sided-ties": ["element", "load_kN"],
+  "form.foot-thrust": ["element", "thrust_kN_m"],
+  "form.brace-one-height": ["element"],
+  "form.brace-lands": ["element", "load_kN"],
+  "form.no-brace": ["element", "asked_kN_m"],
+  "form.foot-open": ["element"],
+  /** No ties, strongbacks or braces. */
+  "form.wales-loose": ["element"],
+  "form.no-mudsill": ["element", "load_kN"],
+  "form.mudsill-ground": ["element", "ground"],
+  "form.mudsill-ground-unknown": ["element"],
+  "form.mudsill-level": ["element"],
+  "form.barrel-sideways": ["element", "push_kN_m"],
+  /** A round column in bands is judged as a square of its diameter. */
+  "form.round": ["element"],
+
   // Bars.
   "bars.size-unknown": ["element", "bars", "size"],
   "bars.cover-thin": ["element", "bars", "given_mm", "least_mm", "exposure"],

@@ -7,3 +7,4 @@ export type { StepTimes } from "./cure-context";
 export { pourDay } from "./day";
 export { buildClocks, siteAir } from "./maturity";
 export type * from "./result";
+export { pourSheet, pourSheets } from "./sheet";

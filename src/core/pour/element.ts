@@ -1,0 +1,75 @@
+import type { ElementShape, PourElement } from "../build";
+import { facesOf, footThickness_mm, formed_m2, netVolume_m3, plan_m2 } from "../concrete";
+
+/** An element that stands: sides on which fresh concrete presses by its depth. */
+export interface Upright {
+  readonly high_mm: number;
+  readonly long_mm: number;
+  /** At its top. */
+  readonly wide_mm: number;
+  readonly batter: { readonly a: number; readonly b: number };
+}
+
+const plumb = { a: 0, b: 0 };
+
+/** Null for what lies on its form: barrels and stairs. */
+export function uprightOf(shape: ElementShape): Upright | null {
+  switch (shape.kind) {
+    case "column":
+    case "pier":
+      return { high_mm: shape.high_mm, long_mm: shape.long_mm, wide_mm: shape.wide_mm, batter: plumb };
+    case "wall":
+      return { high_mm: shape.high_mm, long_mm: shape.long_mm, wide_mm: shape.thick_mm, batter: shape.batter };
+    case "barrel":
+    case "stair":
+      return null;
+    default:
+      return { high_mm: shape.thick_mm, long_mm: shape.long_mm, wide_mm: shape.wide_mm, batter: plumb };
+  }
+}
+
+/** The key of a dimension that is no positive figure; null where all are. */
+export function faultyDimension(shape: ElementShape): string | null {
+  const flat = Object.entries(shape).filter(([key]) => key.endsWith("_mm") || key === "steps");
+  const wrong = flat.find(([key, value]) => !(Number.isFinite(value) && (value as number) > 0) && !(key === "rise_mm" && value === 0));
+  if (wrong !== undefined) return wrong[0].replace(/_mm$/, "");
+  if (shape.kind !== "wall") return null;
+  if (![shape.batter.a, shape.batter.b].every(Number.isFinite)) return "batter";
+  return footThickness_mm(shape) > 0 ? null : "thick";
+}
+
+/** Whether faces `a` and `b` of an element are formed, and what the other is cast against where only one is. */
+export function formedSides(element: PourElement): {
+  readonly a: boolean;
+  readonly b: boolean;
+  readonly other: "earth" | "old work" | null;
+} {
+  const faces = facesOf(element.shape, element.faces);
+  const against = (name: "a" | "b") => faces.find(({ face }) => face === name)?.against ?? "form";
+  const [a, b] = [against("a"), against("b")];
+  const bare = a === "form" ? b : a;
+  return { a: a === "form", b: b === "form", other: bare === "earth" || bare === "old work" ? bare : null };
+}
+
+/** Whether anything of it that stands up is formed: without, nothing of its pressure is a form's. */
+export function sidesAreFormed(element: PourElement): boolean {
+  return facesOf(element.shape, element.faces).some(({ face, against }) => against === "form" && face !== "soffit" && face !== "top");
+}
+
+export interface Measures {
+  readonly volume_m3: number;
+  readonly plan_m2: number;
+  readonly mass_kg: number;
+  readonly formArea_m2: number;
+}
+
+/** Of one element whose dimensions are sound. */
+export function measures(element: PourElement, weight_kg_m3: number): Measures {
+  const volume_m3 = Math.max(0, netVolume_m3(element.shape, element.rebates));
+  return {
+    volume_m3,
+    plan_m2: plan_m2(element.shape),
+    mass_kg: volume_m3 * weight_kg_m3,
+    formArea_m2: formed_m2(element.shape, element.faces),
+  };
+}
