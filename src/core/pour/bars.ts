@@ -85,7 +85,7 @@ function sheet(element: PourElement, mix: Mix, set: BarSet, i: number, steel: Ba
 }
 
 /** Mass of all bars of a set, kg. */
-export function barMass_kg(set: BarSet, steel: Bar): number {
+export function barMass_kg(set: Pick<BarSet, "number" | "long_mm">, steel: Bar): number {
   return toModel("mass", set.number * fromModel("length", set.long_mm, "ft") * steel.weight_lb_ft, "lb");
 }
 

@@ -1,7 +1,7 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import { cutLengths, inRuns } from "./cut-lengths";
-import { cutSheets, type Part, type PlacedPart, type Sheet } from "./cut-list";
+import { cutSheets, type Part, type PlacedPart, type Sheet, tiles } from "./cut-list";
 
 const ft = 304.8;
 const sheet: Sheet = { long_mm: 8 * ft, wide_mm: 4 * ft, kerf_mm: 3 };
@@ -51,6 +51,16 @@ describe("sheets", () => {
     expect(cut.sheetsAtLeast).toBe(2);
     expect(cut.sheets.length).toBeLessThanOrEqual(3);
     expect(cut.sheets.flat()).toHaveLength(8);
+  });
+
+  test("a face of 16 by 6 ft is two sheets and two halves, which come out of one", () => {
+    const parts = tiles(part(16 * ft, 6 * ft, 1, false), sheet);
+    expect(parts.map((p) => [Math.round(p.long_mm / ft), Math.round((p.wide_mm / ft) * 10) / 10, p.number])).toEqual([
+      [8, 4, 2],
+      [8, 2, 2],
+    ]);
+    expect(cutSheets(parts, sheet).sheets).toHaveLength(3);
+    expect(tiles(part(3 * ft, 2 * ft, 4), sheet)).toEqual([part(3 * ft, 2 * ft, 4)]);
   });
 
   test("nothing to cut needs no sheet", () => {

@@ -1,10 +1,13 @@
 export { type PourRole, pourRoles } from "../concrete";
 export { type BarSheet, type BarSpan, barSheets } from "./bars";
 export { barFindings } from "./bars-findings";
+export { lumberGrades, lumberSizes, plywoodClasses, plywoodSizes } from "./choices";
 export { type PourCode, pourCodes } from "./codes";
 export { cureSheet } from "./cure";
 export type { StepTimes } from "./cure-context";
+export type { CutList, PlacedPart } from "./cut-list";
 export { pourDay } from "./day";
 export { buildClocks, siteAir } from "./maturity";
+export { type Quantities, quantities } from "./quantities";
 export type * from "./result";
 export { pourSheet, pourSheets } from "./sheet";
