@@ -47,6 +47,27 @@ describe("when it is put up", () => {
     expect(codes).toEqual(["access.held"]);
   });
 
+  test("a set of which one goes by itself holds nothing either", () => {
+    const held = wall({ heldBy: [["prop", "net"]] });
+    const steps = [up, prop, step("net-up", { puts: ["net"] })];
+    expect(small({ pieces: [{ id: "prop" }, { id: "net", goesAfter: "1 d" }, held], steps }).blocks).toEqual([["held(wall)"]]);
+  });
+
+  test("what it is held by is told after what stands before it in the document", () => {
+    const { blocks } = small({
+      places: [{ id: "pit", ways: [{ id: "door", passes: ["person"] }] }],
+      pieces: [{ id: "prop" }, { id: "lid", closes: ["pit.door"] }, wall()],
+      steps: [
+        step("up", { puts: ["wall"], reaches: [{ place: "pit" }] }),
+        step("lid-on", { puts: ["lid"] }),
+        step("prop-up", { puts: ["prop"], after: ["lid-on"] }),
+      ],
+    });
+    expect(blocks).toEqual([
+      ["ways(pit person)", "closes(lid pit.door)", "held(wall)", "reach(up pit person)", "wait(lid-on prop-up lid-on>prop-up)"],
+    ]);
+  });
+
   test("what goes by itself holds nothing, and that is said", () => {
     const { blocks, result } = small({ pieces: [{ id: "prop", goesAfter: "1 d" }, wall()], steps: [up, prop] });
     expect(blocks).toEqual([["held(wall)"]]);

@@ -54,6 +54,45 @@ describe("a hold point", () => {
     expect(late.blocks[0]).toContain("hold-point(look cage)");
   });
 
+  test("sees the place itself, whatever else its step may do instead or besides", () => {
+    const face = { id: "face", closes: ["cage.north", "cage.top"] };
+    const close = step("close", { puts: ["face"] });
+    const late = (reaches: object[]) =>
+      small({
+        places: [cage, place("yard")],
+        pieces: [face],
+        steps: [close, step("look", { sort: "inspection", holdPoint: { places: ["cage"] }, reaches, after: ["close"] })],
+      }).codes;
+    expect(late([{ any: [{ place: "cage", need: "sight" }, { place: "yard" }] }])).toEqual(["access.hold-point"]);
+    expect(late([{ place: "yard" }])).toEqual(["access.hold-point"]);
+    expect(late([{ place: "cage", need: "sight" }])).toEqual(["access.blocked"]);
+  });
+
+  test("takes a step that sets the lid with an arm and stands in the place besides for work there", () => {
+    const cover = step("cover", {
+      puts: ["lid"],
+      reaches: [
+        { place: "cage", need: "arm", depth: "300 mm" },
+        { place: "cage", need: "person" },
+      ],
+    });
+    const { rows } = small({ places: [cage], pieces: [{ id: "lid", closes: ["cage.top"] }], steps: [look, cover] });
+    expect(rows).toEqual(["cover < look: hold-point(look cover cage) must"]);
+  });
+
+  test("is told after what the steps before it in the document are asked", () => {
+    const steps = [
+      step("stand-on", { leansOn: [{ piece: "plank" }], after: ["look"] }),
+      look,
+      step("plank-off", { takes: ["plank"] }),
+      { ...tie, after: ["plank-off"] },
+    ];
+    const { blocks } = small({ places: [cage], pieces: [{ id: "plank", fromStart: true }], steps });
+    expect(blocks).toEqual([
+      ["leans(stand-on plank)", "hold-point(look cage)", "wait(look stand-on look>stand-on)", "wait(plank-off tie plank-off>tie)"],
+    ]);
+  });
+
   test("lets nobody work behind it in a place that was closed and opened again", () => {
     const shut = { id: "shut", closes: ["cage.north", "cage.top"] };
     const steps = [
