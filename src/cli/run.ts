@@ -6,7 +6,9 @@ import { compareCommand } from "./commands/compare";
 import { type DrawAsked, drawCommand } from "./commands/draw";
 import { mayCommand } from "./commands/may";
 import { planCommand } from "./commands/plan";
+import { pourCommand } from "./commands/pour";
 import { reasonsCommand } from "./commands/reasons";
+import { stripCommand } from "./commands/strip";
 import { whyCommand } from "./commands/why";
 import { Fault, type Outcome, type Ports } from "./fault";
 
@@ -76,6 +78,17 @@ export async function run(words: readonly string[], ports: Ports): Promise<numbe
     .argument("FILE", file)
     .description("the steps in an order that works, with reasons")
     .action((f: string) => tell(reasonsCommand(f, ports)));
+  program
+    .command("pour")
+    .argument("FILE", file)
+    .argument("[POUR]", "a pour, by its name or a part of it; all where left out")
+    .description("the sheet of a pour: pressure, what its form carries, what would make it hold, the day; 1 when one is not ready")
+    .action((f: string, name: string | undefined) => tell(pourCommand(f, name, ports)));
+  program
+    .command("strip")
+    .argument("FILE", file)
+    .description("what comes off when, on which ground, and what each pour needs until then")
+    .action((f: string) => tell(stripCommand(f, ports)));
   for (const command of program.commands) command.exitOverride().configureOutput({ writeOut: ports.out, writeErr: () => {} });
 
   try {
@@ -86,7 +99,10 @@ export async function run(words: readonly string[], ports: Ports): Promise<numbe
     if (!(error instanceof CommanderError)) throw error;
     if (error.exitCode === 0) return 0;
     if (error.code === "commander.help")
-      return refuse("Name a command, like check, plan, why, may, closings, compare, draw or reasons; --help tells more.", ports);
+      return refuse(
+        "Name a command, like check, plan, why, may, closings, compare, draw, reasons, pour or strip; --help tells more.",
+        ports,
+      );
     return refuse(
       sentence(
         error.message

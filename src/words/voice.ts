@@ -157,7 +157,7 @@ export function voice(build: Build | null, display: Display = build?.site.units 
           ? "one pair of hands"
           : spelled(number, "person", "people")
         : `${spelledFigure(number)} for the ${readable(role)}`,
-    amount: (text) => amountWords(text, any),
+    amount: (text) => amountWords(text, any, display),
     moment: (t) => (time === null ? "" : momentWords(time, t)),
     finish: (t) => (time === null ? "" : finishWords(time, t)),
     day: (t) => (time === null ? "" : dateWords(time, t)),
@@ -183,13 +183,14 @@ const prepositions = new Set(
   ),
 );
 
-/** "70 % of pour-slab" is "70 % of the strength of “Pour the slab”"; "3 days of county" names the office; "28 warm days of" a pour are just that; "24 h" stays. */
-function amountWords(text: string, any: (id: string) => string): string {
+/** "70 % of pour-slab" is "70 % of the strength of “Pour the slab”"; "3 days of county" names the office; "28 warm days of" a pour say how warm; "24 h" stays. */
+function amountWords(text: string, any: (id: string) => string, display: Display): string {
   const of = /^(.*?) of ([a-z][a-z0-9-]*(?:#\d+)?)$/.exec(text);
   if (of !== null) {
     const [, amount = "", id = ""] = of;
     const days = /^(\d+) days?$/.exec(amount);
-    if (/^\d+ warm (?:days?|hours?)$/.test(amount)) return amount;
+    const warm = /^(\d+) warm (days?|hours?)$/.exec(amount);
+    if (warm !== null) return `${warm[1]} ${warm[2]} at ${display === "us" ? "50 °F" : "10 °C"} or warmer`;
     if (days !== null) return `${days[1]} ${days[1] === "1" ? "day" : "days"} of ${any(id)}`;
     return `${amount} of the strength of ${any(id)}`;
   }

@@ -2,7 +2,7 @@ import type { PourCode } from "../../core/pour";
 import type { Told } from "../build/sayings";
 import { quoted, readable, spelledFigure } from "../text";
 import { figure, text } from "../voice";
-import { cement, degrees, elementWords, force, length, mass, minutes, percent, place, soil, stress, volume } from "./told";
+import { atMost, cement, degrees, elementWords, force, length, mass, minutes, percent, place, soil, stress, volume } from "./told";
 
 const stone: Readonly<Record<string, string>> = {
   bars: "what passes between the bars",
@@ -105,15 +105,15 @@ export const daySayings = {
   "bars.ties-wide": (told) =>
     `${place(told)}, ${barsWords(told)}: ${length(told, "given_mm")} apart is wider than ${length(told, "most_mm")} (ACI 318 25.7.2.1)`,
   "bars.bent-underfoot": (told) =>
-    `${place(told)}, ${barsWords(told)}: free over ${length(told, "supported_mm")} they are bent for good under a foot (${stress(told, "stress_MPa")} of ${stress(told, "yield_MPa")}); support them every ${length(told, "fits_mm")}, or lay boards`,
+    `${place(told)}, ${barsWords(told)}: free over ${length(told, "supported_mm")} they are bent for good under a foot (${stress(told, "stress_MPa")} of ${stress(told, "yield_MPa")}); support them every ${atMost(told, "fits_mm")}, or lay boards`,
   "bars.sags-underfoot": (told) =>
-    `${place(told)}, ${barsWords(told)}: free over ${length(told, "supported_mm")} they sag ${length(told, "sag_mm")} under a foot; support them every ${length(told, "fits_mm")} for ${length(told, "most_mm")}`,
+    `${place(told)}, ${barsWords(told)}: free over ${length(told, "supported_mm")} they sag ${length(told, "sag_mm")} under a foot; support them every ${atMost(told, "fits_mm")} for ${length(told, "most_mm")}`,
   "bars.sags": (told) =>
-    `${place(told)}, ${barsWords(told)}: free over ${length(told, "supported_mm")} they sag ${length(told, "sag_mm")} of themselves; support them every ${length(told, "fits_mm")}`,
+    `${place(told)}, ${barsWords(told)}: free over ${length(told, "supported_mm")} they sag ${length(told, "sag_mm")} of themselves; support them every ${atMost(told, "fits_mm")}`,
   "bars.support-unknown": (told) =>
-    `${place(told)}, ${barsWords(told)}: say how far apart they are held up; ${length(told, "fits_mm")} would do with somebody walking on them`,
+    `${place(told)}, ${barsWords(told)}: say how far apart they are held up; ${atMost(told, "fits_mm")} would do with somebody walking on them`,
   "bars.hang": (told) =>
-    `${place(told)}, ${barsWords(told)}: its underside stays visible and would show chairs; hang them from above every ${length(told, "fits_mm")}`,
+    `${place(told)}, ${barsWords(told)}: its underside stays visible and would show chairs; hang them from above every ${atMost(told, "fits_mm")}`,
   "bars.cage-heavy": (told) =>
     `${place(told)}: the cage weighs ${mass(told, "cage_kg")}, ${mass(told, "each_kg")} for each of ${spelledFigure(figure(told.detail, "hands"))}; have ${spelledFigure(figure(told.detail, "wanted"))} to lift it, or tie it in place`,
   "quantity.ask-before-you-dig": (told) =>

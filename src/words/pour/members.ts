@@ -1,4 +1,5 @@
 import { type Display, formatFigure, formatLength } from "../../core/base";
+import type { Pour } from "../../core/build";
 import type { CheckKind, ElementSheet, FormSheet, MemberPart, MemberSheet, Pressure, PressureCase, WhyFullHead } from "../../core/pour";
 import { sentence, spelledFigure, upper } from "../text";
 
@@ -81,12 +82,21 @@ const documents = {
 } as const;
 export const documentWords = (document: Pressure["document"]): string => documents[document];
 
+/** How concrete comes when nobody holds a rate: from what, and what makes it rise. */
+const comes: Readonly<Record<Pour["placed"], { readonly from: string; readonly by: string }>> = {
+  hose: { from: "from the hose", by: "the hose" },
+  chute: { from: "from the chute", by: "the chute" },
+  "from the base": { from: "pumped from the base", by: "the pump" },
+  "by hand": { from: "placed by hand", by: "the gang" },
+};
+
 /** Why it is full head, each reason as a sentence. */
-export function fullHeadReasons({ hose }: Pressure, display: Display): string[] {
+export function fullHeadReasons({ hose }: Pressure, display: Display, placed: Pour["placed"] = "hose"): string[] {
+  const { by } = comes[placed];
   const rise = hose.rise_m_h === null ? "" : riseWords(hose.rise_m_h, display);
   const reasons: Readonly<Record<WhyFullHead, string>> = {
-    "no rate is held": `nobody is named to hold a rate${rise === "" ? "" : `, and the hose raises it ${rise}`}`,
-    "short and small in plan": `it is short and small in plan, and full before the concrete stiffens${rise === "" ? "" : `: the hose raises it ${rise}`}`,
+    "no rate is held": `nobody is named to hold a rate${rise === "" ? "" : `, and ${by} raises it ${rise}`}`,
+    "short and small in plan": `it is short and small in plan, and full before the concrete stiffens${rise === "" ? "" : `: ${by} raises it ${rise}`}`,
     "vibrated deep": "it is vibrated deeper than 4 ft (1.2 m)",
     slump: "its slump is more than 7 in (175 mm)",
     "external vibration": "it is vibrated from outside",
@@ -99,17 +109,17 @@ export function fullHeadReasons({ hose }: Pressure, display: Display): string[] 
 }
 
 /** The pressure the form is judged by, and the other case beside it. */
-export function pressureSentences(pressure: Pressure, display: Display): string[] {
+export function pressureSentences(pressure: Pressure, display: Display, placed: Pour["placed"] = "hose"): string[] {
   const { hose, held, design, act } = pressure;
   const head = `${formatFigure(display === "us" ? pressure.weight_kg_m3 * 0.062427960576 : pressure.weight_kg_m3)} ${display === "us" ? "lb/ft³" : "kg/m³"}`;
   const full =
     hose.formula === "full head"
       ? `full head, ${head} times ${formatLength(pressure.height_mm, display)}`
       : `${hose.formula} of ${documents[pressure.document]}`;
-  const first = sentence(`From the hose it feels ${pressureWords(hose, display)} at its foot: ${full}`);
+  const first = sentence(`${comes[placed].from} it feels ${pressureWords(hose, display)} at its foot: ${full}`);
   if (held === null) return [first];
   const beside = `At the held rate${held.rise_m_h === null ? "" : ` of ${riseWords(held.rise_m_h, display)}`} it would feel ${pressureWords(held, display)} (${held.formula}, ${documents[pressure.document]})`;
-  if (design === "hose") return [first, sentence(`${beside}; the form is judged by the hose all the same`)];
+  if (design === "hose") return [first, sentence(`${beside}; the form is judged as it comes ${comes[placed].from} all the same`)];
   const stop =
     act === null
       ? ""

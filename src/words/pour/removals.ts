@@ -32,7 +32,8 @@ function ground({ by, detail }: RemovalSheet["grounds"][number], pour: Voice, st
 }
 
 /** Whose word a choice of days is. */
-const said = (removal: RemovalSheet): string => (removal.saidBy === null ? "" : `, as the ${removal.saidBy} says`);
+const said = (removal: RemovalSheet): string =>
+  removal.saidBy === null ? "" : removal.saidBy === "own guess" ? ", a guess of your own" : `, as the ${removal.saidBy} says`;
 
 /** "a hold until shown": how far a date can be relied on. */
 export function removalState(removal: RemovalSheet): string {

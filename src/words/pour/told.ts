@@ -24,6 +24,12 @@ export function elementWords(told: Told, id: string): string {
 const us = ({ voice }: Told): boolean => voice.display === "us";
 
 export const length = (told: Told, key: string): string => formatLength(figure(told.detail, key), told.voice.display);
+/** A length that must not be more: cut down to the inch or to 10 mm. */
+export const atMost = (told: Told, key: string): string => {
+  const step = us(told) ? 25.4 : 10;
+  const value = figure(told.detail, key);
+  return formatLength(value < step ? value : Math.floor(value / step + 1e-9) * step, told.voice.display);
+};
 export const mass = (told: Told, key: string): string => formatMass(figure(told.detail, key), told.voice.display);
 export const degrees = (told: Told, key: string): string => formatTemperature(figure(told.detail, key), told.voice.display);
 export const percent = (told: Told, key: string): string => `${formatFigure(figure(told.detail, key), 1)} %`;

@@ -1,0 +1,79 @@
+import type { Build } from "../../core/build";
+import { plan } from "../../core/plan";
+import { type ElementSheet, pourSheet } from "../../core/pour";
+import {
+  checkWords,
+  daySentences,
+  findingSentence,
+  firstSentence,
+  fixSentence,
+  formCaution,
+  fullHeadReasons,
+  liftSentences,
+  listed,
+  memberName,
+  of100,
+  pressureSentences,
+  quoted,
+  voice,
+  volumeWords,
+} from "../../words";
+import { Fault, type Outcome, outcome, type Ports } from "../fault";
+import { openBuild } from "../open";
+
+/** The sheet of one pour, or of all: how its forms are filled, what carries what, what would make it hold, the pour day. 1 when one is not ready. */
+export async function pourCommand(file: string, name: string | undefined, ports: Ports): Promise<Outcome> {
+  const { build } = await openBuild(file, ports);
+  if (build.pours.length === 0) return outcome([`${quoted(build.name)} says nothing of a pour yet.`], 1);
+  const made = plan(build);
+  const placed = (p: number): string => {
+    const step = build.at.step.get(build.pours[p]!.step) ?? -1;
+    return made.status === "planned" && made.steps[step] !== undefined ? `, ${voice(build).day(made.steps[step].start)}` : "";
+  };
+  const sheets = chosen(build, name).map((p) => pourSheet(build, p));
+  const lines = sheets.flatMap((sheet) => {
+    const pour = build.pours[sheet.pour]!;
+    return [
+      `${pour.name}${placed(sheet.pour)}`,
+      ...sheet.findings.map((finding) => `  ${finding.severity === "note" ? "-" : "!"} ${findingSentence(finding, build)}`),
+      sheet.ready ? "  Nothing found here stands in the way of pouring." : "  Not ready to pour.",
+      "",
+      ...sheet.elements.flatMap((element) => elementLines(build, pour.elements[element.element]!.name, element)),
+      ...(sheet.day === null ? [] : ["  The day", ...daySentences(sheet.day, build.site.units).map((line) => `    ${line}`), ""]),
+    ];
+  });
+  return outcome([...lines, formCaution], sheets.every(({ ready }) => ready) ? 0 : 1);
+}
+
+function chosen(build: Build, name: string | undefined): number[] {
+  const all = build.pours.map((_, p) => p);
+  if (name === undefined) return all;
+  const wanted = name.toLowerCase();
+  const exact = all.filter((p) => [build.pours[p]!.id, build.pours[p]!.name.toLowerCase()].includes(wanted));
+  const found = exact.length > 0 ? exact : all.filter((p) => build.pours[p]!.name.toLowerCase().includes(wanted));
+  if (found.length === 1) return found;
+  const names = listed((found.length > 1 ? found : all).map((p) => quoted(build.pours[p]!.name)));
+  throw new Fault(found.length > 1 ? `${quoted(name)} may be ${names}.` : `There is no pour ${quoted(name)}; there are ${names}.`);
+}
+
+function elementLines(build: Build, name: string, sheet: ElementSheet): string[] {
+  const { units } = build.site;
+  const { pressure, form } = sheet;
+  return [
+    `  ${name}, ${volumeWords(sheet.volume_m3, units)}`,
+    ...(pressure === null ? [] : [...pressureSentences(pressure, units), ...fullHeadReasons(pressure, units)].map((line) => `    ${line}`)),
+    ...(form === null
+      ? []
+      : [
+          `    ${firstSentence(form, units)}`,
+          ...form.members.map(
+            (member) => `      ${of100(member.of100).padStart(11)}  ${memberName(member)}, ${checkWords(member.governs)}`,
+          ),
+          ...liftSentences(sheet, units).map(({ says, warn }) => `    ${warn ? "! " : ""}${says}`),
+        ]),
+    ...(sheet.fixes.length === 0
+      ? []
+      : ["    What would make it hold, each computed again:", ...sheet.fixes.map((fix) => `      ${fixSentence(fix, units)}`)]),
+    "",
+  ];
+}
