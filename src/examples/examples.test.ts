@@ -31,6 +31,38 @@ describe("every example", () => {
   });
 });
 
+describe("every pour of the examples", () => {
+  test.each(examples.map((e) => [e.id] as const))("%s says all of its concrete, and nothing is left to be taken as usual", (id) => {
+    const build = buildOf(id);
+    const pouring = build.steps.filter((s) => s.sort === "pour");
+    expect(build.pours.map((p) => p.step)).toEqual(pouring.map((s) => s.id));
+    for (const pour of build.pours) {
+      expect(pour.assumed, pour.id).toEqual([]);
+      expect(pour.elements.every((e) => e.pieces.length > 0)).toBe(true);
+      expect(build.steps[build.at.step.get(pour.step)!]!.pour).toEqual({ strength_MPa: pour.mix.strength_MPa, cement: pour.mix.cement });
+    }
+  });
+
+  test("the cellar's vault and porch take as long as placing, waiting and finishing do", () => {
+    const build = buildOf("bank-cellar");
+    const minutes = (id: string) => build.steps[build.at.step.get(id)!]!.work.likely_min;
+    // Vault: 3.6 yd3 at 5 yd3/h are 44 min; at 80 °F it floats after 2 1/4 h, and an hour of floating at least.
+    expect(minutes("pour-vault")).toBe(44 + 135 + 60);
+    expect(minutes("pour-porch")).toBeGreaterThan(5 * 60);
+    expect(minutes("pour-walls")).toBe(6 * 60);
+  });
+
+  test("what comes off and goes on waits for its pour, the vault until 28 warm days have shown nothing else", () => {
+    const build = buildOf("bank-cellar");
+    const of = (to: string) => build.waits.filter((w) => w.to === to && w.removal).map((w) => w.least!.text);
+    expect(of("strike-wedges")).toEqual(["14 warm days of pour-vault", "75 % of pour-vault", "28 warm days of pour-vault"]);
+    expect(of("strip-deck")).toEqual(["14 d"]);
+    expect(of("strip-footing")).toEqual(["12 warm hours of pour-footing", "500 psi of pour-footing"]);
+    expect(of("fill-sides")).toEqual(["7 d", "75 % of pour-walls"]);
+    expect(of("strip-column#2")).toEqual(["4 d", "500 psi of pour-porch"]);
+  });
+});
+
 describe("bank cellar", () => {
   const build = buildOf("bank-cellar");
   const planned = plan(build);

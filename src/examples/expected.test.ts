@@ -9,7 +9,7 @@ import { compare, type Plan, plan } from "../core/plan";
 
 /**
  * What the examples are expected to say stands in test/fixtures/examples/*.expected.json and is looked at by people when it changes.
- * It is written anew only by: EXPECTED=write npx vitest run --project rooms src/examples/expected.test.ts && npx biome format --write test/fixtures/examples
+ * It is written anew only by: EXPECTED=write npx vitest run --project rooms src/examples/expected.test.ts
  */
 const folder = "test/fixtures/examples";
 const isWriting = process.env.EXPECTED === "write";
