@@ -1,8 +1,8 @@
 export { cureDrawing } from "./cure/cure";
 export type { CureAsked, RemovalWords } from "./cure/frame";
-export { type FormAsked, formDrawing } from "./forms/drawing";
+export { formDrawing } from "./forms/drawing";
 export { formNotes } from "./forms/notes";
-export { type FormTwinRow, formTwin, formTwinHeadings } from "./forms/twin";
+export { formTwin, formTwinHeadings } from "./forms/twin";
 export type { Drawing, Mark } from "./marks/mark";
 export { dark, faded, type Ink, light, looks, type Role } from "./marks/roles";
 export { type OrderDrawing, orderDrawing } from "./order/drawing";

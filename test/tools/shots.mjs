@@ -20,6 +20,7 @@ const views = [
   ["order", "1"],
   ["dates", "2"],
   ["whole", "w"],
+  ["forms", "3"],
 ];
 
 if (!process.argv.includes("--as-built")) {

@@ -3,6 +3,8 @@ import { remember, remembered } from "./stored";
 export const views = [
   { id: "order", name: "Order" },
   { id: "dates", name: "Dates" },
+  { id: "forms", name: "Forms" },
+  { id: "cure", name: "Cure" },
 ] as const;
 
 export type ViewName = (typeof views)[number]["id"];

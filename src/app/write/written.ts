@@ -4,7 +4,18 @@ import { addMember, idFrom as freshId, setField } from "../../core/edit";
 /** A member of one of the document's lists, as written. Values are read with care: the document may come from anywhere. */
 export type Written = Readonly<Record<string, unknown>>;
 
-export type ListName = "places" | "pieces" | "steps" | "waits" | "deliveries" | "bookings" | "calendars" | "people" | "equipment" | "stock";
+export type ListName =
+  | "places"
+  | "pieces"
+  | "steps"
+  | "waits"
+  | "deliveries"
+  | "bookings"
+  | "calendars"
+  | "people"
+  | "equipment"
+  | "stock"
+  | "pours";
 
 export const isObject = (value: unknown): value is Written => typeof value === "object" && value !== null && !Array.isArray(value);
 
@@ -56,7 +67,7 @@ export function idFrom(name: string, document: unknown): string {
   return freshId(name.normalize("NFKD").replace(/\p{Mn}/gu, ""), taken);
 }
 
-const idLists = ["places", "pieces", "steps", "waits", "deliveries", "bookings", "groups"] as const;
+const idLists = ["places", "pieces", "steps", "waits", "deliveries", "bookings", "groups", "pours"] as const;
 
 /** A new member at the end of its list; the list is made where there is none. */
 export function append(list: ListName, member: Written & { readonly id: string }): DocumentEdit {

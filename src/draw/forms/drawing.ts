@@ -42,7 +42,8 @@ export function formDrawing(asked: FormAsked): Drawing {
   const high = asked.high ?? 440;
   const pressure = sheet.pressure;
   const leastDiagram = pressure ? Math.max(diagram.least, width * diagram.share, figuresWidth(pressure, units, text) + 4) : 0;
-  const tagWide = widestTag(sectionOf(asked, { wide_mm: () => 3000, roomy: true })?.tags ?? [], units, text);
+  const broken = width < narrowest;
+  const tagWide = widestTag(tagsOf(sectionOf(asked, { wide_mm: () => 3000, roomy: true }), broken), units, text);
   const formWide = Math.max(48, width - tagWide - leastDiagram - (tagWide > 0 ? gap : 0) - (pressure ? gap + 10 : 0) - 2);
   const section = sectionOf(asked, { wide_mm: (high_mm) => formWide / Math.min(largest, high / high_mm), roomy: formWide >= 200 });
   if (section === null) return { title: element.name, width, height: 0, parts: [] };
@@ -55,7 +56,7 @@ export function formDrawing(asked: FormAsked): Drawing {
   const place = ([x, y, dx = 0, dy = 0]: At): [number, number] => [toX(x) + dx, toY(y) + dy];
   const formEnd = toX(section.right_mm);
   const under = Math.max(toY(section.bottom_mm), toY(0) + 26);
-  const tags = tagMarks(section.tags, { x: formEnd + gap, top: head, bottom: under, place, text, units });
+  const tags = tagMarks(tagsOf(section, broken), { x: formEnd + gap, top: head, bottom: under, place, text, units });
   const tagsEnd = section.tags.length > 0 ? formEnd + gap + tagWide : formEnd;
   const axis = tagsEnd + gap;
   const foot = toY(section.foot_mm);
@@ -91,6 +92,26 @@ export function formDrawing(asked: FormAsked): Drawing {
     height,
     parts: [{ name: "form", x: 0, y: 0, width, height, marks: inOrder([...marks, ...notes.marks]) }],
   };
+}
+
+/** Below this the name of a part stands over its figure instead of before it, px. */
+const narrowest = 480;
+
+function tagsOf(section: Section | null, broken: boolean): readonly Tag[] {
+  const tags = section?.tags ?? [];
+  if (!broken) return tags;
+  return tags.map((tag) => ({
+    ...tag,
+    lines: tag.lines.flatMap((line) => {
+      const [, name, figure] = /^(\D+) (\d+ of 100)$/.exec(line.text) ?? [];
+      return name === undefined || figure === undefined
+        ? [line]
+        : [
+            { ...line, text: name },
+            { ...line, text: figure },
+          ];
+    }),
+  }));
 }
 
 const titleOf = (wide: number, text: number): string => {

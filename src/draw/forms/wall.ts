@@ -46,7 +46,9 @@ export function wallSection(element: PourElement, form: WallFormSpec, sheet: For
     solids: [...backed, ...faces, ...ties(body, form, sheet, at, formed, wales), ...overTop(body, form, sheet, formed, outer)],
     tags: [
       ...heightTags(sheet, "wales", ["ties"], at, (y) => [outside_mm(body, "right", y, right), y, 4, 0]),
-      ...named.flatMap((part) => wholeTag(sheet, part, [outside_mm(body, "right", 0, right), between(at), 4, 0])),
+      ...named.flatMap((part) =>
+        wholeTag(sheet, part, [outside_mm(body, "right", between(at), formed.includes("right") ? studs : right), between(at), 4, 0]),
+      ),
     ],
     notes: [],
     half_mm: half,

@@ -1,0 +1,1 @@
+export { default as FormsView } from "./FormsView.svelte";

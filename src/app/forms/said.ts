@@ -1,0 +1,84 @@
+import { type Display, formatDensity, formatLength, formatPressure, formatTemperature, formatVolumeRate } from "../../core/base";
+import type { Pour, PourElement } from "../../core/build";
+import type { ElementSheet } from "../../core/pour";
+import { sentence, spelled, volumeWords } from "../../words";
+
+const kinds: Readonly<Record<PourElement["shape"]["kind"], string>> = {
+  column: "Column",
+  pier: "Pier",
+  wall: "Wall",
+  slab: "Slab on the ground",
+  "deck slab": "Slab on a deck",
+  footing: "Footing",
+  barrel: "Barrel vault",
+  stair: "Stair",
+};
+
+function sizes({ shape }: PourElement, display: Display): string {
+  const l = (length_mm: number) => formatLength(length_mm, display);
+  switch (shape.kind) {
+    case "column":
+    case "pier":
+      return shape.round
+        ? `${l(shape.long_mm)} across, ${l(shape.high_mm)} high`
+        : `${l(shape.long_mm)} by ${l(shape.wide_mm)}, ${l(shape.high_mm)} high`;
+    case "wall": {
+      const { a, b } = shape.batter;
+      const leans = a !== 0 && b !== 0 ? ", both faces battered" : a !== 0 || b !== 0 ? ", one face battered" : "";
+      return `${l(shape.long_mm)} long, ${l(shape.thick_mm)} thick${leans === "" ? "" : " at the top"}, ${l(shape.high_mm)} high${leans}`;
+    }
+    case "barrel":
+      return `${l(shape.long_mm)} long over ${l(shape.span_mm)}, rising ${l(shape.rise_mm)}, ${l(shape.thick_mm)} at the crown`;
+    case "stair":
+      return `${spelled(shape.steps, "step")} of ${l(shape.riser_mm)} by ${l(shape.tread_mm)}, ${l(shape.wide_mm)} wide`;
+    default:
+      return `${l(shape.long_mm)} by ${l(shape.wide_mm)}, ${l(shape.thick_mm)} thick`;
+  }
+}
+
+/** "Column, two alike: 12 in by 12 in, 72 in high, 0.2 yd³ each." */
+export function shapeWords(element: PourElement, sheet: ElementSheet, display: Display): string {
+  const alike = element.number > 1 ? `, ${spelled(element.number, "", "").trim()} alike` : "";
+  const each = element.number > 1 ? " each" : "";
+  return `${kinds[element.shape.kind]}${alike}: ${sizes(element, display)}, ${volumeWords(sheet.volume_m3, display)}${each}.`;
+}
+
+/** The concrete and how warm it comes, in one line. */
+export function mixWords({ mix, weather }: Pour, display: Display): string {
+  const parts = [
+    formatPressure(mix.strength_MPa, display),
+    ["blend", "slow blend"].includes(mix.cement) ? mix.cement : `cement type ${mix.cement}`,
+    ...(mix.retarder ? ["retarded"] : []),
+    formatDensity(mix.weight_kg_m3, display),
+    `slump ${formatLength(mix.slump_mm, display)}`,
+    `${formatTemperature(weather.concrete_C, display)} when it comes`,
+  ];
+  return `${parts.join(", ")}.`;
+}
+
+const placings: Readonly<Record<Pour["placed"], string>> = {
+  chute: "From the chute",
+  hose: "From the hose",
+  "from the base": "Pumped from the base",
+  "by hand": "By hand",
+};
+export const placingOptions = (Object.keys(placings) as Pour["placed"][]).map((id) => ({ id, name: placings[id].toLowerCase() }));
+
+/** How the concrete is placed, in one line. */
+export function placingWords(pour: Pour, display: Display): string {
+  const deep = pour.vibrated_mm === null ? "not said how deep it is vibrated" : `vibrated ${formatLength(pour.vibrated_mm, display)} deep`;
+  return `${placings[pour.placed]} at ${formatVolumeRate(pour.rate_m3_h, display)}, ${deep}${pour.externalVibration ? ", the form itself vibrated" : ""}.`;
+}
+
+export const placedFrom = (placed: Pour["placed"]): string =>
+  placed === "by hand" ? "by hand, as it comes" : placings[placed].toLowerCase();
+
+/** A finding's sentence where the pour and the element already stand above it. */
+export function withoutPlace(says: string, element: string | null): string {
+  const [pour = ""] = /^Pour “[^”]*”/.exec(says) ?? [];
+  if (pour === "") return says;
+  const rest = says.slice(pour.length);
+  const named = element === null ? "" : `, the ${element}`;
+  const own = named !== "" && rest.toLowerCase().startsWith(named.toLowerCase()) ? rest.slice(named.length) : rest;
+  return sentence(own.replace(/^[:,] /, ""));
+}
