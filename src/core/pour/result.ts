@@ -253,14 +253,20 @@ export interface CureSheet {
 /** One line of the shopping list. */
 export interface Bought {
   readonly what: "concrete" | "cement sacks" | "plywood" | "lumber" | "bars" | "ties" | "fasteners" | "cover" | "other";
+  /** Stock: its name; concrete and cover: the pour's; plywood: its thickness, lumber: its size, bars: their number, as written. */
   readonly name: string;
+  /** Of one, where it is sold by length. */
+  readonly long_mm: number | null;
   readonly needed: number;
   readonly inHand: number;
+  /** Brought by deliveries that are ordered. */
+  readonly ordered: number;
   /** Comes back from an earlier form in time. */
   readonly back: number;
+  /** What is needed less what is in hand, ordered and coming back; never under 0. */
   readonly toBuy: number;
   readonly unit: string;
-  /** Needed on site by, and order by; null where no step of the plan uses it. */
+  /** Needed on site by (where something is to buy: from when what there is does not do), and order by; null where the plan has no date for it. */
   readonly neededBy: ElapsedMinute | null;
   readonly orderBy: ElapsedMinute | null;
   readonly for: readonly string[];
