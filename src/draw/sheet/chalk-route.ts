@@ -15,12 +15,6 @@ const [turn, astray] = [28, 3];
 /** How far beyond its ends the line may go, and how near it comes to what it passes, px. */
 const [beyond, margin] = [60, 3];
 
-/** Where the line may go down or up in a band, and what that costs. */
-interface Gate {
-  readonly x: number;
-  readonly cost: number;
-}
-
 /**
  * The chalk line between two blocks, in lines of points: level in the channels below the bands, upright from one to the next, by the way that turns and strays
  * least, round blocks; words it passes behind, broken there as a drafter breaks a line at a figure.
@@ -49,49 +43,74 @@ export function chalkRoute(bands: readonly Band[], from: End, to: End): Point[][
   return lines.map(tidy).filter(({ length }) => length > 1);
 }
 
+/** Where the line may go down or up in a band, what the way there costs, and by which gate of the band before. */
+interface Gate {
+  readonly x: number;
+  readonly way: number;
+  cost: number;
+  back: Gate | null;
+}
+
 /** One x for each band that is crossed: the cheapest way through their gates, found band by band. */
 function best(rows: readonly number[], bands: readonly Band[], from: End, to: End): number[] {
   const [low, high] = [Math.min(from.x, to.x), Math.max(from.x, to.x)];
-  const level = (a: number, b: number): number => {
-    const outside = Math.max(0, low - Math.min(a, b)) + Math.max(0, Math.max(a, b) - high);
-    return Math.abs(a - b) < 0.5 ? 0 : turn + Math.abs(a - b) + astray * outside;
-  };
   const [left, right] = [low - beyond, high + beyond];
-  const shared = nearest(
-    rows.flatMap((row) => edges(bands[row]!, left, right)),
-    from,
-    to,
-  );
-  const steps: { readonly gate: Gate; readonly cost: number; readonly back: number }[][] = [];
-  rows.forEach((row, index) => {
-    const xs = new Set([from.x, to.x, from.side, to.side, ...edges(bands[row]!, left, right), ...shared]);
-    const gates = [...xs].map((x): Gate => ({ x, cost: costAt(bands[row]!, row, x, from, to) }));
-    const before = steps[index - 1];
-    steps.push(
-      gates.map((gate) => {
-        if (!before) return { gate, cost: gate.cost + level(from.x, gate.x), back: -1 };
-        let [cost, back] = [Number.POSITIVE_INFINITY, 0];
-        before.forEach((one, at) => {
-          const sum = one.cost + level(one.gate.x, gate.x);
-          if (sum < cost) [cost, back] = [sum, at];
-        });
-        return { gate, cost: cost + gate.cost, back };
-      }),
-    );
+  // A length of way, so measured that what lies outside the two ends is longer.
+  const way = (x: number) => x - astray * Math.max(0, low - x) + astray * Math.max(0, x - high);
+  const gateAt = (x: number, cost = 0): Gate => ({ x, way: way(x), cost, back: null });
+  const inWay = (row: number) =>
+    row === from.band || row === to.band || bands[row]!.taken.some((one) => one.to > left - margin && one.from < right + margin);
+  const busy = rows.filter(inWay);
+  const besides = busy.map((row) => edges(bands[row]!, left, right));
+  const shared = nearest(besides.flat(), from, to);
+  let gates: readonly Gate[] = [gateAt(from.x)];
+  busy.forEach((row, index) => {
+    const xs = [...new Set([from.x, to.x, from.side, to.side, ...besides[index]!, ...shared])].sort((a, b) => a - b);
+    const next = xs.map((x) => gateAt(x, Number.POSITIVE_INFINITY));
+    turnInto(gates, next);
+    for (const gate of next) gate.cost += costAt(bands[row]!, row, gate.x, from, to);
+    gates = next;
   });
-  const xs: number[] = [];
-  let at = -1;
-  for (let index = rows.length - 1; index >= 0; index -= 1) {
-    const list = steps[index]!;
-    if (at < 0) at = list.reduce((least, one, i) => (one.cost + level(one.gate.x, to.x) < endCost(list[least]!, to, level) ? i : least), 0);
-    xs[index] = list[at]!.gate.x;
-    at = list[at]!.back;
+  const end = gateAt(to.x, Number.POSITIVE_INFINITY);
+  turnInto(gates, [end]);
+  const found = new Map<number, number>();
+  let gate = end.back;
+  for (const row of busy.toReversed()) {
+    found.set(row, gate!.x);
+    gate = gate!.back;
   }
-  return xs;
+  // Through bands with nothing in the way the line goes on as it comes.
+  let x = found.get(busy[0] ?? -1) ?? from.x;
+  return rows.map((row) => {
+    x = found.get(row) ?? x;
+    return x;
+  });
 }
 
-const endCost = (one: { readonly gate: Gate; readonly cost: number }, to: End, level: (a: number, b: number) => number): number =>
-  one.cost + level(one.gate.x, to.x);
+/** Gives each gate the cheapest way from those before it: straight on, or with a turn and the way to it. Both in the order of x. */
+function turnInto(before: readonly Gate[], next: readonly Gate[]): void {
+  const take = (gate: Gate, by: Gate | null, cost: number) => {
+    if (by === null || cost >= gate.cost) return;
+    gate.cost = cost;
+    gate.back = by;
+  };
+  const sweep = (sign: 1 | -1) => {
+    const ordered = <T>(list: readonly T[]): readonly T[] => (sign === 1 ? list : list.toReversed());
+    const known = ordered(before);
+    let at = 0;
+    let near: Gate | null = null;
+    for (const gate of ordered(next)) {
+      for (; at < known.length && sign * (known[at]!.x - gate.x) <= 0; at += 1) {
+        const one = known[at]!;
+        if (one.x === gate.x) take(gate, one, one.cost);
+        if (near === null || one.cost - sign * one.way < near.cost - sign * near.way) near = one;
+      }
+      if (near !== null) take(gate, near, near.cost + turn + Math.abs(gate.way - near.way));
+    }
+  };
+  sweep(1);
+  sweep(-1);
+}
 
 /** Just beside what stands in a band, as far as the line may go. */
 const edges = ({ taken }: Band, low: number, high: number): number[] =>
