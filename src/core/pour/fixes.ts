@@ -9,6 +9,7 @@ import type { FormAsk, FormJudged } from "./form-ask";
 import { headOf } from "./form-head";
 import { firstOf, judgeSound, mostOf } from "./form-judge";
 import { pressureOf } from "./pressure";
+import { mostPressed } from "./pressure-fastest";
 import type { Fix, FormSheet, MemberPart, Pressure } from "./result";
 
 /** Kinds whose candidates are places, of which the best is taken; of the others the first, cheapest, that does. */
@@ -103,7 +104,7 @@ function heldRate(build: Build, ask: FormAsk, form: FormSpec, pressure: Pressure
     form,
     edits: [{ path: heldAt(ask.pour, ask.element), value: { pass: pass.text, every: `${every_min} min`, who: who.id } }],
   };
-  return mostOf(judged) > 100 ? null : fixOf(trial, judged);
+  return mostPressed(judged) > 100 ? null : fixOf(trial, judged);
 }
 
 /** What would make it hold, cheapest first, slower placing last; each judged again on the whole form as the document would then be read. */

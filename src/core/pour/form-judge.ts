@@ -8,9 +8,9 @@ import { judgeWall } from "./form-wall";
 /** Which form goes with which element. */
 const fits: Readonly<Record<FormSpec["kind"], readonly string[]>> = {
   column: ["column", "pier"],
-  wall: ["wall", "column", "pier", "footing"],
-  deck: ["deck slab", "barrel", "stair", "slab"],
-  edge: ["slab", "footing", "deck slab", "wall"],
+  wall: ["wall", "footing"],
+  deck: ["deck slab", "barrel", "stair"],
+  edge: ["slab", "footing"],
 };
 
 /** Elements that are nothing without a form; a slab or footing may be cast in earth. */

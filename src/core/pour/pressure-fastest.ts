@@ -24,8 +24,8 @@ function greatest(least: number, most: number, holds: (value: number) => boolean
   return low;
 }
 
-/** Braces that only stand against wind feel nothing of the concrete. */
-function mostPressed(judged: FormJudged): number {
+/** The most that anything the concrete presses on carries, of 100: braces that only stand against wind feel nothing of it. */
+export function mostPressed(judged: FormJudged): number {
   const isPushed = judged.oneSided && !judged.members.some(({ sheet }) => sheet.part === "ties");
   const feel = isPushed ? judged.members : judged.members.filter(({ sheet: { part } }) => part !== "braces" && part !== "brace feet");
   return mostOf({ members: feel });
