@@ -10,5 +10,5 @@ export { holidayName, holidayTables } from "./holidays";
 export { RateClock } from "./rate";
 export { both, type Runs } from "./runs";
 export { type SiteTime, siteTime } from "./site";
-export { type Air, type AirSpec, airOf } from "./temperatures";
+export { type Air, airOf } from "./temperatures";
 export { WorkingClock } from "./working";

@@ -14,7 +14,7 @@ export interface AirSpec extends SiteSpec {
   }[];
 }
 
-export interface AirDay {
+interface AirDay {
   readonly low_C: number;
   readonly high_C: number;
   readonly source: "usual" | "forecast" | "measured";
@@ -34,7 +34,7 @@ export interface Air {
   readonly highest_C: number;
 }
 
-export const unknown_C = 20;
+const unknown_C = 20;
 
 /** The warmest of the day comes two hours after the sun's noon. */
 const warmest_min = 14 * 60;

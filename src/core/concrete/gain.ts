@@ -35,7 +35,7 @@ export function characteristicEn_MPa(characteristic_MPa: number, s: number, age_
 }
 
 /** The age, days, at which that share is reached; null when it never is (at e^s and above). */
-export function ageEn(s: number, share: number): number | null {
+function ageEn(s: number, share: number): number | null {
   if (share <= 0) return 0;
   const ahead = 1 - Math.log(share) / s;
   return ahead <= 0 ? null : 28 / ahead ** 2;

@@ -17,7 +17,7 @@ import {
 import { ageFactor, fittedCurve, type GainCurve, gainCurve, type Shown } from "../concrete";
 
 /** Age is counted in thousandths of a minute at 20 °C, so that rates at other temperatures are whole numbers too. */
-export const age_units = 1000;
+const age_units = 1000;
 
 /** Units a minute at whole hundredths of a degree, worked out once each. */
 const ageRates = new Int32Array(7001).fill(-1);
@@ -33,7 +33,7 @@ export function ageRate(concrete_cC: number): number {
 }
 
 /** Warm: 50 °F and above, as the table of ACI 347 counts its days. */
-export const warm_C = 10;
+const warm_C = 10;
 const warmRate = (air_cC: number): number => (air_cC >= 100 * warm_C ? 1 : 0);
 
 /** More than this the curve never reaches in a builder's lifetime; thousandths of the specified strength. */
@@ -142,7 +142,7 @@ function shownOf(build: Build, pour: Pour, base: Gathering): Shown[] {
 }
 
 /** The pour of a step where one is written; null where the step only says its strength, or none. */
-export function pourOfStep(build: Build, step: string): Pour | null {
+function pourOfStep(build: Build, step: string): Pour | null {
   return build.pours.find((pour) => pour.step === step) ?? null;
 }
 
