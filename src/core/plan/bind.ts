@@ -75,9 +75,8 @@ export function bind(build: Build, access: Access, clocks: Clocks, seen: Elapsed
   const capacities: Capacity[] = peopleThere(build, clocks, crews, seen);
   const demands: number[] = [];
   build.steps.forEach((step, s) => {
-    crews.demand(step).forEach((number, c) => {
-      if (number > 0) demands.push(s, c, number);
-    });
+    const row = crews.demand(step);
+    for (let c = 0; c < row.length; c++) if (row[c]! > 0) demands.push(s, c, row[c]!);
   });
   for (const part of [stores, places]) {
     const base = capacities.length;
@@ -110,10 +109,8 @@ function peopleThere(build: Build, clocks: Clocks, crews: Crews, seen: ElapsedMi
   const count = build.people.length;
   // One number a change: time, person, coming or going; so that one plain sort puts them all in order.
   build.people.forEach((person, i) => {
-    clocks
-      .person(person.id)
-      .runs(0, seen)
-      .forEach((t, k) => void changes.push((t * count + i) * 2 + (k & 1)));
+    const runs = clocks.person(person.id).runs(0, seen);
+    for (let k = 0; k < runs.length; k++) changes.push((runs[k]! * count + i) * 2 + (k & 1));
   });
   const sorted = Float64Array.from(changes).sort();
   return crews.pools.map((pool) => {

@@ -58,7 +58,7 @@ export function crewsOf(build: Build, clocks: Clocks): Crews {
 
   const clock = (step: Step): Clock => {
     if (everyone.length === 0 || (sum(step.hands) === 0 && !step.notAlone)) return clocks.work(step.calendar);
-    const key = `${step.calendar}|${keyOf(step.hands)}|${step.notAlone}`;
+    const key = `${keyOf(step.hands)}|${step.notAlone}|${step.calendar}`;
     let made = crewClocks.get(key);
     if (made === undefined) {
       made = crewClock(step, clocks, ownSets(step, people, everyone));
@@ -152,5 +152,6 @@ function sum(needs: readonly HandsNeed[]): number {
 }
 
 function keyOf(needs: readonly HandsNeed[]): string {
+  if (needs.length === 1) return `${needs[0]!.number} ${needs[0]!.role}`;
   return needs.map((h) => `${h.number} ${h.role}`).join(",");
 }

@@ -7,35 +7,44 @@ export interface Crowd {
   short(job: number, t: number): boolean;
 }
 
+/** Numbers of people that come or go are told from instants by this; no site has half as many. */
+const most = 1 << 16;
+
 export function crowdOf(p: Problem, s: Solution, stretches: readonly (readonly Stretch[])[]): Crowd {
   const pools = p.capacities.filter((c) => c.kind === "people").length;
-  const changes: [number, number][][] = Array.from({ length: pools }, () => []);
-  const wants: [number, number][][] = Array.from({ length: p.jobs }, () => []);
+  const changes: number[][] = Array.from({ length: pools }, () => []);
+  const first = new Int32Array(p.jobs).fill(-1);
+  const next = new Int32Array(p.demands.length).fill(-1);
   for (let d = 0; d < p.demands.length; d += 3) {
     const [job, pool, number] = [p.demands[d]!, p.demands[d + 1]!, p.demands[d + 2]!];
     if (pool >= pools) continue;
-    wants[job]!.push([pool, number]);
-    if (s.finish[job]! > s.start[job]!) for (const [from, to] of stretches[job]!) changes[pool]!.push([from, number], [to, -number]);
+    next[d] = first[job]!;
+    first[job] = d;
+    if (s.finish[job]! <= s.start[job]!) continue;
+    for (const [from, to] of stretches[job]!) changes[pool]!.push(from * most + most / 2 + number, to * most + most / 2 - number);
   }
   const steps = changes.map((list) => {
-    list.sort((a, b) => a[0] - b[0]);
+    const sorted = Float64Array.from(list).sort();
     const times = new Int32Array(list.length);
     const used = new Int32Array(list.length);
     let level = 0;
-    list.forEach(([at, by], i) => {
-      level += by;
-      times[i] = at;
+    sorted.forEach((change, i) => {
+      times[i] = Math.floor(change / most);
+      level += change - times[i]! * most - most / 2;
       used[i] = level;
     });
     return { times, used };
   });
-  return {
-    short: (job, t) =>
-      wants[job]!.some(([pool, number]) => {
-        const c = p.capacities[pool]!;
-        return valueAt(c.times, c.levels, t) - valueAt(steps[pool]!.times, steps[pool]!.used, t) < number;
-      }),
+  const short = (job: number, t: number): boolean => {
+    for (let d = first[job]!; d >= 0; d = next[d]!) {
+      const pool = p.demands[d + 1]!;
+      const c = p.capacities[pool]!;
+      const { times, used } = steps[pool]!;
+      if (valueAt(c.times, c.levels, t) - valueAt(times, used, t) < p.demands[d + 2]!) return true;
+    }
+    return false;
   };
+  return { short };
 }
 
 /** Of the jobs that share a capacity with this one, the last to finish after `since` and by its start; null: none. */

@@ -1,6 +1,8 @@
 import type { ElapsedMinute } from "../base";
+import type { WorkingClock } from "../clock";
 import { fitFinish, fitStart, fitWhole, type Net, type Problem, type Solution } from "../schedule";
 import type { Bound } from "./bound";
+import { type Candidate, dated, holderOf, isBefore, turnOf } from "./candidate";
 import { type Crowd, sharing } from "./crowd";
 import type { Holder } from "./plan";
 import { lastRunBefore } from "./stretches";
@@ -10,31 +12,6 @@ import type { Turn } from "./turns";
 export interface Held {
   readonly holder: Holder;
   readonly ready: ElapsedMinute;
-}
-
-/** A wait before people before a window; what is of one kind, by what lets go last, then in document order. */
-const weight: Readonly<Record<Holder["kind"], number>> = {
-  wait: 0,
-  delivery: 0,
-  people: 1,
-  equipment: 2,
-  room: 2,
-  alone: 2,
-  stock: 2,
-  "not-before": 3,
-  fixed: 3,
-  booking: 3,
-  window: 3,
-  "start-of-build": 4,
-  "on-purpose": 5,
-};
-
-interface Candidate extends Held {
-  /** The job it comes from; -1: a date. */
-  readonly from: number;
-  /** The start it leads to in the plan, and in the replay. */
-  readonly leads: number;
-  readonly replayed: number;
 }
 
 /** What holds each job. @param order jobs by start */
@@ -60,6 +37,7 @@ class Holders {
   /** Starts and finishes of the replay. */
   readonly #start: Int32Array;
   readonly #finish: Int32Array;
+  readonly #calendars = new Map<string, WorkingClock>();
 
   constructor(
     private readonly bound: Bound,
@@ -105,59 +83,74 @@ class Holders {
   }
 
   #candidates(j: number): Candidate[] {
-    const { served: p, plan, bound, net } = this;
+    const { served: p, plan, net } = this;
     const { links } = p;
     const out: Candidate[] = [];
-    const lead = (end: number, t: ElapsedMinute): number => (end === 0 ? fitStart(p, j, t) : fitFinish(p, j, t));
     for (let k = net.adj.inAt[j]!; k < net.adj.inAt[j + 1]!; k++) {
-      const l = net.adj.in[k]!;
-      if (links.least[l]! < 0) continue;
-      const from = links.from[l]!;
-      const after = (start: Int32Array, finish: Int32Array): ElapsedMinute => {
-        const end = (links.fromEnd[l] === 0 ? start[from]! : finish[from]!) as ElapsedMinute;
-        return links.least[l] === 0 ? end : p.clocks[links.clock[l]!]!.advance(end, links.least[l]!);
-      };
-      const ready = after(plan.start, plan.finish);
-      const holder = linkHolder(bound, this.turns, l, from);
-      if (holder.kind === "people" && !this.crowd.short(j, ready - 1)) continue;
-      const leads = lead(links.toEnd[l]!, ready);
+      const link = net.adj.in[k]!;
+      if (links.least[link]! < 0) continue;
+      const from = links.from[link]!;
+      const ready = this.#after(link, plan.start, plan.finish);
+      if (turnOf(this.bound, this.turns, link)?.kind === "people" && !this.crowd.short(j, ready - 1)) continue;
+      const leads = this.#lead(j, links.toEnd[link]!, ready);
       const moved = this.#start[from] !== plan.start[from] || this.#finish[from] !== plan.finish[from];
-      out.push({ holder, ready, from, leads, replayed: moved ? lead(links.toEnd[l]!, after(this.#start, this.#finish)) : leads });
+      const replayed = moved ? this.#lead(j, links.toEnd[link]!, this.#after(link, this.#start, this.#finish)) : leads;
+      out.push({ link, from, ready, leads, replayed });
     }
     if (p.release[j]! > 0) {
       const ready = p.release[j]! as ElapsedMinute;
-      const of = bound.releaseOf[j];
-      const leads = lead(0, ready);
-      out.push({ holder: dated(of === "booking" || of === "fixed" ? of : "not-before", ready), ready, from: -1, leads, replayed: leads });
+      const leads = this.#lead(j, 0, ready);
+      out.push({ link: -1, from: -1, ready, leads, replayed: leads });
     }
     return out;
   }
 
+  /** When a link lets go, by these starts and finishes. */
+  #after(link: number, start: Int32Array, finish: Int32Array): ElapsedMinute {
+    const { links, clocks } = this.served;
+    const end = (links.fromEnd[link] === 0 ? start : finish)[links.from[link]!]! as ElapsedMinute;
+    return links.least[link] === 0 ? end : clocks[links.clock[link]!]!.advance(end, links.least[link]!);
+  }
+
+  /** The first start of a job with that end of it at or after `t`. */
+  #lead(j: number, end: number, t: ElapsedMinute): number {
+    return end === 0 ? fitStart(this.served, j, t) : fitFinish(this.served, j, t);
+  }
+
   /** By kind, then by what lets go last; where even that was there before a whole window went by, it is that window that was too small. */
   #first(j: number, start: number, exact: readonly Candidate[]): Held {
-    const calendar = j < this.bound.build.steps.length ? this.bound.clocks.work(calendarOf(this.bound, j)) : null;
+    const calendar = j < this.bound.build.steps.length ? this.#calendar(calendarOf(this.bound, j)) : null;
     let passed: number | null = null;
-    const fresh = exact.filter((c) => {
+    let best = exact[0]!;
+    let found = false;
+    for (const c of exact) {
       // Most start at once, and then nothing has gone by.
-      if (c.from < 0 || calendar === null || calendar.begin(c.ready) === start) return true;
-      passed ??= this.#passedOver(j, start);
-      return c.ready > passed;
-    });
-    const among = fresh.length > 0 ? fresh : exact;
-    let best = among[0]!;
-    for (const c of among) {
-      const [a, b] = [weight[c.holder.kind], weight[best.holder.kind]];
-      if (fresh.length > 0 ? a < b || (a === b && c.ready > best.ready) : c.ready > best.ready) best = c;
+      let fresh = c.from < 0 || calendar === null || calendar.begin(c.ready) === start;
+      if (!fresh) {
+        passed ??= this.#passedOver(j, start);
+        fresh = c.ready > passed;
+      }
+      if (fresh === found ? isBefore(this.bound, this.turns, c, best, found) : fresh) best = c;
+      found ||= fresh;
     }
-    if (fresh.length > 0) return best;
+    if (found) return { holder: holderOf(this.bound, this.turns, j, best), ready: best.ready };
     return { holder: { kind: "window", calendar: calendarOf(this.bound, j), after: best.from }, ready: best.ready };
+  }
+
+  #calendar(id: string): WorkingClock {
+    let clock = this.#calendars.get(id);
+    if (clock === undefined) {
+      clock = this.bound.clocks.work(id);
+      this.#calendars.set(id, clock);
+    }
+    return clock;
   }
 
   /** When the last stretch of the job's own calendar that lies before a start began; far back for deliveries. */
   #passedOver(j: number, start: number): number {
     const { bound } = this;
     if (j >= bound.build.steps.length) return Number.NEGATIVE_INFINITY;
-    return lastRunBefore(bound.clocks.work(calendarOf(bound, j)), start);
+    return lastRunBefore(this.#calendar(calendarOf(bound, j)), start);
   }
 
   /** The job for the sake of which, by a wait at most so long, this one is as late as it is. */
@@ -203,20 +196,6 @@ class Holders {
   #onPurpose(j: number): boolean {
     return j >= 0 && this.held[j]?.holder.kind === "on-purpose";
   }
-}
-
-function linkHolder(bound: Bound, turns: readonly Turn[], l: number, from: number): Holder {
-  const written = bound.problem.links.count;
-  if (l >= written) {
-    const { kind, of } = turns[l - written]!;
-    return { kind, job: from, of };
-  }
-  const row = bound.row[l]!;
-  return row < 0 ? { kind: "delivery", delivery: from - bound.build.steps.length } : { kind: "wait", job: from, row };
-}
-
-function dated(kind: "not-before" | "fixed" | "booking", date: ElapsedMinute): Holder {
-  return { kind, date };
 }
 
 function calendarOf(bound: Bound, j: number): string {

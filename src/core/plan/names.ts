@@ -1,6 +1,6 @@
-import type { Clock } from "../base";
 import type { Build, Step } from "../build";
 import type { Clocks } from "../clock";
+import { runsOf } from "../schedule";
 import { anybody } from "./crews";
 import { type Able, handOver } from "./hand-over";
 import { Roster, type Seat } from "./roster";
@@ -9,9 +9,7 @@ import type { Stretch } from "./stretches";
 /** Who works on a step, all its stretches together; people by position. */
 export interface Named {
   readonly people: readonly (readonly number[])[];
-  /** Person by person, when they begin which step, in time order. */
-  readonly work: readonly (readonly { readonly at: number; readonly job: number }[])[];
-  /** Person by person, every seat. */
+  /** Person by person, every seat, in time order. */
   readonly seats: readonly (readonly Seat[])[];
   /** Steps in which somebody hands over in the middle of a stretch. */
   readonly short: readonly number[];
@@ -29,14 +27,20 @@ export function namesOf(build: Build, clocks: Clocks, order: Int32Array, stretch
   const roster = new Roster(build.people.length);
   const { seats } = roster;
   const short = new Set<number>();
-  const there: Clock[] = build.people.map((p) => clocks.person(p.id));
+  const there = build.people.map((p) => runsOf(clocks.person(p.id)));
   const byFew = build.people.map((_, i) => i).sort((a, b) => build.people[a]!.roles.length - build.people[b]!.roles.length || a - b);
   const can = (i: number, role: string): boolean => role === anybody || build.people[i]!.roles.includes(role);
-  const isThere = (i: number, [from, to]: Stretch): boolean =>
-    from === to || (there[i]!.begin(from) === from && there[i]!.runEnd(from) >= to);
-  const free = (i: number, s: Stretch): boolean => isThere(i, s) && roster.meeting(i, s[0], s[1]).length === 0;
-
-  const able: Able = (role, from, to) => byFew.filter((i) => can(i, role) && isThere(i, [from, to] as unknown as Stretch));
+  const isThere = (i: number, from: number, to: number): boolean => {
+    if (from === to) return true;
+    const run = there[i]!;
+    return run.has(run.at(from)) && run.from(run.at(from)) <= from && run.to(run.at(from)) >= to;
+  };
+  const able: Able = (role, from, to) => byFew.filter((i) => can(i, role) && isThere(i, from, to));
+  /** The first of some people who is free for a role all through a stretch, besides those named already. */
+  const free = (list: readonly number[], [from, to]: Stretch, role: string, named: readonly number[]): number | undefined => {
+    for (const i of list) if (!named.includes(i) && can(i, role) && isThere(i, from, to) && roster.isFree(i, from, to)) return i;
+    return undefined;
+  };
 
   const trail: (() => void)[] = [];
   const sit = (i: number, seat: Seat): void => {
@@ -52,7 +56,7 @@ export function namesOf(build: Build, clocks: Clocks, order: Int32Array, stretch
   const squeeze = (seat: Seat, moved: readonly number[]): boolean => {
     if (moved.length > mostMoves) return false;
     for (const i of byFew) {
-      if (moved.includes(i) || !can(i, seat.role) || !isThere(i, [seat.from, seat.to] as unknown as Stretch)) continue;
+      if (moved.includes(i) || !can(i, seat.role) || !isThere(i, seat.from, seat.to)) continue;
       const met = roster.meeting(i, seat.from, seat.to);
       if (met.some((x) => x.job === seat.job)) continue;
       const mark = trail.length;
@@ -72,9 +76,8 @@ export function namesOf(build: Build, clocks: Clocks, order: Int32Array, stretch
     for (const s of stretches[job]!) {
       const now: number[] = [];
       for (const role of roles) {
-        const pick = (list: readonly number[]): number | undefined => list.find((i) => !now.includes(i) && can(i, role) && free(i, s));
         const seat: Seat = { from: s[0], to: s[1], job, role };
-        const i = pick(before) ?? pick(byFew);
+        const i = free(before, s, role, now) ?? free(byFew, s, role, now);
         if (i !== undefined) {
           now.push(i);
           roster.add(i, seat);
@@ -92,7 +95,6 @@ export function namesOf(build: Build, clocks: Clocks, order: Int32Array, stretch
   });
   return {
     people,
-    work: seats.map((list) => list.map(({ from, job }) => ({ at: from, job }))),
     seats,
     short: [...short].sort((a, b) => a - b),
   };

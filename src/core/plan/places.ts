@@ -58,6 +58,14 @@ function workers(build: Build): { readonly inside: readonly (readonly number[])[
   const apart = new Int32Array(build.steps.length);
   build.steps.forEach((step, s) => {
     if (step.place === null && step.reaches.length === 0) return;
+    const [only] = step.reaches.length === 1 && step.reaches[0]!.any.length === 1 ? step.reaches[0]!.any : [];
+    // Most steps reach one place, and are drawn there or nowhere.
+    if (only !== undefined && (step.place === null || step.place === only.place)) {
+      if (only.need.kind !== "person") return;
+      apart[s] = 1;
+      inside[build.at.place.get(only.place)!]!.push(s);
+      return;
+    }
     const groups = new Map<string, readonly PlaceId[]>();
     for (const { any } of step.reaches) {
       const bodily = any.filter((r) => r.need.kind === "person").map((r) => r.place);

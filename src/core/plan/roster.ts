@@ -24,11 +24,20 @@ export class Roster {
     return met;
   }
 
+  /** Whether no seat of a person meets [from, to). */
+  isFree(person: number, from: number, to: number): boolean {
+    const seats = this.seats[person]!;
+    let k = seats.length - 1;
+    while (k >= 0 && seats[k]!.from >= to) k--;
+    return k < 0 || seats[k]!.to <= from;
+  }
+
   add(person: number, seat: Seat): void {
     const seats = this.seats[person]!;
     let k = seats.length;
     while (k > 0 && seats[k - 1]!.from > seat.from) k--;
-    seats.splice(k, 0, seat);
+    if (k === seats.length) seats.push(seat);
+    else seats.splice(k, 0, seat);
   }
 
   remove(person: number, seat: Seat): void {

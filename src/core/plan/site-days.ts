@@ -9,10 +9,15 @@ interface Draft {
   readonly steps: number[];
   readonly deliveries: number[];
   readonly closings: number[];
-  /** Changes in the number of people at work: at, by. */
-  readonly changes: [number, number][];
+  /** The first minute of the day after. */
+  readonly midnight: number;
+  /** Changes in the number of people at work: when, `most` for each minute, and by how many, above half of it. */
+  readonly changes: number[];
   site: boolean;
 }
+
+/** No site has half as many people. */
+const most = 1 << 16;
 
 /** Every local date on which something happens, in order, with who is wanted and who is there. */
 export function siteDays(
@@ -29,7 +34,7 @@ export function siteDays(
     const day = time.dayOf(t);
     let draft = drafts.get(day);
     if (draft === undefined) {
-      draft = { from: t, to: until, steps: [], deliveries: [], closings: [], changes: [], site: false };
+      draft = { from: t, to: until, steps: [], deliveries: [], closings: [], midnight: time.startOf(day + 1), changes: [], site: false };
       drafts.set(day, draft);
     }
     draft.from = Math.min(draft.from, t);
@@ -40,13 +45,13 @@ export function siteDays(
     const hands = handsOf(build, s);
     for (const [from, to] of step.pieces) {
       for (let a = from as number; ; ) {
-        const midnight = time.startOf(time.dayOf(a) + 1);
-        const b = Math.min(to, midnight);
-        const draft = on(a, b);
+        const draft = on(a, a);
+        const b = Math.min(to, draft.midnight);
+        draft.to = Math.max(draft.to, b);
         if (draft.steps[draft.steps.length - 1] !== s) draft.steps.push(s);
         if (hands > 0) {
           draft.site = true;
-          draft.changes.push([a, hands], [b, -hands]);
+          draft.changes.push(a * most + most / 2 + hands, b * most + most / 2 - hands);
         }
         if (b >= to) break;
         a = b;
@@ -81,8 +86,8 @@ export function siteDays(
 function peopleByDay(bound: Bound, drafts: ReadonlyMap<number, Draft>): Map<number, number> {
   const { build, clocks } = bound;
   const days = [...drafts.keys()];
-  const most = new Map<number, number>();
-  if (days.length === 0) return most;
+  const there = new Map<number, number>();
+  if (days.length === 0) return there;
   const first = clocks.time.startOf(Math.min(...days));
   const last = clocks.time.startOf(Math.max(...days) + 1);
   const { times, levels } = clocks.there(
@@ -93,18 +98,17 @@ function peopleByDay(bound: Bound, drafts: ReadonlyMap<number, Draft>): Map<numb
   for (let i = 0; i < times.length; i++) {
     const until = clocks.time.dayOf((times[i + 1] ?? last) - 1);
     for (let day = clocks.time.dayOf(times[i]!); levels[i]! > 0 && day <= until; day++)
-      most.set(day, Math.max(most.get(day) ?? 0, levels[i]!));
+      there.set(day, Math.max(there.get(day) ?? 0, levels[i]!));
   }
-  return most;
+  return there;
 }
 
-function highest(changes: [number, number][]): number {
-  changes.sort((a, b) => a[0] - b[0] || a[1] - b[1]);
+function highest(changes: number[]): number {
   let level = 0;
-  let most = 0;
-  for (const [, by] of changes) {
-    level += by;
-    if (level > most) most = level;
+  let highest = 0;
+  for (const change of changes.sort((a, b) => a - b)) {
+    level += (change % most) - most / 2;
+    if (level > highest) highest = level;
   }
-  return most;
+  return highest;
 }

@@ -50,17 +50,23 @@ interface User {
 }
 
 function persons(named: Named, add: (from: number, to: number, person: number) => void): void {
-  named.work.forEach((list, i) => {
+  named.seats.forEach((list, i) => {
     for (let k = 1; k < list.length; k++) add(list[k - 1]!.job, list[k]!.job, i);
   });
 }
 
-/** By capacity, who asks for how many of it, in the order in which they start. */
+/** By capacity other than people, who asks for how many of it, in the order in which they start. */
 function usersBy(p: Problem, order: Int32Array): User[][] {
   const by: User[][] = p.capacities.map(() => []);
-  const asks: User[][] = Array.from({ length: p.jobs }, () => []);
-  for (let d = 0; d < p.demands.length; d += 3) asks[p.demands[d]!]!.push({ job: p.demands[d + 1]!, number: p.demands[d + 2]! });
-  for (const job of order) for (const { job: capacity, number } of asks[job]!) by[capacity]!.push({ job, number });
+  const place = new Int32Array(p.jobs);
+  order.forEach((job, k) => {
+    place[job] = k;
+  });
+  for (let d = 0; d < p.demands.length; d += 3) {
+    const capacity = p.demands[d + 1]!;
+    if (p.capacities[capacity]!.kind !== "people") by[capacity]!.push({ job: p.demands[d]!, number: p.demands[d + 2]! });
+  }
+  for (const users of by) users.sort((a, b) => place[a.job]! - place[b.job]!);
   return by;
 }
 
