@@ -56,4 +56,29 @@ describe("a strength counts from the pour it names", () => {
     expect(made.stands.places[0]!.map((s) => s.state)).toEqual(["open", "closed", "open"]);
     expect(verifyPlan(build, made)).toEqual([]);
   });
+
+  it("and so does warm time, which stands still in the cold", () => {
+    const usualTemperatures = new Array(12).fill({ low: "40 °F", high: "60 °F" });
+    const build = buildOf({
+      site: { zone: "America/New_York", latitude: 42.4, longitude: -76.5, units: "us", usualTemperatures },
+      places: [{ id: "top", name: "Top", ways: [{ id: "walk", name: "walk", passes: ["person"] }] }],
+      pieces: [{ id: "wet", name: "Wet top", goesAfter: "72 warm hours of pour", closes: ["top.walk"] }],
+      steps: [
+        pour({ notBefore: "2027-03-20" }),
+        row("rope", { puts: ["wet"] }),
+        row("walk", { reaches: [{ place: "top" }], after: ["rope", "pour"] }),
+        row("strip"),
+      ],
+      waits: [{ id: "cold", from: "rope", to: "strip", least: "2 warm days of pour" }],
+    });
+    const made = plan(build);
+    const [poured, , walk, strip] = made.steps;
+    const warm = (minutes: number) => buildClocks(build).pour({ kind: "warm", pour: "pour" }).advance(poured!.finish, minutes);
+    expect(warm(72 * 60) - poured!.finish).toBeGreaterThan(2 * 72 * 60 - 1440);
+    expect(made.stands.pieces[0]!.gone).toBe(warm(72 * 60));
+    expect(walk!.start).toBeGreaterThanOrEqual(warm(72 * 60));
+    expect(strip!.start).toBeGreaterThanOrEqual(warm(2 * 1440));
+    expect(verifyPlan(build, made)).toEqual([]);
+    expect(made.assumes).toContain("plan.strength-at-site");
+  });
 });
