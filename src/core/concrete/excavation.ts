@@ -2,7 +2,27 @@
  * Trenches, after OSHA 29 CFR 1926 Subpart P (read in lectures and safety pages quoting it). US units as published. A competent person on site classes
  * the soil and decides; local rules may ask for more.
  */
+import type { Range } from "./range";
+
 export type Soil = "rock" | "A" | "B" | "C";
+
+/** Deeper than this a slope is designed by an engineer (Appendix B), and no figure is given here. */
+export const trenchDepth: Range = {
+  name: "depth of the cut",
+  least: 0.1,
+  most: 20,
+  unit: "ft",
+  source: "29 CFR 1926 Subpart P, Appendix B",
+};
+
+/** Depths from which a cut is protected, and has a way out within 25 ft, ft. */
+export const protectFrom_ft = 5;
+export const ladderFrom_ft = 4;
+
+/** Ground once dug is B at best. */
+export function onceDug(soil: Soil): Soil {
+  return soil === "A" ? "B" : soil;
+}
 
 /** Horizontal run for each foot of depth (Appendix B, Table B-1). Ground once dug is B at best; short term A (24 h, 12 ft) may be 1/2. */
 export const slope: Readonly<Record<Soil, number>> = { rock: 0, A: 0.75, B: 1, C: 1.5 };
@@ -19,7 +39,12 @@ export interface TrenchRules {
 }
 
 export function trenchRules(deep_ft: number, soil: Soil): TrenchRules {
-  return { protect: soil !== "rock" && deep_ft >= 5, ladder: deep_ft >= 4, engineer: deep_ft > 20, spoilBack_ft: 2 };
+  return {
+    protect: soil !== "rock" && deep_ft >= protectFrom_ft,
+    ladder: deep_ft >= ladderFrom_ft,
+    engineer: deep_ft > trenchDepth.most,
+    spoilBack_ft: 2,
+  };
 }
 
 /** Width at the top of a sloped trench, ft; both sides. */
@@ -44,3 +69,14 @@ export const swell = {
   clay: { loose: 1.43, compacted: 0.9 },
   "blasted rock": { loose: 1.5, compacted: 1.3 },
 } as const;
+
+export type Earth = keyof typeof swell;
+
+/**
+ * Bank volume of a pit with a level rectangular floor whose sides all lean out `run` for each unit of depth, in the cube of the lengths' unit (prismoid,
+ * exact): h/6 (floor + 4 middle + top).
+ */
+export function pitVolume(long: number, wide: number, deep: number, run: number): number {
+  const at = (out: number) => (long + 2 * out) * (wide + 2 * out);
+  return (deep / 6) * (at(0) + 4 * at((run * deep) / 2) + at(run * deep));
+}

@@ -1,17 +1,9 @@
-import { toModel } from "../base";
-import type { FormSpec, Lumber, PourElement, Sheathing } from "../build";
-import { across, arc_mm, facesOf, footThickness_mm, sectionOf } from "../concrete";
+import type { FormSpec, PourElement, Sheathing } from "../build";
+import { arc_mm, facesOf, footThickness_mm } from "../concrete";
 import type { Part } from "./cut-list";
 import { uprightOf } from "./element";
-import { inches, mmOfInches } from "./form-units";
-
-/** Lengths of one size of lumber that a form is cut from; a run goes on over its supports and may be spliced there. */
-export interface LumberNeed {
-  readonly size: string;
-  readonly long_mm: number;
-  readonly number: number;
-  readonly run: boolean;
-}
+import { deep_mm, type LumberNeed, lumber, type Skin, skin, thick_mm, wideFace_mm } from "./form-parts";
+import { mmOfInches } from "./form-units";
 
 export interface FastenerNeed {
   readonly name: string;
@@ -30,64 +22,11 @@ export interface FormGoods {
 /** Bands run past the corner so far that a bolt has wood around it, each end (common practice, no source). */
 const pastCorner_mm = mmOfInches(6);
 
-/** Strongbacks and corner studs stand over the form so that its top can be tied (common practice, no source). */
+/** Strongbacks stand over the form so that its top can be tied, braces run past what they are nailed to (common practice, no source). */
 const over_mm = mmOfInches(12);
-
-/** Stakes of an edge form go so deep below the board (common practice, no source). */
-const stake_mm = mmOfInches(24);
 
 /** Members along a length, one at each end. */
 const along = (long_mm: number, spacing_mm: number): number => (spacing_mm > 0 ? Math.ceil(long_mm / spacing_mm - 1e-6) + 1 : 0);
-
-/** How far a member stands out from what it holds, mm: its depth as it is used; 0 for a size in no table. */
-function deep_mm(stuff: Lumber): number {
-  const measured = stuff.measured_mm === null ? null : { wide: inches(stuff.measured_mm.wide), deep: inches(stuff.measured_mm.deep) };
-  return mmOfInches(sectionOf(stuff.size, stuff.flat, measured)?.deep_in ?? 0);
-}
-
-/** Across its wide face, mm. */
-function wideFace_mm(stuff: Lumber): number {
-  return Math.max(deep_mm({ ...stuff, flat: false }), deep_mm({ ...stuff, flat: true }));
-}
-
-function thick_mm(sheathing: Sheathing): number {
-  if (sheathing.kind === "boards") return sheathing.boards === null ? 0 : deep_mm({ ...sheathing.boards, flat: true });
-  return mmOfInches(sheathing.ply === null ? 0 : (across[sheathing.ply]?.thick_in ?? 0));
-}
-
-/** A face of sheathing: its extent square to the members it lies on, and along them. */
-interface Skin {
-  readonly name: string;
-  readonly across_mm: number;
-  readonly along_mm: number;
-  readonly number: number;
-}
-
-/** Plywood with its face grain across or along its supports, as written; boards across them, each as a run. */
-function skin(sheathing: Sheathing, faces: readonly Skin[]): { panels: Part[]; boards: LumberNeed[] } {
-  if (sheathing.kind === "plywood") {
-    const along = sheathing.grain === "along";
-    const panels = faces.map(({ name, across_mm, along_mm, number }) => ({
-      name,
-      long_mm: along ? along_mm : across_mm,
-      wide_mm: along ? across_mm : along_mm,
-      number,
-      turns: false,
-    }));
-    return { panels, boards: [] };
-  }
-  const { boards } = sheathing;
-  const board = boards === null ? 0 : wideFace_mm(boards);
-  if (boards === null || board === 0) return { panels: [], boards: [] };
-  return { panels: [], boards: faces.map((f) => lumber(boards, f.across_mm, f.number * Math.ceil(f.along_mm / board - 1e-6), true)) };
-}
-
-const lumber = (stuff: Lumber, long_mm: number, number: number, run = false): LumberNeed => ({
-  size: stuff.size,
-  long_mm,
-  number: number * stuff.pieces,
-  run,
-});
 
 /** Panels, lumber, ties and bolts of the form written for an element; null where none is, or where it does not suit its shape. */
 export function formGoods(element: PourElement): FormGoods | null {
@@ -230,9 +169,7 @@ function edge(element: PourElement, form: Extract<FormSpec, { kind: "edge" }>): 
 
 function braces(form: Extract<FormSpec, { kind: "column" | "wall" | "deck" }>, around_mm: number): LumberNeed[] {
   const { brace } = form;
-  return brace === null
-    ? []
-    : [lumber(brace.stuff, Math.hypot(brace.run_mm, brace.rise_mm) + stake_mm / 2, along(around_mm, brace.spacing_mm))];
+  return brace === null ? [] : [lumber(brace.stuff, Math.hypot(brace.run_mm, brace.rise_mm) + over_mm, along(around_mm, brace.spacing_mm))];
 }
 
 /** Each `spacing` along, or all together. */
@@ -241,6 +178,3 @@ function held(holdDown: Extract<FormSpec, { kind: "column" }>["holdDown"], long_
   const rows = long_mm === null || holdDown.spacing_mm === null ? 1 : along(long_mm, holdDown.spacing_mm);
   return [{ name: holdDown.by.name, number: rows * holdDown.number, what: "fasteners" }];
 }
-
-/** The stock lumber is sold in, mm: 8 to 16 ft by twos (common practice, no source). */
-export const lumberStock_mm: readonly number[] = [8, 10, 12, 14, 16].map((long) => toModel("length", long, "ft"));

@@ -13,3 +13,4 @@ export { type Quantities, quantities } from "./quantities";
 export type * from "./result";
 export { pourSheet, pourSheets } from "./sheet";
 export { type PourDates, shopping } from "./shopping";
+export { type Cut, type Trench, trenchFor } from "./trench";

@@ -5,7 +5,8 @@ import { barMass_kg } from "./bars";
 import { cutLengths, inRuns, type Piece, type StockLength } from "./cut-lengths";
 import { type CutList, cutSheets, type Part, type Sheet, tiles } from "./cut-list";
 import { faultyDimension, measures } from "./element";
-import { type FormGoods, formGoods, lumberStock_mm } from "./form-goods";
+import { type FormGoods, formGoods } from "./form-goods";
+import { lumberStock_mm } from "./form-parts";
 import { mmOfInches } from "./form-units";
 import { found } from "./found";
 
