@@ -159,6 +159,7 @@ const own: Readonly<Record<string, Readonly<Record<string, DetailValue>>>> = {
   "build.which-copy": { value: "tie-column" },
   "clock.unknown-holidays": { known: ["de", "us-federal"] },
   "pressure.no-dimension": { what: "high_mm" },
+  "pressure.assumed": { keys: ["mix.weight", "mix.slump"] },
   "form.guess": { what: "grade" },
   "form.no-figure": { what: "spacing" },
   "form.over": { at_mm: 100 },

@@ -1,3 +1,4 @@
+import { isWithin, limits } from "../base";
 import type { ElementShape, PourElement } from "../build";
 import { facesOf, footThickness_mm, formed_m2, netVolume_m3, plan_m2 } from "../concrete";
 
@@ -11,6 +12,9 @@ export interface Upright {
 }
 
 const plumb = { a: 0, b: 0 };
+
+/** Run over rise. */
+const steepest = 2;
 
 /** Null for what lies on its form: barrels and stairs. */
 export function uprightOf(shape: ElementShape): Upright | null {
@@ -28,13 +32,14 @@ export function uprightOf(shape: ElementShape): Upright | null {
   }
 }
 
-/** The key of a dimension that is no positive figure; null where all are. */
+/** The key of a dimension that is no positive figure, or none that is poured; null where all are sound. */
 export function faultyDimension(shape: ElementShape): string | null {
-  const flat = Object.entries(shape).filter(([key]) => key.endsWith("_mm") || key === "steps");
-  const wrong = flat.find(([key, value]) => !(Number.isFinite(value) && (value as number) > 0) && !(key === "rise_mm" && value === 0));
-  if (wrong !== undefined) return wrong[0].replace(/_mm$/, "");
+  for (const [key, value] of Object.entries(shape)) {
+    if (key === "steps" && !isWithin(limits.alike, value as number)) return key;
+    if (key.endsWith("_mm") && !isWithin(limits.concreteSize, value as number)) return key.replace(/_mm$/, "");
+  }
   if (shape.kind !== "wall") return null;
-  if (![shape.batter.a, shape.batter.b].every(Number.isFinite)) return "batter";
+  if (!(Math.abs(shape.batter.a) <= steepest && Math.abs(shape.batter.b) <= steepest)) return "batter";
   return footThickness_mm(shape) > 0 ? null : "thick";
 }
 

@@ -64,7 +64,7 @@ function stronger(form: ColumnFormSpec, at: Spot): Trial[] {
   return heavier(stuff).map(({ size, pieces }) => ({
     kind: "heavier bands",
     part: "bands",
-    detail: { stuff: pieces > 1 ? `${pieces} ${size}` : size, size, pieces },
+    detail: { stuff: pieces > 1 ? `${pieces} of ${size}` : size, size, pieces },
     form: { ...form, bands: { ...form.bands, stuff: { ...stuff, size, pieces, measured_mm: null } } },
     edits: lumberEdits(at, ["bands", "stuff"], size, pieces, stuff.measured_mm !== null),
   }));

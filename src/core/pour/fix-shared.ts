@@ -1,12 +1,12 @@
 import type { Display } from "../base";
 import type { Brace, FormSpec, HoldDown } from "../build";
-import { type Spot, written, writtenForce } from "./fix-edits";
+import { lumberEdits, type Spot, written, writtenForce } from "./fix-edits";
 import { closer, downFrom, type Trial, thicker } from "./fix-steps";
 import type { FormSheet, MemberPart } from "./result";
 
 /** Changes that several kinds of form know: what lies under the sheathing, thicker plywood. */
 export function sheathingTrials(form: FormSpec, part: MemberPart, at: Spot, display: Display): Trial[][] {
-  if (form.kind === "edge") return part === "boards" || part === "stakes" ? [closerStakes(form, part, at, display)] : [];
+  if (form.kind === "edge") return part === "boards" || part === "stakes" ? [closerStakes(form, at, display)] : [];
   return [
     ...(["sheathing", "battens", "studs", "joists"].includes(part) ? [closerUnder(form, part, at, display)] : []),
     ...(part === "sheathing" ? [thickerPly(form, at)] : []),
@@ -44,12 +44,12 @@ function thickerPly(form: Exclude<FormSpec, { kind: "edge" }>, at: Spot): Trial[
   }));
 }
 
-function closerStakes(form: Extract<FormSpec, { kind: "edge" }>, part: MemberPart, at: Spot, display: Display): Trial[] {
+function closerStakes(form: Extract<FormSpec, { kind: "edge" }>, at: Spot, display: Display): Trial[] {
   return downFrom(form.stakes.spacing_mm, display, 200).map((spacing) => {
     const { text, mm } = written(spacing, display);
     return {
       kind: "closer members",
-      part,
+      part: "stakes",
       detail: { spacing_mm: mm },
       form: { ...form, stakes: { ...form.stakes, spacing_mm: mm } },
       edits: [{ path: at("stakes", "spacing"), value: text }],
@@ -83,9 +83,14 @@ export function holdDownTrials(form: Exclude<FormSpec, { kind: "deck" }>, sheet:
   ];
 }
 
-/** Braces closer together; or where a one-sided form has none, raking at 45° to two thirds of its height. */
-export function braceTrials(form: Exclude<FormSpec, { kind: "edge" }>, high_mm: number, at: Spot, display: Display): Trial[] {
-  if (form.brace !== null) return form.kind === "column" ? [] : closerBraces(form, form.brace, at, display);
+/** Braces closer together or of thicker stuff; or where a one-sided form has none, raking at 45° to two thirds of its height. */
+export function braceTrials(form: Exclude<FormSpec, { kind: "edge" }>, high_mm: number, at: Spot, display: Display): Trial[][] {
+  const { brace } = form;
+  if (brace === null) return [newBraces(form, high_mm, at, display)];
+  return [...(form.kind === "column" ? [] : [closerBraces(form, brace, at, display)]), thickerBraces(form, brace, at)];
+}
+
+function newBraces(form: Exclude<FormSpec, { kind: "edge" }>, high_mm: number, at: Spot, display: Display): Trial[] {
   const reach = written(Math.round((high_mm * 2) / 3 / 50.8) * 50.8, display);
   const stuff = {
     size: "2x6",
@@ -114,6 +119,21 @@ export function braceTrials(form: Exclude<FormSpec, { kind: "edge" }>, high_mm: 
       ],
     };
   });
+}
+
+/** A slender brace is no better for being closer to the next: square stuff is. */
+function thickerBraces(form: Exclude<FormSpec, { kind: "edge" }>, brace: Brace, at: Spot): Trial[] {
+  if (brace.stuff.size === "4x4") return [];
+  const stuff = { ...brace.stuff, size: "4x4", pieces: 1, measured_mm: null };
+  return [
+    {
+      kind: "braces",
+      part: "braces",
+      detail: { spacing_mm: brace.spacing_mm, stuff: "4x4" },
+      form: { ...form, brace: { ...brace, stuff } },
+      edits: lumberEdits(at, ["brace", "stuff"], "4x4", 1, brace.stuff.measured_mm !== null),
+    },
+  ];
 }
 
 function closerBraces(form: Exclude<FormSpec, { kind: "edge" }>, brace: Brace, at: Spot, display: Display): Trial[] {

@@ -42,10 +42,11 @@ function trialsOf(ask: FormAsk, form: FormSpec, sheet: FormSheet, build: Build):
   const out: (readonly [MemberPart, Trial[]])[] = [];
   for (const part of over) {
     for (const list of [...sheathingTrials(form, part, at, display), ...own(part)]) out.push([part, list]);
-    if ((part === "braces" || part === "brace feet") && form.kind !== "edge") out.push([part, braceTrials(form, high_mm, at, display)]);
+    if ((part === "braces" || part === "brace feet") && form.kind !== "edge")
+      for (const list of braceTrials(form, high_mm, at, display)) out.push([part, list]);
   }
   if (hold && form.kind !== "deck") out.push(["hold-downs", holdDownTrials(form, sheet, at, display)]);
-  if (brace && form.kind !== "edge") out.push(["braces", braceTrials(form, high_mm, at, display)]);
+  if (brace && form.kind !== "edge") for (const list of braceTrials(form, high_mm, at, display)) out.push(["braces", list]);
   return out;
 }
 

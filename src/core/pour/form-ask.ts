@@ -1,10 +1,10 @@
 import type { Finding, Severity } from "../base";
-import type { Fastener, Lumber, Pour, PourElement } from "../build";
+import type { Fastener, Lumber, Pour, PourElement, Sheathing } from "../build";
 import { judged, tension } from "../concrete";
 import type { PourCode } from "./codes";
 import type { Upright } from "./element";
 import type { Head } from "./form-head";
-import { type Stuff, stuffOf } from "./form-stuff";
+import { type Skin, type Stuff, skinOf, stuffOf } from "./form-stuff";
 import { pounds } from "./form-units";
 import { type DetailOf, found } from "./found";
 import { doubtsOfFastener } from "./guess";
@@ -47,6 +47,13 @@ export class Tally {
     return stuff;
   }
 
+  /** Its sheathing, or a finding that it stands in no table. */
+  skin(sheathing: Sheathing): Skin | null {
+    const skin = skinOf(sheathing, this.ask.pour, this.ask.element.id);
+    if (skin === null) this.say("form.ply-unknown", "stop", { ply: sheathing.ply ?? "", grain: sheathing.grain });
+    return skin;
+  }
+
   /** A bolt, tie, stake or anchor under its load; a finding where nothing says what it carries. */
   fastener(part: MemberPart, by: Fastener | null, load_kN: number, each: MemberSheet["each"] = [], unknown: Severity = "stop"): void {
     if (by === null || !(by.carries_kN > 0)) {
@@ -69,11 +76,14 @@ export class Tally {
   }
 }
 
-/** Figures of a form that are no positive numbers, by the part and key where they stand. */
+/** Slips of the pen: no part of a form is that long, heavy or strong, nor that small. */
+const sane = { least: 1e-3, most: 1e6 } as const;
+
+/** A figure of a form that is none to compute with, by the part and key where it stands. */
 export function faultyFigure(form: object, path: readonly string[] = []): readonly string[] | null {
   for (const [key, value] of Object.entries(form)) {
     if (typeof value === "number") {
-      if (!(Number.isFinite(value) && value > 0)) return [...path, key];
+      if (!(value >= sane.least && value <= sane.most)) return [...path, key];
     } else if (value !== null && typeof value === "object") {
       const inner = faultyFigure(value, [...path, key]);
       if (inner !== null) return inner;

@@ -4,7 +4,7 @@ import { type FormAsk, type FormJudged, Tally } from "./form-ask";
 import { atBrace, judgeBrace, uprightBracing_kN_m } from "./form-brace";
 import { type Head, thrust_kN_m, thrustAt_mm } from "./form-head";
 import { judgeLift, lid_kPa } from "./form-lift";
-import { contact_mm, deep_mm, type Skin, type Stuff, sags, skinOf } from "./form-stuff";
+import { contact_mm, deep_mm, type Skin, type Stuff, sags } from "./form-stuff";
 import { inches, kNOfPounds, mmOfInches, pounds, poundsPerFoot } from "./form-units";
 import { gapsOf, type Judged, member, spansIn, type Worst, withChecks, worstGap } from "./members";
 import type { MemberSheet } from "./result";
@@ -23,8 +23,7 @@ export function columnParts(tally: Tally, form: ColumnFormSpec): ColumnParts | n
   const { upright } = tally.ask;
   if (upright === null) return null;
   const side_mm = Math.max(upright.long_mm, upright.wide_mm);
-  const skin = skinOf(form.sheathing);
-  if (skin === null) tally.say("form.ply-unknown", "stop", { ply: form.sheathing.ply ?? "", grain: form.sheathing.grain });
+  const skin = tally.skin(form.sheathing);
   const battens = form.battens;
   const count = battens === null ? 0 : Math.ceil(side_mm / battens.spacing_mm - 1e-6) + 1;
   const isRepeated = battens !== null && count >= 3 && battens.spacing_mm <= 609.6 + 1e-6;

@@ -18,7 +18,7 @@ import { type FormAsk, type FormJudged, Tally } from "./form-ask";
 import { barrelDepth_mm, barrelPush_kN_m, barrelStrip_mm } from "./form-barrel";
 import { judgeBrace } from "./form-brace";
 import { skinSheet } from "./form-column";
-import { contact_mm, type Skin, type Stuff, sags, skinOf } from "./form-stuff";
+import { contact_mm, type Skin, type Stuff, sags } from "./form-stuff";
 import { feet, inches, kNmOfPoundsPerFoot, kPaOfPsf, pounds, poundsPerFoot, psfOf, settled } from "./form-units";
 import { doubtsOfSoil } from "./guess";
 import { member, spansIn, withChecks } from "./members";
@@ -81,8 +81,7 @@ function beamUnder(stuff: Stuff, whole_mm: number, span_mm: number, line_kN_m: n
 export function judgeDeck(ask: FormAsk, form: DeckFormSpec): FormJudged {
   const tally = new Tally(ask);
   const laid = laidOf(ask.element.shape, form.shores.spacing_mm) as Laid;
-  const skin = skinOf(form.sheathing);
-  if (skin === null) tally.say("form.ply-unknown", "stop", { ply: form.sheathing.ply ?? "", grain: form.sheathing.grain });
+  const skin = tally.skin(form.sheathing);
   const joist = tally.stuff("joists", form.joists.stuff, "beam", form.joists.spacing_mm <= 609.6 + 1e-6);
   const stringer = tally.stuff("stringers", form.stringers.stuff, "beam", false);
   const shore = tally.stuff("shores", form.shores.stuff, "column", false);

@@ -1,4 +1,5 @@
 import type { FormSpec } from "../build";
+import { facesOf } from "../concrete";
 import { type FormAsk, type FormJudged, faultyFigure, Tally } from "./form-ask";
 import { judgeColumn } from "./form-column";
 import { judgeDeck, laidOf } from "./form-deck";
@@ -13,8 +14,12 @@ const fits: Readonly<Record<FormSpec["kind"], readonly string[]>> = {
   edge: ["slab", "footing"],
 };
 
-/** Elements that are nothing without a form; a slab or footing may be cast in earth. */
-const formed = new Set(["column", "pier", "wall", "deck slab", "barrel", "stair"]);
+/** Standing elements with a formed side, and whatever has a formed soffit: nothing without a form. A slab or footing may be cast in earth. */
+function needsForm({ element, head }: FormAsk): boolean {
+  const { kind } = element.shape;
+  if (kind === "column" || kind === "pier" || kind === "wall") return head !== null;
+  return facesOf(element.shape, element.faces).some(({ face, against }) => face === "soffit" && against === "form");
+}
 
 const nothing: Omit<FormJudged, "findings"> = {
   members: [],
@@ -45,7 +50,7 @@ export function judgeForm(ask: FormAsk, form: FormSpec | null): FormJudged {
   const { shape } = ask.element;
   const refuse = (): FormJudged => ({ ...nothing, findings: tally.findings });
   if (form === null) {
-    if (formed.has(shape.kind) && (ask.head !== null || ask.upright === null)) tally.say("form.none", "stop", {});
+    if (needsForm(ask)) tally.say("form.none", "stop", {});
     return refuse();
   }
   if (!fits[form.kind].includes(shape.kind)) {

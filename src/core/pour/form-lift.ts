@@ -50,7 +50,7 @@ export function judgeLift(tally: Tally, up: number, each: "metre" | "all", form:
   if (up <= nothing) return { ...lift, up: Math.max(0, up) };
   if (weight === null && needed > held) tally.say("form.mass-unknown", "look", { up_kN: up, each });
   if (needed <= nothing) return lift;
-  if (form.holdDown === null) tally.say("form.lifts", "stop", { up_kN: up, weight_kN: weight ?? "", needed_kN: needed, each });
+  if (form.holdDown === null) tally.say("form.lifts", "stop", { up_kN: up, weight_kN: weight ?? 0, needed_kN: needed, each });
   else {
     const { by } = form.holdDown;
     const load_kN = (needed / held) * by.carries_kN;

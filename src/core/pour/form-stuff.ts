@@ -1,4 +1,4 @@
-import type { Lumber, Sheathing } from "../build";
+import type { Lumber, Pour, Sheathing } from "../build";
 import {
   type Allowed,
   across,
@@ -86,7 +86,7 @@ export interface Skin {
 }
 
 /** Null where its plywood or boards stand in no table. */
-export function skinOf(sheathing: Sheathing): Skin | null {
+export function skinOf(sheathing: Sheathing, pour: Pour, element: string): Skin | null {
   if (sheathing.kind === "boards") return sheathing.boards === null ? null : boardSkin(sheathing, sheathing.boards);
   const table = sheathing.grain === "across" ? across : along;
   const plies = sheathing.ply === null ? undefined : table[sheathing.ply];
@@ -97,7 +97,7 @@ export function skinOf(sheathing: Sheathing): Skin | null {
     thick_mm: plies.thick_in * 25.4,
     documents: ["APA V345"],
     sheathing,
-    doubts: doubtsOfSheathing(sheathing),
+    doubts: doubtsOfSheathing(sheathing, pour, element),
     judge: (spans, span_mm, support_mm, pressure_kPa) =>
       plywoodMember(plies, kind, spans, inches(span_mm), inches(support_mm), psfOf(pressure_kPa), sags),
   };

@@ -7,7 +7,7 @@ import { skinSheet } from "./form-column";
 import { type Head, thrust_kN_m, thrustAt_mm } from "./form-head";
 import { formedBatters, judgeLift, leaning_kN_m, lid_kPa } from "./form-lift";
 import { judgeStrongbacks } from "./form-strongback";
-import { contact_mm, type Skin, type Stuff, sags, skinOf } from "./form-stuff";
+import { contact_mm, type Skin, type Stuff, sags } from "./form-stuff";
 import { inches, kNmOfPoundsPerFoot, kNOfPounds, mmOfInches, pounds, poundsPerFoot } from "./form-units";
 import { gapsOf, member, spansIn, withChecks, worstGap } from "./members";
 import type { MemberSheet } from "./result";
@@ -40,8 +40,7 @@ export function wallParts(tally: Tally, form: WallFormSpec): WallParts | null {
   const long_mm = Math.max(upright.long_mm, upright.wide_mm);
   const { a, b, other } = formedSides(tally.ask.element);
   const support = supportOf(form, a !== b ? other : null);
-  const skin = skinOf(form.sheathing);
-  if (skin === null) tally.say("form.ply-unknown", "stop", { ply: form.sheathing.ply ?? "", grain: form.sheathing.grain });
+  const skin = tally.skin(form.sheathing);
   const isRepeated = form.studs.spacing_mm <= 609.6 + 1e-6 && long_mm / form.studs.spacing_mm >= 2 - 1e-6;
   const stud = tally.stuff("studs", form.studs.stuff, "beam", isRepeated);
   const wale = tally.stuff("wales", form.wales.stuff, "beam", false);

@@ -77,7 +77,7 @@ describe("a wall battered 1:8 on both faces, 6 ft high, 8 ft long", () => {
 });
 
 describe("a wall with one face against earth, 6 ft high", () => {
-  const oneSided = (form: object) => sheetOf(wallOf({}, form, { faces: [{ face: "b", against: "earth" }] }));
+  const oneSided = (form: Readonly<Record<string, unknown>>) => sheetOf(wallOf({}, form, { faces: [{ face: "b", against: "earth" }] }));
 
   test("pushes 2,700 lb a foot, 2 ft above its foot: brace and hold-down are asked for", () => {
     const sheet = oneSided({ ties: undefined, brace: undefined, strongbacks: undefined });

@@ -1,4 +1,4 @@
-import type { Fastener, Lumber, Sheathing, Source } from "../build";
+import type { Fastener, Lumber, Pour, Sheathing, Source } from "../build";
 import { grades } from "../concrete";
 
 /** What of a member is not known: `memory` is a table's value nobody has seen in print; the others are the builder's to settle. */
@@ -13,7 +13,11 @@ export function doubtsOfLumber(lumber: Lumber, isMemory: boolean): readonly Doub
   return doubts;
 }
 
-export const doubtsOfSheathing = (sheathing: Sheathing): readonly Doubt[] => (isGuess(sheathing.from) ? ["figure"] : []);
+/** Its class and the way its grain runs may have been taken as usual, by the key of its element (see `Pour.assumed`). */
+export function doubtsOfSheathing(sheathing: Sheathing, pour: Pour, element: string): readonly Doubt[] {
+  const key = `elements.${element}.form.sheathing.`;
+  return isGuess(sheathing.from) || pour.assumed.some((one) => one.startsWith(key)) ? ["figure"] : [];
+}
 
 /** A bolt or tie whose figure nobody stands for is a guess, as is one that is called so. */
 export const doubtsOfFastener = (by: Fastener): readonly Doubt[] => (by.from === null || isGuess(by.from) ? ["figure"] : []);

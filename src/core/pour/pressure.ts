@@ -1,4 +1,4 @@
-import type { Finding } from "../base";
+import { type Finding, isWithin, limits } from "../base";
 import type { Build, Pour, PourElement } from "../build";
 import { plan_m2 } from "../concrete";
 import type { Upright } from "./element";
@@ -91,7 +91,7 @@ export function pressureOf(build: Build, pour: Pour, element: PourElement, uprig
   const why = hoseReasons(build, pour, element, upright, rise);
   const hose = caseOf(rise, fullHead(pour.mix.weight_kg_m3, upright.high_mm, fromBase, why));
   const act = element.held;
-  const counts = act !== null && act.pass_mm > 0 && act.every_min > 0;
+  const counts = act !== null && isWithin(limits.opening, act.pass_mm) && act.every_min > 0 && isWithin(limits.elapsed, act.every_min);
   const heldRise = counts ? heldRise_m_h(act) : 0;
   const held = counts ? caseOf(heldRise, atRise(build, pour, upright, heldRise)) : null;
   const isAct = counts && act.who !== null && act.pass_mm <= deepestPass_mm + 1e-6 && pour.vibrated_mm !== null;
@@ -115,8 +115,6 @@ export function pressureOf(build: Build, pour: Pour, element: PourElement, uprig
 function inputFindings(build: Build, pour: Pour, element: PourElement, upright: Upright): Finding[] {
   const at = { element: element.id };
   const out = refused(pour, outsideOf(build.pressure, freshOf(pour, upright, hoseRise_m_h(pour, element))), element.id);
-  const rates = [pour.rate_m3_h].filter((rate) => !(Number.isFinite(rate) && rate > 0));
-  for (const _ of rates) out.push(found(pour, "pressure.no-dimension", "stop", { ...at, what: "rate" }, "rate"));
   const lacks = lacking(build.pressure, pour.mix);
   if (lacks !== null)
     out.push(found(pour, lacks === "setting" ? "pressure.setting-unknown" : "pressure.consistency-unknown", "look", at, "mix"));
@@ -131,7 +129,7 @@ function inputFindings(build: Build, pour: Pour, element: PourElement, upright: 
 function actFindings(pour: Pour, element: PourElement, held: PressureCase | null): Finding[] {
   const at = { element: element.id };
   const act = element.held as NonNullable<PourElement["held"]>;
-  if (held === null) return [found(pour, "pressure.no-dimension", "look", { ...at, what: "held" }, "elements")];
+  if (held === null) return [found(pour, "pressure.no-dimension", "look", { ...at, what: "pass" }, "elements")];
   const out: Finding[] = [];
   if (act.who === null) out.push(found(pour, "pressure.nobody-holds", "look", at, "elements"));
   if (act.pass_mm > deepestPass_mm + 1e-6)

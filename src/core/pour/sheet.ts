@@ -1,5 +1,6 @@
 import type { Finding } from "../base";
 import type { Build, FormSpec, Pour, PourElement } from "../build";
+import { aciRanges_si } from "../concrete";
 import { barFindings } from "./bars-findings";
 import { pourDay } from "./day";
 import { faultyDimension, measures, sidesAreFormed, uprightOf } from "./element";
@@ -8,7 +9,7 @@ import type { FormAsk } from "./form-ask";
 import { type Head, headOf } from "./form-head";
 import { judgeForm, mostOf } from "./form-judge";
 import { formSheet } from "./form-sheet";
-import { found } from "./found";
+import { found, refused } from "./found";
 import { hoseRise_m_h, pressureOf } from "./pressure";
 import { fastest_m_h } from "./pressure-fastest";
 import type { ElementSheet, PourDay, PourSheet, Pressure } from "./result";
@@ -20,16 +21,18 @@ interface Made {
 
 const nothing = { volume_m3: 0, plan_m2: 0, mass_kg: 0, formArea_m2: 0, pressure: null, form: null, fixes: [] } as const;
 
-/** Weights of concrete the formulas know, kg/m3: own bounds around ACI 347 Table 2.1. */
-const isWeight = (weight_kg_m3: number): boolean => weight_kg_m3 >= 1400 && weight_kg_m3 <= 3250;
+const isWeight = (weight_kg_m3: number): boolean => weight_kg_m3 >= aciRanges_si.density.least && weight_kg_m3 <= aciRanges_si.density.most;
 
 function elementSheet(build: Build, pour: Pour, at: number): Made {
   const element = pour.elements[at] as PourElement;
-  const wrong = faultyDimension(element.shape);
-  const what = wrong ?? (isWeight(pour.mix.weight_kg_m3) ? null : "weight");
+  const what = faultyDimension(element.shape);
   if (what !== null) {
-    const finding = found(pour, "pressure.no-dimension", "stop", { element: element.id, what }, wrong === null ? "mix" : "elements");
+    const finding = found(pour, "pressure.no-dimension", "stop", { element: element.id, what }, "elements");
     return { sheet: { element: at, ...nothing }, findings: [finding] };
+  }
+  if (!isWeight(pour.mix.weight_kg_m3)) {
+    const heavy = { outOfRange: aciRanges_si.density, given: pour.mix.weight_kg_m3 };
+    return { sheet: { element: at, ...nothing }, findings: refused(pour, [heavy], element.id, "stop") };
   }
   const upright = uprightOf(element.shape);
   const presses = upright !== null && sidesAreFormed(element);
@@ -103,7 +106,7 @@ export function pourSheet(build: Build, p: number): PourSheet {
   const key = keyOf(settings, day, others);
   const known = kept.get(pour);
   if (known?.key === key) return known.sheet;
-  const findings = [...made.flatMap((one) => one.findings), ...others];
+  const findings = [...assumedOf(pour, made), ...made.flatMap((one) => one.findings), ...others];
   const sheet: PourSheet = {
     pour: p,
     elements: made.map((one) => one.sheet),
@@ -113,6 +116,16 @@ export function pourSheet(build: Build, p: number): PourSheet {
   };
   kept.set(pour, { key, sheet });
   return sheet;
+}
+
+/** What a pressure rests on and nobody wrote down: of full head its weight, of a lower one also what its formula asks about. */
+function assumedOf(pour: Pour, made: readonly Made[]): Finding[] {
+  const pressures = made.flatMap(({ sheet }) => (sheet.pressure === null ? [] : [sheet.pressure]));
+  const rests = new Set(
+    pressures.some(({ design }) => design === "held") ? ["mix.weight", "mix.slump", "mix.cement", "weather.concrete"] : ["mix.weight"],
+  );
+  const keys = pressures.length === 0 ? [] : pour.assumed.filter((key) => rests.has(key));
+  return keys.length === 0 ? [] : [found(pour, "pressure.assumed", "look", { keys }, "mix")];
 }
 
 const keyOf = (settings: string, day: PourDay | null, findings: readonly Finding[]): string => JSON.stringify([settings, day, findings]);

@@ -20,14 +20,17 @@ const acts: Readonly<Record<Fix["kind"], (fix: Fix, display: Display) => string>
   "closer wales": (fix, display) =>
     typeof fix.detail.at_mm === "number"
       ? `One more wale at ${length(fix, "at_mm", display)}`
-      : `Wales every ${length(fix, "spacing_mm", display)}`,
+      : `Wales at ${text(fix, "heights")} from the foot up`,
   "stronger ties": (fix) => `Ties that carry ${text(fix, "carries")}`,
   "closer ties": (fix, display) => `Ties every ${length(fix, "spacing_mm", display)}`,
   "closer shores": (fix, display) => `Shores every ${length(fix, "spacing_mm", display)}`,
   "brace shores": (fix, display) => `Shores braced every ${length(fix, "unbraced_mm", display)} of their height`,
   "bigger mudsills": (fix, display) => `Mudsills ${length(fix, "long_mm", display)} by ${length(fix, "wide_mm", display)}`,
-  "hold down": (fix) => `Hold it down for ${text(fix, "carries")}`,
-  braces: (fix, display) => `Braces every ${length(fix, "spacing_mm", display)}`,
+  "hold down": (fix, display) =>
+    fix.detail.spacing_mm === 0
+      ? `Hold it down with ${text(fix, "number")} that carry ${text(fix, "carries")} each`
+      : `Hold it down for ${text(fix, "carries")} every ${length(fix, "spacing_mm", display)}`,
+  braces: (fix, display) => `Braces${"stuff" in fix.detail ? ` of ${text(fix, "stuff")}` : ""} every ${length(fix, "spacing_mm", display)}`,
   "bigger bolts": (fix) => `Corner bolts that carry ${text(fix, "carries")}`,
   "held rate": (fix, display) =>
     `Only as a written act: passes of ${length(fix, "pass_mm", display)} every ${text(fix, "every_min")} min, kept by one named person with a stick and a watch`,

@@ -34,6 +34,13 @@ const nothingBy: Readonly<Record<WhyFullHead, string>> = {
   "outside the formula": "it lies outside the range of the formula",
 };
 
+const assumed: Readonly<Record<string, string>> = {
+  "mix.weight": "what the concrete weighs",
+  "mix.slump": "its slump",
+  "mix.cement": "its cement",
+  "weather.concrete": "how warm it is when it is placed",
+};
+
 /** What can be found about pressure and form. */
 export const formSayings = {
   "pressure.no-dimension": (told) =>
@@ -55,6 +62,10 @@ export const formSayings = {
     `${place(told)}: the held rate earns nothing, since ${nothingBy[text(told.detail, "why") as WhyFullHead] ?? "full head counts all the same"}; it is judged by full head`,
   "pressure.held-small": (told) =>
     `${place(told)}: at the held rate its weakest part carries ${ofHundred(figure(told.detail, "held_of100"))}; from the hose it is full in ${minutes(told, "hose_min")} and carries ${ofHundred(figure(told.detail, "hose_of100"))}. Whoever holds the rate must be able to stop the hose`,
+  "pressure.assumed": (told) => {
+    const keys = list(told.detail, "keys");
+    return `${place(told)}: nobody wrote down ${listed(keys.map((key) => assumed[key] ?? readable(key)))}; what is usual is taken, and the pressure rests on it`;
+  },
   "form.none": (told) => `${place(told)}: nothing says how it is formed; write its form, or that it is cast against earth or old work`,
   "form.other-kind": (told) =>
     `${place(told)}: a ${readable(text(told.detail, "form"))} form does not form a ${readable(text(told.detail, "shape"))}; choose a form of its kind`,
