@@ -1,4 +1,4 @@
-import type { Brace, Lumber } from "../build";
+import type { Brace } from "../build";
 import { alongBrace_lb, shoreMember, windBrace_lb_ft } from "../concrete";
 import type { Tally } from "./form-ask";
 import { feet, inches, kNmOfPoundsPerFoot, kNOfPounds, pounds } from "./form-units";
@@ -29,12 +29,10 @@ export function judgeBrace(tally: Tally, brace: Brace, horizontal_kN: number, fo
         load: { value: along_kN, unit: "kN" },
         documents: ["NDS", "ACI 347"],
         doubts: stuff.doubts,
-        source: sourceOf(brace.stuff),
+        source: brace.stuff.from,
       }),
     );
   }
   tally.fastener("brace feet", brace.foot, along_kN, [], footMust ? "stop" : "look");
   if (brace.lands === null) tally.say("form.brace-lands", "look", { load_kN: along_kN });
 }
-
-export const sourceOf = (lumber: Lumber) => lumber.from;

@@ -70,7 +70,7 @@ export function proposed(ask: FormAsk, form: FormSpec, display: Display): readon
 }
 
 /** The form with its bands or wales at other heights. */
-export function across<F extends ColumnFormSpec | WallFormSpec>(form: F, at_mm: readonly number[]): FormSpec {
+function across<F extends ColumnFormSpec | WallFormSpec>(form: F, at_mm: readonly number[]): FormSpec {
   return form.kind === "column" ? { ...form, bands: { ...form.bands, at_mm } } : { ...form, wales: { ...form.wales, at_mm } };
 }
 

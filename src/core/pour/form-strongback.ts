@@ -8,10 +8,10 @@ import { feet, kNOfPounds, pounds, poundsPerFoot } from "./form-units";
 import { doubtsOfFastener } from "./guess";
 import { member } from "./members";
 
-/** Moment of the pressure above a depth about that depth, lb ft for each foot of width. */
-function momentAbove(d: Diagram, depth: number): number {
-  const knee = Math.min(d.most_psf / d.weight_pcf, depth);
-  const below = depth - knee;
+/** Moment of the pressure above a level so many feet down about that level, lb ft for each foot of width. */
+function momentAbove(d: Diagram, down: number): number {
+  const knee = Math.min(d.most_psf / d.weight_pcf, down);
+  const below = down - knee;
   return (d.weight_pcf * knee ** 3) / 6 + (d.weight_pcf * knee ** 2 * below) / 2 + (d.most_psf * below ** 2) / 2;
 }
 
@@ -26,7 +26,7 @@ function depthOf(d: Diagram, force: number): number {
  * An upright on two supports, its foot and a point so far under the top, that takes the whole diagram of its width: the greatest moment between them or over the
  * upper one, and shear. Statics, closed form. Sag as of a triangle of the same sum, 0.01304 W l³ / (E I), which an even load does not exceed.
  */
-export function strongbackForces(d: Diagram, under: number) {
+function strongbackForces(d: Diagram, under: number) {
   const span = d.height_ft - under;
   const whole = thrust_lb_ft(d, 0, d.height_ft);
   const upper = momentAbove(d, d.height_ft) / span;

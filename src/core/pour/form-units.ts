@@ -15,10 +15,10 @@ export const kNmOfPoundsPerFoot = (line: number): number => (line * pound_kN) / 
 
 /** kPa and lb/ft2: 1 psf = 0.04788025898 kPa. */
 export const psfOf = (pressure_kPa: number): number => fromModel("pressure", pressure_kPa / 1000, "psf");
-export const kPaOfPsf = (pressure: number): number => 1000 * toModel("pressure", pressure, "psf");
+export const kPaOfPsf = (value: number): number => 1000 * toModel("pressure", value, "psf");
 
 /** Standard gravity, m/s2 (ISO 80000-3). */
-export const gravity = 9.80665;
+const gravity = 9.80665;
 
 /** kN of a mass in kg, or kN/m3 of kg/m3. */
 export const weightOf = (mass_kg: number): number => (mass_kg * gravity) / 1000;

@@ -28,7 +28,7 @@ export interface WallParts {
 }
 
 /** Ties hold two formed faces against each other, or one against old work; into earth they hold nothing. */
-export function supportOf(form: WallFormSpec, other: "earth" | "old work" | null): readonly [WaleSupport, number] | null {
+function supportOf(form: WallFormSpec, other: "earth" | "old work" | null): readonly [WaleSupport, number] | null {
   if (form.ties !== null && other !== "earth") return ["ties", form.ties.spacing_mm];
   if (form.strongbacks !== null) return ["strongbacks", form.strongbacks.spacing_mm];
   return form.brace !== null && other !== null ? ["braces", form.brace.spacing_mm] : null;

@@ -117,6 +117,9 @@ export interface MemberSheet {
   readonly source: Source | null;
 }
 
+/** kN of a column's whole form, kN/m of a wall's. */
+export type ByForm = number;
+
 export interface FormSheet {
   readonly members: readonly MemberSheet[];
   /** Position in `members` of what gives first. */
@@ -126,7 +129,7 @@ export interface FormSheet {
   readonly thrustAt_mm: number;
   readonly oneSided: boolean;
   /** Upward force on the form, its own weight against it, and what hold-downs carry; kN (column: all; wall: for each metre). */
-  readonly lift: { readonly up: number; readonly weight: number | null; readonly held: number; readonly needed: number };
+  readonly lift: { readonly up: ByForm; readonly weight: ByForm | null; readonly held: ByForm; readonly needed: ByForm };
   /** Wind, or 100 lb/ft, or 2 % of the dead load: what the bracing is asked, kN/m. */
   readonly bracing_kN_m: number;
   /** Bands from the foot up that would do, where bands are asked for; mm. Null: none can. */
