@@ -15,6 +15,7 @@ export * from "./lumber-grades";
 export * from "./lumber-sizes";
 export * from "./maturity";
 export * from "./member";
+export * from "./mix";
 export * from "./placing";
 export * from "./plywood";
 export * from "./point-loads";

@@ -149,3 +149,15 @@ function rests(of: Free, long_mm: number, wide_mm: number, kerf_mm: number, alon
   const above: Free = { ...of, y_mm: of.y_mm + wide_mm + kerf_mm, wide_mm: above_mm, long_mm: alongFirst ? of.long_mm : long_mm };
   return [right, above].filter((rest) => rest.long_mm > 0 && rest.wide_mm > 0);
 }
+
+/** Edges that a saw has opened, mm: those of every part that do not lie on an edge of the sheet. Unsealed they drink and bond (common practice, no source). */
+export function cutEdge_mm(cut: CutList, sheet: Sheet): number {
+  const open = (from: number, to: number, whole: number): number => (from > same_mm ? 1 : 0) + (to < whole - same_mm ? 1 : 0);
+  return cut.sheets
+    .flat()
+    .reduce(
+      (sum, p) =>
+        sum + open(p.x_mm, p.x_mm + p.long_mm, sheet.long_mm) * p.wide_mm + open(p.y_mm, p.y_mm + p.wide_mm, sheet.wide_mm) * p.long_mm,
+      0,
+    );
+}

@@ -17,7 +17,7 @@ import { leastDimension_mm } from "./shapes";
 
 /** Rounded so that a limit written in whole degrees meets itself on the way back. */
 const inF = (at_C: number): number => Math.round(fromModel("temperature", at_C, "F") * 1e6) / 1e6;
-const inC = (at_F: number): number => toModel("temperature", at_F, "F");
+const inC = (fahrenheit: number): number => toModel("temperature", fahrenheit, "F");
 
 interface Said<T> {
   readonly value: T;

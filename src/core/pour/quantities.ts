@@ -3,7 +3,7 @@ import type { Build, Pour, PourElement } from "../build";
 import { bar, barStock_ft, lap_in } from "../concrete";
 import { barMass_kg } from "./bars";
 import { cutLengths, inRuns, type Piece, type StockLength } from "./cut-lengths";
-import { type CutList, cutSheets, type Part, type Sheet, tiles } from "./cut-list";
+import { type CutList, cutEdge_mm, cutSheets, type Part, type Sheet, tiles } from "./cut-list";
 import { faultyDimension, measures } from "./element";
 import { type FormGoods, formGoods } from "./form-goods";
 import { lumberStock_mm } from "./form-parts";
@@ -14,8 +14,8 @@ import { found } from "./found";
 export interface Quantities {
   /** Of all elements. */
   readonly formArea_m2: number;
-  /** One list for each thickness of plywood. */
-  readonly sheets: readonly { readonly ply: string; readonly cut: CutList }[];
+  /** One list for each thickness of plywood, with the length of cut edges to seal before they meet concrete. */
+  readonly sheets: readonly { readonly ply: string; readonly cut: CutList; readonly cutEdge_mm: number }[];
   readonly lumber: readonly { readonly size: string; readonly stock: readonly StockLength[] }[];
   readonly fasteners: readonly { readonly name: string; readonly number: number; readonly what: "ties" | "fasteners" }[];
   /** Bars in stock lengths, by size. */
@@ -75,13 +75,13 @@ function grouped<T, K extends string | number>(list: readonly T[], key: (one: T)
 
 function sheetsOf(goods: readonly FormGoods[]): Quantities["sheets"] {
   const parts = goods.flatMap((g) => g.panels.map((part): [string, Part] => [g.sheathing?.ply ?? "", part]));
-  return [...grouped(parts, ([ply]) => ply)].map(([ply, list]) => ({
-    ply,
-    cut: cutSheets(
+  return [...grouped(parts, ([ply]) => ply)].map(([ply, list]) => {
+    const cut = cutSheets(
       list.flatMap(([, part]) => tiles(part, sheet)),
       sheet,
-    ),
-  }));
+    );
+    return { ply, cut, cutEdge_mm: cutEdge_mm(cut, sheet) };
+  });
 }
 
 function lumberOf(goods: readonly FormGoods[]): Quantities["lumber"] {

@@ -5,6 +5,7 @@ import { barFindings } from "./bars-findings";
 import { pourDay } from "./day";
 import { faultyDimension, measures, sidesAreFormed, uprightOf } from "./element";
 import { fixesOf } from "./fixes";
+import { footingFindings } from "./footing-load";
 import type { FormAsk } from "./form-ask";
 import { type Head, headOf } from "./form-head";
 import { judgeForm, mostOf } from "./form-judge";
@@ -102,7 +103,7 @@ export function pourSheet(build: Build, p: number): PourSheet {
   const settings = settingsOf(build, p);
   const made = madeOf(build, pour, settings);
   const { day, findings: ofDay } = pourDay(build, p);
-  const others = [...pour.elements.flatMap((element) => barFindings(build, pour, element)), ...ofDay];
+  const others = [...pour.elements.flatMap((element) => barFindings(build, pour, element)), ...footingFindings(build, p), ...ofDay];
   const key = keyOf(settings, day, others);
   const known = kept.get(pour);
   if (known?.key === key) return known.sheet;

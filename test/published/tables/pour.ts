@@ -10,13 +10,19 @@ import {
   cover_in,
   development_in,
   floatAfter_h,
+  formTrench_ft,
+  freeWater_lb,
   initialSet_h,
   lap_in,
+  largestAggregate_in,
+  mixParts,
   rise_ft_h,
   slope,
+  solid_m3,
   swell,
   tieSpacing_in,
   topWidth_ft,
+  trenchRules,
   trenchVolume_ft3_ft,
   withWaste_yd3,
 } from "../../../src/core/concrete";
@@ -27,7 +33,53 @@ const ld = (f: number, size: number) => () => development_in(b(size), f, 60_000,
 const lap = (f: number, size: number) => () => lap_in(b(size), f, 60_000, false);
 const foot = (size: number, span: number, ends: "simple" | "held") => barUnderFoot(b(size), span, 200, ends);
 
+const ft = 304.8;
+const yd3 = 0.9144 ** 3;
+const mixed = mixParts({
+  water_lb: 305,
+  waterCement: 0.5,
+  air: 0.05,
+  coarse: 0.63,
+  rodded_pcf: 102,
+  gravity: { cement: 3.15, coarse: 2.6, fine: 2.65 },
+});
+
 export const rows = [
+  ...table("volume", "from the dimensions", "computed", 0.00005, [
+    ["column-12in-round-6ft", 0.1745, () => solid_m3({ kind: "column", long_mm: ft, wide_mm: ft, high_mm: 6 * ft, round: true }) / yd3],
+    ["column-12in-square-6ft", 0.2222, () => solid_m3({ kind: "column", long_mm: ft, wide_mm: ft, high_mm: 6 * ft, round: false }) / yd3],
+    ["slab-20ft-6in", 7.407, () => solid_m3({ kind: "slab", long_mm: 20 * ft, wide_mm: 20 * ft, thick_mm: ft / 2 }) / yd3, 0.0005],
+    ["slab-20ft-6in-10-percent", 8.15, () => withWaste_yd3(200 / 27), 0.005],
+  ]),
+  ...table("mix", "NAVEDTRA 14070, a cubic yard by absolute volume", "read", 0.5, [
+    ["cement-lb", 610, () => mixed.cement_lb],
+    ["cement-sacks", 6.49, () => mixed.sacks, 0.005],
+    ["water-gal", 36.6, () => mixed.water_gal, 0.05],
+    ["coarse-lb", 1735, () => mixed.coarse_lb],
+    ["all-but-sand-ft3", 20.035, () => mixed.filled_ft3, 0.005],
+    ["sand-lb", 1153, () => mixed.fine_lb, 2],
+    ["order-water-gal", 2567, () => mixed.water_gal * withWaste_yd3(63.7), 3],
+    ["order-coarse-t", 60.8, () => (mixed.coarse_lb * withWaste_yd3(63.7)) / 2000, 0.05],
+    // The manual's sand is 1 lb a cubic yard more than its own volumes give.
+    ["order-sand-t", 40.4, () => (mixed.fine_lb * withWaste_yd3(63.7)) / 2000, 0.05 + 0.035],
+    ["army-yd3", 63.7, () => 1720.6 / 27, 0.05],
+    ["army-sacks", 495, () => Math.ceil(7.05 * withWaste_yd3(1720.6 / 27)), 0],
+    [
+      "free-water-lb",
+      100.34,
+      () =>
+        freeWater_lb([
+          { mass_lb: 1768, wet_percent: 2 },
+          { mass_lb: 1083, wet_percent: 6 },
+        ]),
+      0.005,
+    ],
+  ]),
+  ...table("aggregate", "ACI 318 26.4.2.1", "from memory", 1e-9, [
+    ["bars-2in", 1.5, () => largestAggregate_in({ clear_in: 2 })],
+    ["form-10in", 2, () => largestAggregate_in({ narrowest_in: 10 })],
+    ["slab-6in", 2, () => largestAggregate_in({ slab_in: 6 })],
+  ]),
   ...table("order", "NAVEDTRA 14070: 63.7 yd3 and 10 %", "read", 0.005, [
     ["with-waste", 70.07, () => withWaste_yd3(63.7)],
     ["sacks", 455, () => Math.ceil(6.49 * withWaste_yd3(63.7)), 0],
@@ -121,12 +173,19 @@ export const rows = [
     ["A-20ft-setback", 15, () => slope.A * 20],
     ["C-20ft-top", 65, () => topWidth_ft(20, 5, "C")],
     ["B", 1, () => slope.B],
+    ["C", 1.5, () => slope.C],
+    ["rock", 0, () => slope.rock],
+    ["protect-at-5ft", 1, () => Number(trenchRules(5, "C").protect && !trenchRules(4.99, "C").protect)],
+    ["ladder-at-4ft", 1, () => Number(trenchRules(4, "C").ladder && !trenchRules(3.99, "C").ladder)],
+    ["engineer-over-20ft", 1, () => Number(trenchRules(20.01, "C").engineer && !trenchRules(20, "C").engineer)],
+    ["spoil-back-ft", 2, () => trenchRules(5, "C").spoilBack_ft],
   ]),
   ...table("excavation", "from the slopes", "computed", 0.005, [
     ["C-6ft-top", 22, () => topWidth_ft(6, 4, "C")],
     ["C-6ft-volume", 78, () => trenchVolume_ft3_ft(6, 4, "C")],
     ["C-6ft-yd3", 2.89, () => trenchVolume_ft3_ft(6, 4, "C") / 27],
   ]),
+  ...table("trench", "working room 2 ft each side", "from memory", 1e-9, [["form-1ft-brace-4ft", 13, () => formTrench_ft(1, 4)]]),
   ...table("swell", "Army FM 5-430", "from memory", 0.01, [
     ["earth-loose", 12.5, () => 10 * swell["common earth"].loose],
     ["earth-compacted", 9, () => 10 * swell["common earth"].compacted],
