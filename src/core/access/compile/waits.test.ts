@@ -16,6 +16,7 @@ describe("waits", () => {
   ])("%j", (over, row) => {
     const { rows, result } = small({ steps, waits: [wait(over)] });
     expect(rows).toEqual([row]);
+    expect(result.statements[0]).toEqual({ rule: "wait", id: "w", step: "a", other: "b", detail: { plain: false, ...over } });
     const { fromEnd = "finish", toEnd = "start" } = over as { fromEnd?: string; toEnd?: string };
     expect([result.arcs.fromEnd[0], result.arcs.toEnd[0]]).toEqual([fromEnd === "finish" ? 1 : 0, toEnd === "finish" ? 1 : 0]);
   });
