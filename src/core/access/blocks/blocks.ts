@@ -35,7 +35,7 @@ export function findBlocks(
   work: WorkLeft = { left: mostWork },
 ): Blocks {
   const blocks: Block[] = [];
-  const without = new Uint8Array(program.facts.statements.length);
+  const without = new Uint8Array(program.facts.count);
   for (let next: ClauseSearch = search; ; next = new ClauseSearch(problem, without)) {
     if (next !== search) {
       const answer = work.left > 0 ? next.solve([], work.left) : "budget";
@@ -69,7 +69,7 @@ export function findingsOf(program: Program, { blocks, all }: Blocks): Finding[]
   return blocks.map(({ facts, minimal }, i) => {
     const finding = findingOf(
       program.build,
-      facts.map((fact) => program.facts.statements[fact]).filter((s) => s !== undefined),
+      facts.map((fact) => program.facts.statement(fact)),
     );
     const spent = [...(minimal ? [] : ["set"]), ...(all || i + 1 < blocks.length ? [] : ["rest"])];
     return spent.length === 0 ? finding : { ...finding, detail: { ...finding.detail, spent } };

@@ -6,7 +6,7 @@ export class Closing {
   /** Steps that put up what fills it. */
   readonly fills: readonly number[];
   /** Steps that put up what closes or fills it. */
-  readonly by: ReadonlySet<number>;
+  readonly by: readonly number[];
   readonly #stand: Stand;
   readonly #fillers: readonly number[];
   readonly #ways: readonly { readonly closers: readonly number[]; readonly makers: readonly number[] }[];
@@ -24,9 +24,14 @@ export class Closing {
       closers: site.closers[first + i] as number[],
       makers: site.makers[first + i] as number[],
     }));
-    const ups = (pieces: readonly number[]) => pieces.map((p) => stand.piece(p).up).filter((s) => s >= 0);
-    this.fills = ups(this.#fillers);
-    this.by = new Set([...this.fills, ...this.#ways.flatMap(({ closers }) => ups(closers))]);
+    const by: number[] = [];
+    const ups = (pieces: readonly number[]): void => {
+      for (const p of pieces) if (stand.piece(p).up >= 0) by.push(stand.piece(p).up);
+    };
+    ups(this.#fillers);
+    this.fills = by.slice();
+    for (const { closers } of this.#ways) ups(closers);
+    this.by = by;
   }
 
   /**
@@ -34,24 +39,27 @@ export class Closing {
    * filled stays so until that is dug out.
    */
   closedAt(s: number, fact: number): number[] {
-    const filled = this.#fillers.flatMap((p) => this.#during(p, s, fact));
-    const each = this.#ways.map(({ closers, makers }) => [
-      ...closers.flatMap((p) => this.#during(p, s, fact)),
-      ...makers.flatMap((p) => this.#open(this.#stand.gone(p, s, fact))),
-    ]);
+    const filled: number[] = [];
+    for (const p of this.#fillers) keep(filled, this.#during(p, s, fact));
+    const each = this.#ways.map(({ closers, makers }) => {
+      const options: number[] = [];
+      for (const p of closers) keep(options, this.#during(p, s, fact));
+      for (const p of makers) keep(options, this.#stand.gone(p, s, fact));
+      return options;
+    });
     if (each.length === 0 || each.some((options) => options.length === 0)) return filled;
     const shut = this.program.selector();
     for (const options of each) this.program.clause(fact, shut, options, s);
     return [...filled, shut];
   }
 
-  /** One option for "the piece stands all through s"; none where it cannot. On what goes by itself nobody relies. */
-  #during(p: number, s: number, fact: number): number[] {
-    if (this.#stand.piece(p).goesAfter !== null) return [];
-    return this.#open(this.program.together(fact, [this.#stand.up(p, s), this.#stand.stillThere(p, s)], s));
+  /** One option for "the piece stands all through s"; `never` where it cannot. On what goes by itself nobody relies. */
+  #during(p: number, s: number, fact: number): number {
+    if (this.#stand.piece(p).goesAfter !== null) return never;
+    return this.program.together(fact, [this.#stand.up(p, s), this.#stand.stillThere(p, s)], s);
   }
+}
 
-  #open(option: number): number[] {
-    return option === never ? [] : [option];
-  }
+function keep(options: number[], option: number): void {
+  if (option !== never) options.push(option);
 }

@@ -16,7 +16,8 @@ export function compileHoldPoints(program: Program, reaching: Reaching, asked: r
   if (!build.steps.some((step) => step.holdPoint !== null)) return;
   const workers = workersOf(asked, new Set(build.steps.flatMap((step) => step.holdPoint?.places ?? [])));
   build.steps.forEach((step, h) => {
-    for (const place of new Set(step.holdPoint?.places)) {
+    if (step.holdPoint === null) return;
+    for (const place of new Set(step.holdPoint.places)) {
       const q = build.at.place.get(place);
       if (q === undefined) continue;
       const fact = facts.add({ rule: "hold-point", step: step.id, place }, "steps", h * 1000 + 700);
@@ -24,7 +25,7 @@ export function compileHoldPoints(program: Program, reaching: Reaching, asked: r
       if (!step.reaches.some(({ any }) => any.every((a) => a.place === place)))
         program.clause(fact, -1, reaching.options(h, { any: [{ place, need: { kind: "sight" } }] }), h);
       for (const { step: s, needs } of workers.get(place) ?? []) {
-        if (s === h || closing.fills.includes(s) || (closing.by.has(s) && needs.every((need) => forSetting.includes(need)))) continue;
+        if (s === h || closing.fills.includes(s) || (closing.by.includes(s) && needs.every((need) => forSetting.includes(need)))) continue;
         program.clause(fact, -1, [program.before(s, h), ...closing.closedAt(s, fact)], h);
       }
       for (const up of closing.fills) program.clause(fact, -1, [program.before(h, up)], h);

@@ -16,16 +16,17 @@ export class PlaceFacts {
 
   /** There are no ways into place q but its own, for need n. */
   ways(q: number, n: number): number {
-    return once(this.#ways, q * 65_536 + n, () => {
-      const { id, ways } = this.#place(q);
-      const need = this.site.needs[n] as Passage;
-      const first = this.site.firstWay[q] as number;
-      const passing = this.site.passing(q, n);
-      const full = (keep: boolean) => ways.filter((_, i) => passing.includes(first + i) === keep).map((w) => w.full);
-      const detail = { ...needDetail(need), passing: full(true), narrow: full(false) };
-      return this.facts.add({ rule: "ways", place: id, need: need.kind, detail }, "places", q * 1000 + Math.min(n, 499));
-    });
+    return once(this.#ways, q * 65_536 + n, () => this.facts.addLater(this.#waysOf, q, n, "places", q * 1000 + Math.min(n, 499)));
   }
+
+  readonly #waysOf = (q: number, n: number) => {
+    const { id, ways } = this.#place(q);
+    const need = this.site.needs[n] as Passage;
+    const first = this.site.firstWay[q] as number;
+    const passing = this.site.passing(q, n);
+    const full = (keep: boolean) => ways.filter((_, i) => passing.includes(first + i) === keep).map((w) => w.full);
+    return { rule: "ways" as const, place: id, need: need.kind, detail: { ...needDetail(need), passing: full(true), narrow: full(false) } };
+  };
 
   through(q: number, way: number): number {
     return once(this.#through, way, () => {

@@ -143,7 +143,7 @@ export class Program {
   together(fact: number, options: readonly number[], asked = -1, need = -1): number {
     if (options.length === 1) return options[0] as number;
     if (options.includes(never)) return never;
-    const open = options.filter((option) => option !== always);
+    const open = options.includes(always) ? options.filter((option) => option !== always) : options;
     if (open.length < 2) return open[0] ?? always;
     const selector = this.selector();
     this.each(fact, selector, open, asked, need);

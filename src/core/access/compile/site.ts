@@ -28,14 +28,19 @@ export class Site {
     this.closers = ways.map(() => []);
     this.makers = ways.map(() => []);
     this.fillers = build.places.map(() => []);
-    const numbers = new Map(ways.map((w, i) => [w.full, i]));
-    const note = (refs: readonly WayRef[], lists: number[][], piece: number): void => {
-      for (const ref of new Set(refs.map((r) => numbers.get(`${r.place}.${r.way}`) ?? -1))) if (ref >= 0) lists[ref]?.push(piece);
+    // Pieces come in order: one that is there already is the last.
+    const note = (list: number[] | undefined, piece: number): void => {
+      if (list !== undefined && list[list.length - 1] !== piece) list.push(piece);
+    };
+    const wayOf = ({ place, way }: WayRef): number => {
+      const q = build.at.place.get(place) ?? -1;
+      const at = build.places[q]?.ways.findIndex((w) => w.id === way) ?? -1;
+      return at < 0 ? -1 : (this.firstWay[q] as number) + at;
     };
     build.pieces.forEach((piece, p) => {
-      note(piece.closes, this.closers, p);
-      note(piece.makes, this.makers, p);
-      for (const place of new Set(piece.fills)) this.fillers[build.at.place.get(place) ?? -1]?.push(p);
+      for (const ref of piece.closes) note(this.closers[wayOf(ref)], p);
+      for (const ref of piece.makes) note(this.makers[wayOf(ref)], p);
+      for (const place of piece.fills) note(this.fillers[build.at.place.get(place) ?? -1], p);
     });
     this.#ring = this.#rings();
   }

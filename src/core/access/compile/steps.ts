@@ -29,9 +29,10 @@ export function reachesOf(build: Build, s: number): AskedReach[] {
 export function compileSteps(program: Program, reaching: Reaching, asked: readonly (readonly AskedReach[])[]): void {
   const { build, facts } = program;
   const stand = new Stand(program);
+  const said = (s: number, i: number) => reachStatement((build.steps[s] as Step).id, asked[s]?.[i] as AskedReach);
   build.steps.forEach((step, s) => {
     asked[s]?.forEach((one, i) => {
-      const fact = facts.add(reachStatement(step.id, one), "steps", s * 1000 + Math.min(i, 599));
+      const fact = facts.addLater(said, s, i, "steps", s * 1000 + Math.min(i, 599));
       program.clause(fact, -1, reaching.options(s, one.reach), s);
     });
     step.leansOn.forEach(({ piece, once }, i) => {

@@ -13,7 +13,7 @@ export class Reasons {
   /** Position of the reason for a link that clause `c` asks for. @param atom the link; -1 where it is a choice not yet of two steps */
   of(clause: number, atom: number): number {
     const { program } = this;
-    const fact = program.facts.statements[program.fact.at(clause)] as Statement;
+    const fact = program.facts.statement(program.fact.at(clause));
     const asked = program.asked.at(clause);
     const from = atom < 0 ? -1 : program.from.at(atom);
     const to = atom < 0 ? -1 : program.to.at(atom);
@@ -71,7 +71,7 @@ export class Reasons {
     const fact = program.fact.at(clause);
     let first = clause;
     while (first >= 0 && (program.fact.at(first) !== fact || program.guard.at(first) >= 0)) first--;
-    const choice = program.build.choices.find((c) => c.id === program.facts.statements[fact]?.id);
+    const choice = program.build.choices.find((c) => c.id === program.facts.statement(fact).id);
     for (let at = program.clauseStart.at(first), i = 0; at < program.clauseStart.at(first + 1); at++, i++) {
       if (program.options.at(at) === guard) return choice?.either[i];
     }

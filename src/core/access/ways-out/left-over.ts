@@ -49,5 +49,5 @@ function setAside(build: Build): string[] {
   const search = new ClauseSearch(problem);
   if (search.solve([], mostWork) !== "no") return [];
   const { blocks } = findBlocks(program, problem, search, mostOthers);
-  return blocks.flatMap((block) => relaxed(program, block).flatMap((fact) => program.facts.statements[fact] ?? [])).map(keyOf);
+  return blocks.flatMap((block) => relaxed(program, block).map((fact) => program.facts.statement(fact))).map(keyOf);
 }
