@@ -92,12 +92,14 @@ export class DynamicOrder {
     const ahead = this.#forward(v, u);
     if (ahead === null) return false;
     const behind = this.#backward(u, v);
-    const byPlace = (a: number, b: number) => (this.at[a] as number) - (this.at[b] as number);
-    const nodes = [...behind.sort(byPlace), ...ahead.sort(byPlace)];
-    const places = nodes.map((x) => this.at[x] as number).sort((a, b) => a - b);
-    nodes.forEach((x, i) => {
-      this.at[x] = places[i] as number;
-    });
+    const { at } = this;
+    const byPlace = (a: number, b: number) => (at[a] as number) - (at[b] as number);
+    const nodes = behind.sort(byPlace);
+    for (const x of ahead.sort(byPlace)) nodes.push(x);
+    const places = new Int32Array(nodes.length);
+    for (let i = 0; i < places.length; i++) places[i] = at[nodes[i] as number] as number;
+    places.sort();
+    for (let i = 0; i < places.length; i++) at[nodes[i] as number] = places[i] as number;
     return true;
   }
 

@@ -15,7 +15,8 @@ export interface StoreNeeds {
  * What a piece that goes by itself has used does not come back: nobody carries it away.
  */
 export function storeNeeds(build: Build): StoreNeeds {
-  const used = new Set<string>(build.pieces.flatMap((p) => p.uses.map((u) => u.of as string)));
+  const used = new Set<string>();
+  for (const piece of build.pieces) for (const { of } of piece.uses) used.add(of);
   const counted = [
     ...build.stock.map((s) => ({ id: s.id as string, inHand: s.inHand })),
     ...build.equipment.filter((e) => used.has(e.id)).map((e) => ({ id: e.id as string, inHand: e.number })),

@@ -7,7 +7,7 @@ import { type ClauseProblem, fails, holds } from "./problem";
 import { type Clash, clauseClash, ringClash } from "./reasons";
 import { startOrder } from "./start-order";
 import { Theory } from "./theory";
-import { type Refutation, trace } from "./trace";
+import { type Refutation, trace, traceAssumed } from "./trace";
 import { byTheory, chosen, Trail } from "./trail";
 import { Watches } from "./watches";
 
@@ -37,6 +37,7 @@ export class ClauseSearch {
   #arcsClosed = -1;
   #refutation: Refutation | null = null;
   #never: Refutation | null = null;
+  #failed = -1; // a literal that was assumed and fails
 
   /** @param without statements whose clauses are left out (1) */
   constructor(problem: ClauseProblem, without: Uint8Array | null = null) {
@@ -62,7 +63,7 @@ export class ClauseSearch {
   solve(assumed: readonly number[] = [], budget = Number.POSITIVE_INFINITY, lead = 0): Answer {
     this.#goBack(0);
     this.#lead = lead;
-    this.#refutation = this.#never;
+    [this.#refutation, this.#failed] = [this.#never, -1];
     const end = this.work + this.#theory.work + budget;
     while (this.#refutation === null) {
       const clash = this.#propagate();
@@ -70,7 +71,7 @@ export class ClauseSearch {
         if (!this.#learn(clash)) this.#refutation = this.#never = trace(clash, this.#clauses, this.#trail, this.#theory);
       } else if (this.#trail.level > 0 || !this.#close()) {
         if (this.work + this.#theory.work > end) return "budget";
-        if (!this.#step(assumed)) return this.#refutation === null ? "yes" : "no";
+        if (!this.#step(assumed)) return this.#failed < 0 ? "yes" : "no";
       }
     }
     return "no";
@@ -102,8 +103,9 @@ export class ClauseSearch {
     return this.#theory.instant(node);
   }
 
-  /** After "no": what it rests on. */
+  /** After "no", before the next question: what it rests on. */
   get refutation(): Refutation {
+    if (this.#failed >= 0) return traceAssumed(this.#failed, this.#clauses, this.#trail, this.#theory);
     return this.#refutation ?? { statements: [], assumptions: [] };
   }
 
@@ -207,8 +209,7 @@ export class ClauseSearch {
     while (this.#trail.level < assumed.length) {
       const literal = assumed[this.#trail.level] as number;
       if (this.#trail.value(literal) === -1) {
-        this.#refutation = trace({ clause: -1, literals: [literal] }, this.#clauses, this.#trail, this.#theory);
-        this.#refutation = { ...this.#refutation, assumptions: [...this.#refutation.assumptions, literal] };
+        this.#failed = literal;
         return false;
       }
       this.#begin();

@@ -50,3 +50,9 @@ export function trace(clash: Clash, clauses: Clauses, trail: Trail, theory: Theo
     assumptions: assumed.sort((a, b) => place(a) - place(b)).map((v) => trail.literals.at(place(v))),
   };
 }
+
+/** What it rests on that a literal fails which was to be assumed next. */
+export function traceAssumed(literal: number, clauses: Clauses, trail: Trail, theory: Theory): Refutation {
+  const { statements, assumptions } = trace({ clause: -1, literals: [literal] }, clauses, trail, theory);
+  return { statements, assumptions: [...assumptions, literal] };
+}
