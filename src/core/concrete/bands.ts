@@ -100,12 +100,15 @@ export function layoutBy(d: Diagram, rules: LayoutRules): readonly number[] | nu
 
 const closest_in = 4;
 
+/** As wide as the member itself carries, and the next one with a gap as wide above it: so gaps only widen from the foot up. */
 function widest(d: Diagram, rules: LayoutRules, low_in: number, at_in: number, most_in: number): number | null {
   const byGap = Math.min(most_in, rules.gap_in(pressureAt_psf(d, d.height_ft - at_in / 12)));
   const least = Math.min(closest_in, most_in);
   for (let steps = Math.floor(byGap / rules.step_in + 1e-9); steps * rules.step_in >= least - 1e-9; steps -= 1) {
     const gap = steps * rules.step_in;
-    if (rules.of100(between_lb_ft(d, low_in, at_in + gap / 2)) <= 100) return at_in + gap;
+    const own = between_lb_ft(d, low_in, at_in + gap / 2);
+    const next = between_lb_ft(d, at_in + gap / 2, Math.min(d.height_ft * 12, at_in + 1.5 * gap));
+    if (rules.of100(own) <= 100 && rules.of100(next) <= 100) return at_in + gap;
   }
   return null;
 }
