@@ -1,7 +1,7 @@
 import { describe, expect, test } from "vitest";
 import { type Drawing, dark, formDrawing, formTwin, type Mark, svgText } from "../../src/draw";
 import { troubles } from "./checks";
-import { all, column } from "./form-sheets";
+import { all, column, oneSided } from "./form-sheets";
 import { keepForLooking } from "./gallery";
 
 type Text = Extract<Mark, { shape: "text" }>;
@@ -99,7 +99,7 @@ describe("form and pressure", () => {
   });
 
   test("what gives first is marked by weight, warning colour and words", () => {
-    expect(mark("band 0").role).toBe("timber-first");
+    expect(mark("band 0").role).toBe("timber-over");
     expect(mark("band 1").role).toBe("timber");
     const lines = drawing.parts[0]!.marks.filter((one): one is Text => one.shape === "text" && one.id.startsWith("line tag bands 0"));
     expect(lines.map(({ text, weight, role }) => [text, weight, role])).toEqual([
@@ -112,6 +112,16 @@ describe("form and pressure", () => {
     keepForLooking("form-column-dark", svgText(drawing, { palette: dark }));
     expect(svgText(drawing, { palette: dark })).toContain(dark.warn);
   });
+});
+
+test("the face that has a form stands on the left, with its brace", () => {
+  const turned = { ...oneSided, element: { ...oneSided.element, faces: [{ face: "a", against: "earth", visible: false }] } } as const;
+  const [one, other] = [oneSided, turned].map((drawable) => svgText(formDrawing({ ...drawable, units: "us", width: 600, text: 14 })));
+  expect(other).toBe(one);
+  const marks = formDrawing({ ...turned, units: "us", width: 600, text: 14 }).parts[0]!.marks;
+  const at = (id: string) => marks.find((mark) => mark.id === id)!;
+  expect(at("brace").x1).toBeLessThan(at("concrete").x0);
+  expect(at("backing right").x0).toBeCloseTo(at("concrete").x1, 6);
 });
 
 test("the twin says the same in rows: every member, and every band at its height", () => {

@@ -61,7 +61,9 @@ function elementRow(pour: Pour, sheet: ElementSheet): ElementRow {
       ? `${partWords(first.part).replace(/^the /, "")} ${of100(first.of100)}`
       : element?.form
         ? "no figures"
-        : "no form written";
+        : sheet.pressure === null
+          ? "no form"
+          : "no form written";
   const number = element && element.number > 1 ? `, ${element.number} alike` : "";
   return { id: element?.id ?? "", name: `${element?.name ?? ""}${number}`, says, over };
 }

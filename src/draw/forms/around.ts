@@ -4,7 +4,7 @@ import type { Body } from "./body";
 import { braceMarks, bracePlace } from "./brace";
 import type { Room, Section, Solid } from "./section";
 import { concrete, ground, holdDown, outside_mm, over_mm, type Side, seal, upArrow } from "./sides";
-import { isLoud } from "./tags";
+import { isFirst, roleOf } from "./tags";
 
 /** One side of a form as far as both kinds share it: how thick it stands outside the concrete at each layer, mm. */
 export interface Depths {
@@ -52,14 +52,7 @@ export function around({ form, sheet, body, solids, tags, notes, half_mm, braced
   const brace = form.brace;
   const free = Math.max(0, room.wide_mm(top - bottom) - 2 * half_mm);
   const met_mm = outside_mm(body, "left", Math.min(brace?.rise_mm ?? 0, body.high_mm), braced_mm);
-  const braced = brace
-    ? braceMarks(
-        brace,
-        met_mm,
-        bracePlace(brace, free + half_mm + met_mm, room.roomy),
-        isLoud(sheet, "braces") || isLoud(sheet, "brace feet"),
-      )
-    : null;
+  const braced = brace ? braceMarks(brace, met_mm, bracePlace(brace, free + half_mm + met_mm, room.roomy), braceRole(sheet)) : null;
   const left_mm = Math.min(-half_mm - 30, braced?.left_mm ?? 0);
   const right_mm = half_mm + 30;
   return {
@@ -73,3 +66,6 @@ export function around({ form, sheet, body, solids, tags, notes, half_mm, braced
     foot_mm: 0,
   };
 }
+
+const braceRole = (sheet: FormSheet | null): Solid["role"] =>
+  isFirst(sheet, "brace feet") ? roleOf(sheet, "brace feet", "timber") : roleOf(sheet, "braces", "timber");

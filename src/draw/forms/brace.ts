@@ -27,7 +27,7 @@ export function bracePlace(brace: Brace, room_mm: number, roomy: boolean): Brace
 }
 
 /** The brace on the left side of a form, with what it lands on. `x_mm`: where it meets the form. */
-export function braceMarks(brace: Brace, x_mm: number, place: BracePlace, loud: boolean): { solids: Solid[]; left_mm: number } {
+export function braceMarks(brace: Brace, x_mm: number, place: BracePlace, role: Solid["role"]): { solids: Solid[]; left_mm: number } {
   const foot = x_mm - place.run_mm;
   const half = lumberSize_mm(brace.stuff).wide / 2;
   const long = Math.hypot(place.run_mm, brace.rise_mm);
@@ -42,12 +42,11 @@ export function braceMarks(brace: Brace, x_mm: number, place: BracePlace, loud: 
     [endX - nx, endY],
   ];
   const end = cut("brace cut", endX, endY - half * 1.5, endY + half * 1.5);
-  if (place.begun)
-    return { solids: [solid("brace", loud ? "timber-first" : "timber", depth.side, across), ...end], left_mm: endX - nx - 60 };
+  if (place.begun) return { solids: [solid("brace", role, depth.side, across), ...end], left_mm: endX - nx - 60 };
   const [middleX, middleY] = [(x_mm + foot) / 2, brace.rise_mm / 2];
   return {
     solids: [
-      solid("brace", loud ? "timber-first" : "timber", depth.side, across),
+      solid("brace", role, depth.side, across),
       ...landing(brace.lands, foot),
       ...(place.shortened ? cut("brace cut", middleX, middleY - half * 2.5, middleY + half * 2.5) : []),
     ],

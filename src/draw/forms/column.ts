@@ -5,7 +5,7 @@ import type { Body } from "./body";
 import { type At, block, depth, type Room, type Section, type Solid, solid } from "./section";
 import { layer, type Side } from "./sides";
 import { lumberSize_mm, sheathingThick_mm } from "./stuff";
-import { firstOf, heightTags, isLoud, wholeTag } from "./tags";
+import { firstOf, heightTags, isFirst, memberOf, roleOf, wholeTag } from "./tags";
 
 /** How far a band stands out beyond the form, for its bolts. */
 const beyond_mm = 65;
@@ -26,18 +26,20 @@ export function columnSection(element: PourElement, form: ColumnFormSpec, sheet:
   const high = wide * form.bands.stuff.pieces;
   const half = body.wide_mm / 2 + outer + beyond_mm;
   const at = [...form.bands.at_mm].sort((a, b) => a - b);
-  const firstBand = firstOf(sheet, "bands");
   const firstBolt = firstOf(sheet, "corner bolts");
+  const overBolts = (memberOf(sheet, "corner bolts")?.of100 ?? 0) > 100;
   const bands = at.flatMap((y, index): Solid[] => [
-    block(`band ${index}`, firstBand === index ? "timber-first" : "timber", depth.front, -half, y - high / 2, half, y + high / 2),
-    ...[-1, 1].map((out) => bolt(`bolt ${index} ${out}`, out * (half - beyond_mm / 2), y, firstBolt === index || firstBolt === -1)),
+    block(`band ${index}`, roleOf(sheet, "bands", "timber", index), depth.front, -half, y - high / 2, half, y + high / 2),
+    ...[-1, 1].map((out) =>
+      bolt(`bolt ${index} ${out}`, out * (half - beyond_mm / 2), y, overBolts && (firstBolt === index || firstBolt === -1)),
+    ),
   ]);
   const panels = sides.flatMap((side): Solid[] => [
-    layer(`sheathing ${side}`, isLoud(sheet, "sheathing") ? "ply-first" : "ply", body, side, 0, ply),
-    ...(form.battens ? [layer(`battens ${side}`, isLoud(sheet, "battens") ? "timber-first" : "timber", body, side, ply, outer)] : []),
+    layer(`sheathing ${side}`, roleOf(sheet, "sheathing", "ply"), body, side, 0, ply),
+    ...(form.battens ? [layer(`battens ${side}`, roleOf(sheet, "battens", "timber"), body, side, ply, outer)] : []),
     ...footMarks(form, sheet, body, side, { sheathing: ply, uprights: outer }, (at[0] ?? body.high_mm / 4) + high / 2),
   ]);
-  const loose = (["sheathing", "battens"] as const).filter((part) => isLoud(sheet, part));
+  const loose = (["sheathing", "battens"] as const).filter((part) => isFirst(sheet, part));
   return around({
     element,
     form,

@@ -5,7 +5,7 @@ import { type Cast, castOf } from "./cast";
 import { type At, block, depth, type Room, type Section, type Solid, solid, type Tag } from "./section";
 import { cut, ground } from "./sides";
 import { lumberSize_mm, sheathingThick_mm } from "./stuff";
-import { isLoud, wholeTag } from "./tags";
+import { roleOf, wholeTag } from "./tags";
 
 const sill_mm = 45;
 const margin_mm = 150;
@@ -27,7 +27,6 @@ export function deckSection(shape: ElementShape, form: DeckFormSpec | null, shee
   if (cast === null) return null;
   const lift = Math.max(crown - Math.max(...cast.under.map(([, y]) => y)), sill_mm + stack + 60);
   const under = raised(cast.under, lift);
-  const loud = (part: MemberPart, role: "ply" | "timber") => (isLoud(sheet, part) ? (`${role}-first` as const) : role);
   const [l1, l2, l3] = [below(under, ply), below(under, ply + joist.deep), below(under, stack)];
   const shores = shoreMarks(form, sheet, l3, cast.wide_mm, spacing);
   return {
@@ -35,11 +34,11 @@ export function deckSection(shape: ElementShape, form: DeckFormSpec | null, shee
       ...ground(-margin_mm, cast.wide_mm + margin_mm),
       concreteOf(cast, lift),
       ...edgeBoards(cast, lift, ply),
-      solid("sheathing", loud("sheathing", "ply"), depth.upright, ring(under, l1)),
+      solid("sheathing", roleOf(sheet, "sheathing", "ply"), depth.upright, ring(under, l1)),
       ...every(l1, form.joists.spacing_mm, Math.min(joist.wide, form.joists.spacing_mm / 2)).map((at, index) =>
-        endGrain(`joist ${index}`, loud("joists", "timber"), at, joist.wide, joist.deep),
+        endGrain(`joist ${index}`, roleOf(sheet, "joists", "timber"), at, joist.wide, joist.deep),
       ),
-      solid("stringer", loud("stringers", "timber"), depth.upright, ring(l2, l3)),
+      solid("stringer", roleOf(sheet, "stringers", "timber"), depth.upright, ring(l2, l3)),
       ...shores,
       ...(cast.long ? cut("right cut", cast.wide_mm, lift - stack - 60, lift + cast.high_mm + 60) : []),
     ],
@@ -117,11 +116,15 @@ function shorePlaces({ shores }: DeckFormSpec, wide_mm: number, spacing: number)
 
 function shoreMarks(form: DeckFormSpec, sheet: FormSheet | null, line: Line, wide_mm: number, spacing: number): Solid[] {
   const { half, xs } = shorePlaces(form, wide_mm, spacing);
-  const role = isLoud(sheet, "shores") ? "timber-first" : "timber";
+  const role = roleOf(sheet, "shores", "timber");
   const sill = (form.mudsills?.long_mm ?? 0) / 2;
   const shown = Math.min(sill, spacing * 0.42);
   const braces = form.brace
-    ? xs.slice(1).map((x, index) => diagonal(`bracing ${index}`, xs[index] as number, x, form.shores.high_mm, half))
+    ? xs
+        .slice(1)
+        .map((x, index) =>
+          diagonal(`bracing ${index}`, roleOf(sheet, "braces", "timber"), xs[index] as number, x, form.shores.high_mm, half),
+        )
     : [];
   const lacing =
     form.shores.unbraced_mm !== null && form.shores.unbraced_mm < form.shores.high_mm ? [laced(xs, half, form.shores.unbraced_mm)] : [];
@@ -133,25 +136,15 @@ function shoreMarks(form: DeckFormSpec, sheet: FormSheet | null, line: Line, wid
       return [
         ...(top - sill_mm > 40 ? [block(`shore ${index}`, role, depth.side, x - half, sill_mm, x + half, top)] : []),
         ...(form.mudsills
-          ? [
-              block(
-                `mudsill ${index}`,
-                isLoud(sheet, "mudsills") ? "timber-first" : "timber",
-                depth.front,
-                x - shown,
-                0,
-                x + shown,
-                sill_mm,
-              ),
-            ]
+          ? [block(`mudsill ${index}`, roleOf(sheet, "mudsills", "timber"), depth.front, x - shown, 0, x + shown, sill_mm)]
           : []),
       ];
     }),
   ];
 }
 
-function diagonal(id: string, x0: number, x1: number, high: number, half: number): Solid {
-  return solid(id, "timber", depth.ground, [
+function diagonal(id: string, role: Solid["role"], x0: number, x1: number, high: number, half: number): Solid {
+  return solid(id, role, depth.ground, [
     [x0, sill_mm + 120],
     [x0, sill_mm + 120 + half * 2],
     [x1, high * 0.85 + half * 2],

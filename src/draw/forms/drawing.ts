@@ -121,7 +121,7 @@ const titleOf = (wide: number, text: number): string => {
 
 function sectionOf({ element, sheet }: FormAsked, room: Room): Section | null {
   const form = element.form;
-  const body = bodyOf(element.shape);
+  const body = bodyOf(element);
   if (form?.kind === "column" && body) return columnSection(element, form, sheet.form, body, room);
   if (form?.kind === "wall" && body) return wallSection(element, form, sheet.form, body, room);
   if (form?.kind === "deck" || body === null) return deckSection(element.shape, form?.kind === "deck" ? form : null, sheet.form, room);
@@ -138,7 +138,10 @@ const between = 10;
 
 function widths(tags: readonly Tag[], units: Display, text: number) {
   const heights = Math.max(0, ...tags.map((tag) => textWidth(heightText(tag, units), text)));
-  const lines = Math.max(0, ...tags.flatMap((tag) => tag.lines.map((line) => textWidth(line.text, text, line.loud ? 600 : 400))));
+  const lines = Math.max(
+    0,
+    ...tags.flatMap((tag) => tag.lines.map((line) => textWidth(line.text, text, line.first || line.over ? 600 : 400))),
+  );
   return { heights, lines };
 }
 
@@ -176,12 +179,12 @@ function tagMarks(tags: readonly Tag[], { x, top, bottom, place, text, units }: 
         ? []
         : [words(`height ${tag.id}`, "text-soft", { text: heightText(tag, units), x: x + heights, y: base, size: text, anchor: "end" })]),
       ...tag.lines.map((line, at) =>
-        words(`line ${tag.id} ${at}`, line.loud ? "text-warn" : "text", {
+        words(`line ${tag.id} ${at}`, line.over ? "text-warn" : "text", {
           text: line.text,
           x: linesX,
           y: base + at * row,
           size: text,
-          weight: line.loud ? 600 : 400,
+          weight: line.first || line.over ? 600 : 400,
         }),
       ),
     ];

@@ -5,8 +5,10 @@ import { against, type Body } from "./body";
 import { type At, depth, type Room, type Section, type Solid, solid } from "./section";
 import { backing, concrete, cut, ground, layer, outside_mm, outward, type Side } from "./sides";
 import { lumberSize_mm } from "./stuff";
-import { isLoud, memberOf, wholeTag } from "./tags";
+import { memberOf, roleOf, wholeTag } from "./tags";
 
+/** How much smaller a wide one is drawn before it is cut. */
+const smaller = 1.6;
 const sides: readonly Side[] = ["left", "right"];
 
 /** Footings and slabs between boards on stakes; without a form, between earth. A wide one is cut in its middle. */
@@ -16,7 +18,7 @@ export function edgeSection(element: PourElement, form: EdgeFormSpec | null, she
   const stake_mm = 40;
   const margin = thick + stake_mm + 130;
   const high = whole.high_mm;
-  const most = Math.max(high * 1.6, room.wide_mm(high * 1.9) - 2 * margin);
+  const most = Math.max(high * 1.6, room.wide_mm(high * 1.9) * smaller - 2 * margin);
   const shortened = whole.wide_mm > most;
   const wide = shortened ? most : whole.wide_mm;
   const body: Body = { high_mm: high, wide_mm: wide, left_mm: () => -wide / 2, right_mm: () => wide / 2 };
@@ -27,8 +29,8 @@ export function edgeSection(element: PourElement, form: EdgeFormSpec | null, she
       : [backing(body, side, against(element, side) === "old work" ? "old work" : "earth", margin)],
   );
   const boards = formed.flatMap((side): Solid[] => [
-    layer(`board ${side}`, isLoud(sheet, "boards") ? "timber-first" : "timber", body, side, 0, thick, 0),
-    stake(body, side, thick, stake_mm, isLoud(sheet, "stakes")),
+    layer(`board ${side}`, roleOf(sheet, "boards", "timber"), body, side, 0, thick, 0),
+    stake(body, side, thick, stake_mm, roleOf(sheet, "stakes", "timber")),
     ...footMarks(
       { footSealed: false, holdDown: form?.holdDown ?? null },
       sheet,
@@ -55,13 +57,13 @@ export function edgeSection(element: PourElement, form: EdgeFormSpec | null, she
     notes: [],
     left_mm: -reach,
     right_mm: reach,
-    bottom_mm: -high * 0.5,
-    top_mm: high * 1.35,
+    bottom_mm: form ? -high * 0.5 : -high * 0.1,
+    top_mm: form ? high * 1.35 : high * 1.1,
     foot_mm: 0,
   };
 }
 
-function stake(body: Body, side: Side, from: number, wide: number, loud: boolean): Solid {
+function stake(body: Body, side: Side, from: number, wide: number, role: Solid["role"]): Solid {
   const out = outward(side);
   const inner = outside_mm(body, side, 0, from);
   const high = body.high_mm;
@@ -72,5 +74,5 @@ function stake(body: Body, side: Side, from: number, wide: number, loud: boolean
     [inner + (out * wide) / 2, -high * 0.48],
     [inner, -high * 0.3],
   ];
-  return solid(`stake ${side}`, loud ? "timber-first" : "timber", depth.upright, at);
+  return solid(`stake ${side}`, role, depth.upright, at);
 }

@@ -61,11 +61,13 @@ function foot(form: FormSpec, display: Display): Note[] {
 }
 
 /** Members that have no line of their own beside the drawing, where one of them gives first or is over. */
-function beside({ form }: ElementSheet): Note[] {
+function beside({ form: spec }: PourElement, { form }: ElementSheet): Note[] {
   return (form?.members ?? []).flatMap((member, index) => {
     const first = index === form?.first;
-    if (!["braces", "brace feet", "hold-downs"].includes(member.part) || (!first && member.of100 <= 100)) return [];
-    return [loud(`${partWords(member.part)} ${of100(member.of100)}${first ? ": they give first" : ""}`)];
+    const unlined = spec?.kind === "deck" ? ["brace feet"] : ["braces", "brace feet", "hold-downs"];
+    if (!unlined.includes(member.part) || (!first && member.of100 <= 100)) return [];
+    const says = `${partWords(member.part)}: ${of100(member.of100)}${first ? ", they give first" : ""}`;
+    return [member.of100 > 100 ? loud(says) : quiet(says)];
   });
 }
 
@@ -85,7 +87,7 @@ export function formNotes(element: PourElement, sheet: ElementSheet, display: Di
   return [
     ...diagram(sheet, display, who),
     ...heights(sheet),
-    ...beside(sheet),
+    ...beside(element, sheet),
     ...decked(element, sheet, display),
     ...(element.form ? foot(element.form, display) : []),
     ...liftSentences(sheet, display).flatMap(({ says, warn }) => (warn ? [loud(says)] : [])),

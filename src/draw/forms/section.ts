@@ -14,8 +14,10 @@ export interface Solid {
 
 export interface TagLine {
   readonly text: string;
-  /** What gives first, or is over what it may carry. */
-  readonly loud: boolean;
+  /** What gives first. */
+  readonly first: boolean;
+  /** More than it may carry. */
+  readonly over: boolean;
 }
 
 /** What is written beside a member, with a thin line to it. */

@@ -18,19 +18,31 @@ export function firstOf(form: FormSheet | null, part: MemberPart): number | null
   return first.each.reduce((worst, one, index) => (worst < 0 || one.of100 > (first.each[worst]?.of100 ?? 0) ? index : worst), -1);
 }
 
-export const isLoud = (form: FormSheet | null, part: MemberPart): boolean => firstOf(form, part) !== null;
+/** How a member is drawn: heavy where it gives first, in the warning colour where it carries more than it may. `index`: one of several at their heights. */
+export function roleOf<Kind extends "timber" | "ply" | "tie">(
+  form: FormSheet | null,
+  part: MemberPart,
+  kind: Kind,
+  index?: number,
+): Kind | `${Kind}-first` | `${Kind}-over` {
+  const first = firstOf(form, part);
+  if (first === null || (index !== undefined && first !== index && first !== -1)) return kind;
+  return (form?.members[form.first]?.of100 ?? 0) > 100 ? `${kind}-over` : `${kind}-first`;
+}
 
-function lines(form: FormSheet | null, part: MemberPart, of100: number, isFirst: boolean, name: string): TagLine[] {
-  const loud = isFirst || of100 > 100;
+export const isFirst = (form: FormSheet | null, part: MemberPart): boolean => firstOf(form, part) !== null;
+
+function lines(of100: number, first: boolean, name: string): TagLine[] {
+  const over = of100 > 100;
   const text = name === "" ? ofHundred(of100) : `${name} ${ofHundred(of100)}`;
-  return [{ text, loud }, ...(isFirst && form !== null && isLoud(form, part) ? [{ text: "gives first", loud }] : [])];
+  return [{ text, first, over }, ...(first ? [{ text: "gives first", first, over }] : [])];
 }
 
 /** The tag of a member that is drawn as a whole; none where it was not computed. */
 export function wholeTag(form: FormSheet | null, part: MemberPart, at: At): Tag[] {
   const member = memberOf(form, part);
   if (member === null) return [];
-  return [{ id: `tag ${part}`, at, height_mm: null, lines: lines(form, part, member.of100, isLoud(form, part), nameOf(part)) }];
+  return [{ id: `tag ${part}`, at, height_mm: null, lines: lines(member.of100, isFirst(form, part), nameOf(part)) }];
 }
 
 /** A tag for every height at which something stands: `main` without its name, what is fastened there with it. */
@@ -48,10 +60,9 @@ export function heightTags(
         const member = memberOf(form, part);
         const one = member?.each[index];
         if (member === null || one === undefined) return [];
-        const isFirst = firstOf(form, part) === index;
-        return part === main || isFirst || one.of100 > 100
-          ? lines(form, part, one.of100, isFirst, part === main ? "" : (single[part] ?? nameOf(part)))
-          : [];
+        const first = firstOf(form, part) === index;
+        if (part !== main && !first && one.of100 <= 100) return [];
+        return lines(one.of100, first, part === main ? "" : (single[part] ?? nameOf(part)));
       });
       return { id: `tag ${main} ${index}`, at: from(y), height_mm: y, lines: own };
     });
