@@ -166,6 +166,8 @@ export const pourCodes = {
   "cure.result-before": ["results"],
   /** `shored`: the shores stay until after it. */
   "cure.load": ["step", "shored"],
+  /** Days that stand for strength, and so few of them with a mean at 50 °F (10 °C) or above. */
+  "cure.days-cold": ["step", "days", "warm_days"],
   /** The curve of a slow blend may lie lower still. */
   "cure.slow-blend": [],
 } as const satisfies Readonly<Record<string, readonly string[]>>;

@@ -75,6 +75,30 @@ export function loadFindings(c: CureContext, sheets: readonly RemovalSheet[]): F
     });
 }
 
+/** Below this a day does not count: 50 °F, as in the table of ACI 347R. */
+const counts_C = 10;
+
+/** Days said for what carries are meant for ordinary weather: told where many of them are cold. Days under covers that hold the warmth count. */
+export function coldDayFindings(c: CureContext, sheets: readonly RemovalSheet[]): Finding[] {
+  const { held_C, heldFor_min } = c.pour.cure;
+  const { time } = c.clocks;
+  const first = time.dayOf(c.placed);
+  const kept = held_C !== null && held_C >= counts_C ? Math.floor((heldFor_min ?? 0) / 1440) : 0;
+  return sheets.flatMap(({ removal, step, grounds }) => {
+    const ground = grounds.find(({ by }) => by === "days");
+    if (ground === undefined || !carries.has(removal.sort) || ground.at >= never) return [];
+    const days = Math.round((ground.at - c.placed) / 1440);
+    const mild = Array.from({ length: days }, (_, i) => {
+      const { low_C, high_C } = c.air.day(first + i);
+      return i < kept || (low_C + high_C) / 2 >= counts_C;
+    });
+    const warm_days = mild.filter(Boolean).length;
+    return warm_days >= days
+      ? []
+      : [found(c.pour, "cure.days-cold", "look", { step: c.build.steps[step]?.id ?? "", days, warm_days }, "removals")];
+  });
+}
+
 /** The last instant that anything waits for, or shows. */
 export function lastOf(c: CureContext, sheets: readonly RemovalSheet[], least: ElapsedMinute): ElapsedMinute {
   const most = later(c.placed, mostShown_days * 1440);

@@ -33,7 +33,7 @@ const fitting: Readonly<Record<string, string>> = {
 function end(value: number, unit: string, display: "us" | "metric"): string {
   if (unit === "°C" && display === "us") return formatTemperature(value, display);
   if (unit === "m³/h") return formatVolumeRate(value, display);
-  return `${formatFigure(value, 2)}${unit === "" || unit === "%" ? unit : ` ${unit}`}`;
+  return `${formatFigure(value, 2)}${unit === "" ? "" : ` ${unit}`}`;
 }
 
 /** What is wrong in a pour as it is written. */
@@ -42,7 +42,7 @@ export const pourSayings = {
     const [unit, name, source] = [text(detail, "unit"), text(detail, "name"), text(detail, "source")];
     const [least, most] = [figure(detail, "least"), figure(detail, "most")].map((value) => end(value, unit, voice.display));
     const value = text(detail, "value");
-    return `${at}: ${value === "" ? "this" : quoted(value)} is outside what can be computed; the ${name} can be from ${least} to ${most} (${source})`;
+    return `${at}: ${value === "" ? "this" : quoted(value)} is outside what can be computed; the ${name} can be from ${least} to ${most}; source: ${source}`;
   },
   "build.not-in-table": ({ at, detail }) => {
     const near = text(detail, "nearest");
