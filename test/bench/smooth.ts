@@ -1,9 +1,6 @@
-import { spawnSync } from "node:child_process";
 import { mkdirSync, writeFileSync } from "node:fs";
-import { join } from "node:path";
-import { pathToFileURL } from "node:url";
 import type { Page } from "playwright-core";
-import { preview } from "vite";
+import { counter, spread, withApp } from "./app";
 import { realisticDocument } from "./realistic";
 
 // How long the page's main thread works for one step of scrolling or zooming the Dates sheet of a large build, in the browser, as it ships.
@@ -13,29 +10,11 @@ import { realisticDocument } from "./realistic";
 const frame_ms = 16;
 const steps = Number(process.argv[2] ?? 1000);
 
-const top = process.cwd();
-const { launch } = (await import(pathToFileURL(join(top, "test/tools/browser.mjs")).href)) as typeof import("../tools/browser.mjs");
-
-if (!process.argv.includes("--as-built")) {
-  const built = spawnSync(process.execPath, ["node_modules/vite/bin/vite.js", "build", "--logLevel", "warn"], {
-    env: { ...process.env, NODE_ENV: "production" },
-    stdio: "inherit",
-  });
-  if (built.status !== 0) process.exit(built.status ?? 1);
-}
 mkdirSync("dist/bench", { recursive: true });
 const file = "dist/bench/smooth-build.json";
 writeFileSync(file, JSON.stringify(realisticDocument(steps, 1)));
 
-const server = await preview({ preview: { port: 0, host: "127.0.0.1" }, logLevel: "error" });
-const browser = await launch();
-try {
-  const context = await browser.newContext({ viewport: { width: 1440, height: 900 }, locale: "en-US" });
-  await context.addInitScript(() => {
-    Reflect.deleteProperty(window, "showOpenFilePicker");
-  });
-  const page = await context.newPage();
-  await page.goto(server.resolvedUrls!.local[0]!);
+await withApp(async (page) => {
   const [chooser] = await Promise.all([page.waitForEvent("filechooser"), page.getByRole("button", { name: /^open/i }).first().click()]);
   await chooser.setFiles(file);
   await page
@@ -49,25 +28,16 @@ try {
   console.log(`${steps} steps, 1440 by 900, ${await page.locator(".dates svg *").count()} elements on the page`);
   let slow = false;
   for (const [name, times] of Object.entries(took)) {
-    const sorted = [...times].sort((a, b) => a - b);
-    const at = (part: number) => sorted[Math.min(sorted.length - 1, Math.floor(part * sorted.length))]!.toFixed(1);
-    const within = sorted.filter((time) => time < frame_ms).length / sorted.length;
-    console.log(`${name}: median ${at(0.5)} ms, 95 % ${at(0.95)} ms, most ${at(1)} ms; ${Math.round(100 * within)} % under ${frame_ms} ms`);
+    const within = times.filter((time) => time < frame_ms).length / times.length;
+    console.log(`${name}: ${spread(times)}; ${Math.round(100 * within)} % under ${frame_ms} ms`);
     if (name.startsWith("scroll") && within < 0.95) slow = true;
   }
   if (slow) process.exitCode = 1;
-} finally {
-  await browser.close();
-  await server.close();
-}
+});
 
 async function measure(page: Page): Promise<Record<string, number[]>> {
-  const session = await page.context().newCDPSession(page);
-  await session.send("Performance.enable");
-  const worked_ms = async (): Promise<number> => {
-    const { metrics } = await session.send("Performance.getMetrics");
-    return 1000 * (metrics.find(({ name }) => name === "TaskDuration")?.value ?? Number.NaN);
-  };
+  const count = await counter(page);
+  const worked_ms = () => count("TaskDuration");
   const timed = async (act: () => Promise<unknown>): Promise<number> => {
     const before = await worked_ms();
     await act();
