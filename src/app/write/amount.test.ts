@@ -9,7 +9,9 @@ const document = {
     { id: "dig", name: "Dig" },
     { id: "pour-pad", name: "Pour the pad", pour: { strength: "3000 psi" } },
     { id: "cast", pour: { strength: "20 MPa" } },
+    { id: "vault" },
   ],
+  pours: [{ id: "barrel", step: "vault", mix: { strength: "4000 psi" } }],
 };
 const choices = amountChoices(document);
 
@@ -17,16 +19,22 @@ test("only pours of a stated strength and calendars are offered, by name", () =>
   expect(choices.pours).toEqual([
     { id: "pour-pad", name: "Pour the pad" },
     { id: "cast", name: "cast" },
+    { id: "vault", name: "vault" },
   ]);
   expect(choices.calendars.map((one) => one.name)).toEqual(["weekends", "County office"]);
 });
 
-test.each(["24 h", "70 % of pour-pad", "3 days of county", { is: "8 h", on: "weekends" }, { is: "500 psi of cast", from: "engineer" }])(
-  "%j is shown in two fields and written back as it was",
-  (value) => {
-    expect(writtenAmount(value, partsOf(value), choices)).toEqual({ value });
-  },
-);
+test.each([
+  "24 h",
+  "70 % of pour-pad",
+  "75 % of vault",
+  "28 warm days of vault",
+  "3 days of county",
+  { is: "8 h", on: "weekends" },
+  { is: "500 psi of cast", from: "engineer" },
+])("%j is shown in two fields and written back as it was", (value) => {
+  expect(writtenAmount(value, partsOf(value), choices)).toEqual({ value });
+});
 
 test("a pour or an office can be typed by its name", () => {
   expect(typedParts("70 % of Pour the pad", "", choices)).toEqual({ figure: "70 %", of: "pour-pad" });
@@ -38,6 +46,7 @@ test("a pour or an office can be typed by its name", () => {
 test("what does not go together is said, and an empty figure writes nothing", () => {
   expect(writtenAmount("24 h", { figure: "", of: "" }, choices)).toEqual({ value: undefined });
   expect(writtenAmount("", { figure: "70 %", of: "" }, choices)).toBe("“70 %” is a strength: choose the pour that it is of.");
+  expect(writtenAmount("", { figure: "3 warm days", of: "" }, choices)).toBe("“3 warm days” counts from a pour: choose which.");
   expect(writtenAmount("", { figure: "24 h", of: "cast" }, choices)).toBe("“24 h” is no strength; write 70 %, 500 psi or 10 MPa.");
   expect(writtenAmount("", { figure: "70 %", of: "" }, { pours: [], calendars: [] })).toMatch(/^No step here pours/);
 });

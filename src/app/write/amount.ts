@@ -16,17 +16,19 @@ export interface AmountChoices {
   readonly calendars: readonly Option[];
 }
 
-/** The steps that pour to a strength, and the calendars. */
+/** The steps that pour to a strength, by what they say or by the pour written for them, and the calendars. */
 export function amountChoices(document: unknown): AmountChoices {
+  const poured = new Set(listOf(document, "pours").map((pour) => textOf(pour.step)));
   return {
     pours: listOf(document, "steps")
-      .filter((step) => isObject(step.pour))
+      .filter((step) => isObject(step.pour) || poured.has(textOf(step.id)))
       .map(optionOf),
     calendars: optionsOf(document, "calendars"),
   };
 }
 
 const isStrength = (figure: string): boolean => /(%|psi|MPa)$/.test(figure);
+const isWarm = (figure: string): boolean => /^\d+ warm (days?|hours?)$/.test(figure);
 const isDays = (figure: string): boolean => /^\d+ days?$/.test(figure);
 const plain = (text: string): string => text.replace(/[“”"]/g, "").trim().toLowerCase();
 
@@ -58,13 +60,15 @@ export function writtenAmount(
     return { value: on === undefined && Object.keys(rest).length === 0 ? is : { is, ...(on === undefined ? {} : { on }), ...rest } };
   };
   const isCalendar = calendars.some((one) => one.id === of);
-  if (isStrength(figure)) {
+  if (isStrength(figure) || isWarm(figure)) {
     if (of !== "" && !isCalendar) return put(`${figure} of ${of}`, undefined);
     const [only] = pours;
     if (pours.length === 1 && only && of === "") return put(`${figure} of ${only.id}`, undefined);
     return pours.length === 0
       ? "No step here pours to a stated strength, so none can be awaited; write a time, like 24 h."
-      : `“${figure}” is a strength: choose the pour that it is of.`;
+      : isWarm(figure)
+        ? `“${figure}” counts from a pour: choose which.`
+        : `“${figure}” is a strength: choose the pour that it is of.`;
   }
   if (of === "") return put(figure, undefined);
   if (isDays(figure))

@@ -82,7 +82,7 @@ function linkRemovals(draft: PourDraft, context: Context, speaker: Speaker): Pou
 export const stepOfPour = (draft: PourDraft, context: Pick<Context, "names">): string | null =>
   context.names.one("step", draft.step, speakerOf(draft), "step");
 
-export const speakerOf = ({ id }: { readonly id: string }): Speaker => ({ list: "pours", id, copy: null });
+const speakerOf = ({ id }: { readonly id: string }): Speaker => ({ list: "pours", id, copy: null });
 
 /** A pour with its references looked up and what is usual in place of what is not written; `assumed` names that. */
 export function linkPour(draft: PourDraft, context: Context): Pour {

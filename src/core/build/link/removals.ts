@@ -6,7 +6,7 @@ import { thousandths } from "../read/amounts";
 type Ground = NonNullable<Wait["removal"]>["ground"];
 
 /** What a removal waits for, on one ground. */
-export interface Grounded {
+interface Grounded {
   readonly ground: Ground;
   readonly least: Amount | null;
 }
@@ -14,7 +14,7 @@ export interface Grounded {
 /** Strength at which a face that carries nothing may be bared, psi (the strength that survives one freeze, quoting ACI 306R; ACI 347R itself gives hours). */
 const bare_psi = 500;
 /** Expected share for what carries, thousandths (ACI 347R: 70 % where nothing is specified, from memory). */
-export const usualShare = 700;
+const usualShare = 700;
 /** Own rule on the safe side: without evidence, forms that carry stay 28 warm days (common practice: not under about 28 to 30 days). */
 const stays_days = 28;
 /** Not before so many days: earth against a wall; a load on anchors (common practice, no source). */
@@ -58,7 +58,7 @@ function table(pour: Pour, removal: Removal): Grounded {
 }
 
 /** Everything a removal waits for after the finish of its pour: all of it holds. */
-export function groundsOf(pour: Pour, removal: Removal): readonly Grounded[] {
+function groundsOf(pour: Pour, removal: Removal): readonly Grounded[] {
   const said: Grounded[] = removal.days === null ? [] : [{ ground: "days", least: removal.days }];
   switch (removal.sort) {
     case "sides":

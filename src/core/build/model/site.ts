@@ -66,6 +66,8 @@ export interface Stock {
   readonly name: string;
   readonly unit: string;
   readonly inHand: number;
+  /** Concrete that one of it gives (a bag of dry mix); null for anything else. */
+  readonly yields_m3: number | null;
 }
 
 export interface Delivery {

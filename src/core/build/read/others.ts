@@ -5,7 +5,7 @@ import { maybeAmount } from "./amounts";
 import { isDate, maybeMoment, readDate, readTimeOfDay, readWindows } from "./dates";
 import type { BookingDraft, DeliveryDraft, GroupDraft, PersonDraft } from "./drafts";
 import { type Notes, shown } from "./notes";
-import { spot } from "./quantities";
+import { spot, volume_m3 } from "./quantities";
 
 const none: readonly never[] = [];
 const asId = <T extends string>(id: string): T => id as T;
@@ -51,11 +51,12 @@ export const readEquipment = (raw: Member<"equipment">): Equipment => ({
   number: raw.number ?? 1,
 });
 
-export const readStock = (raw: Member<"stock">): Stock => ({
+export const readStock = (raw: Member<"stock">, notes: Notes): Stock => ({
   id: asId(raw.id),
   name: raw.name ?? raw.id,
   unit: raw.unit ?? "",
   inHand: raw.inHand ?? 0,
+  yields_m3: raw.yields === undefined ? null : volume_m3(spot(notes, "yields"), raw.yields),
 });
 
 export function readDelivery(raw: Member<"deliveries">, notes: Notes): DeliveryDraft {

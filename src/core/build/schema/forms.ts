@@ -16,21 +16,19 @@ const lumberObject = v.looseObject({
   from,
 });
 /** A trade size alone ("2x4"), or with what is known of it. */
-export const lumber = v.union([s.line, lumberObject]);
-
-export const plyClassNames = ["I", "II", "structural I"] as const;
+const lumber = v.union([s.line, lumberObject]);
 
 const sheathing = v.looseObject({
   kind: maybe(v.picklist(["plywood", "boards"])),
   ply: maybe(s.line),
-  class: maybe(v.picklist(plyClassNames)),
+  class: maybe(v.picklist(["I", "II", "structural I"])),
   grain: maybe(v.picklist(["across", "along"])),
   boards: maybe(lumber),
   reused: maybe(s.yes),
   from,
 });
 
-export const fastener = v.looseObject({ name: maybe(s.line), carries: s.force, from });
+const fastener = v.looseObject({ name: maybe(s.line), carries: s.force, from });
 
 const brace = v.looseObject({
   stuff: lumber,

@@ -36,7 +36,13 @@ export const person = v.looseObject({
 
 export const equipment = v.looseObject({ id: s.id, name: maybe(s.line), number: maybe(s.wholeIn("equipment")) });
 
-export const stock = v.looseObject({ id: s.id, name: maybe(s.line), unit: maybe(s.line), inHand: maybe(s.numberIn("number")) });
+export const stock = v.looseObject({
+  id: s.id,
+  name: maybe(s.line),
+  unit: maybe(s.line),
+  inHand: maybe(s.numberIn("number")),
+  yields: maybe(s.volume),
+});
 
 const need = maybe(v.picklist(passages));
 const aim = { place: s.ref, need, depth: maybe(s.length), piece: maybe(s.ref) };

@@ -7,7 +7,7 @@ const from = maybe(v.string());
 
 export const cements = ["I", "II", "III", "blend", "slow blend"] as const;
 export const pressureDocuments = ["aci-us", "aci-si", "ciria", "din"] as const;
-export const removalSorts = ["sides", "soffit", "shores", "backfill", "load", "anchors"] as const;
+const removalSorts = ["sides", "soffit", "shores", "backfill", "load", "anchors"] as const;
 
 const mix = v.looseObject({
   strength: s.pressure,
