@@ -148,6 +148,23 @@ test("work is counted and bounded", () => {
   expect(new ClauseSearch(wide).solve([], 10_000)).toBe("yes");
 });
 
+test("what is spent counts the work on arcs too, and every question has a budget of its own", () => {
+  const n = 60;
+  const back = Array.from({ length: n }, (_, i): [number, number] => [n - i, n - i - 1]);
+  const chain = clauses(
+    null,
+    back.map((_, v) => ({ literals: [holds(v), holds(n)], statement: v })),
+    [...back, [-1, -1]],
+    n + 1,
+  );
+  const search = new ClauseSearch(chain);
+  expect(search.solve()).toBe("yes");
+  expect(search.spent).toBeGreaterThan(search.work + n);
+  const cost = search.spent;
+  expect(new ClauseSearch(chain).solve([], cost - search.work)).toBe("budget");
+  expect(search.solve([], cost + 1)).toBe("yes");
+});
+
 test("an empty clause is refuted by its statement alone", () => {
   const problem = clauses(null, [{ literals: [], statement: 4 }], [[0, 1]], 2);
   const { answer, search } = solved(problem);
