@@ -67,17 +67,35 @@ describe("placing", () => {
 
   // Common practice, no source.
   test("a pumped slab takes five or six hands", () => {
-    const count = (area: number) => handsFor("hose", false, area).reduce((sum, one) => sum + one.number, 0);
+    const count = (area: number) => handsFor("hose", false, area, 4).reduce((sum, one) => sum + one.number, 0);
     expect([count(6), count(40)]).toEqual([5, 6]);
   });
 
   test("columns take somebody who watches, and mixing by hand somebody who mixes", () => {
-    expect(handsFor("hose", true, 0)).toEqual([
+    expect(handsFor("hose", true, 0, 4)).toEqual([
       { role: "hose", number: 1 },
       { role: "vibrator", number: 1 },
       { role: "watch", number: 1 },
     ]);
-    expect(handsFor("by hand", true, 0)[0]).toEqual({ role: "mixer", number: 2 });
-    expect(handsFor("chute", false, 30)[0]).toEqual({ role: "chute", number: 1 });
+    expect(handsFor("by hand", true, 0, 1)).toEqual([
+      { role: "mixer", number: 2 },
+      { role: "carry", number: 2 },
+      { role: "vibrator", number: 1 },
+      { role: "watch", number: 1 },
+    ]);
+    expect(handsFor("by hand", true, 0, 0.15)).toEqual([
+      { role: "mixer", number: 1 },
+      { role: "vibrator", number: 1 },
+    ]);
+    expect(handsFor("by hand", false, 0, 0.3)[1]).toEqual({ role: "carry", number: 1 });
+  });
+
+  test("a footing from the chute takes three: it is struck off by who spreads it", () => {
+    expect(handsFor("chute", false, 0, 8)).toEqual([
+      { role: "chute", number: 1 },
+      { role: "spread", number: 1 },
+      { role: "vibrator", number: 1 },
+    ]);
+    expect(handsFor("from the base", false, 30, 8)[0]).toEqual({ role: "hose", number: 1 });
   });
 });

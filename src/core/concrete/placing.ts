@@ -2,10 +2,10 @@
 import { foot_m2, type PouredShape } from "./volume";
 
 /** A layer is at most 20 in deep (ACI 309, from memory). */
-export const layer_mm = 508;
+const layer_mm = 508;
 
 /** A slab is placed in strips of about 6 ft across its shorter side (common practice, no source). */
-export const strip_mm = 1829;
+const strip_mm = 1829;
 
 /** Minutes until concrete meets the layer or strip placed before it: the time of one layer of a standing element, one strip of a laid one. */
 export function layer_min(shape: PouredShape, rate_m3_h: number): number {
@@ -30,7 +30,7 @@ function layer_m3(shape: PouredShape): number {
   }
 }
 
-export const pourRoles = ["hose", "chute", "mixer", "carry", "vibrator", "spread", "screed", "watch"] as const;
+const pourRoles = ["hose", "chute", "mixer", "carry", "vibrator", "spread", "screed", "watch"] as const;
 export type PourRole = (typeof pourRoles)[number];
 export type Placed = "chute" | "hose" | "from the base" | "by hand";
 
@@ -40,20 +40,38 @@ export interface RoleHands {
 }
 
 /** From this area on the hose of a slab takes two (common practice, no source). */
-export const longHose_m2 = 20;
+const longHose_m2 = 20;
+
+/** One mixer and who feeds it give about so much; slower than half of it the same hand brings it to the form (common practice, no source). */
+const mixer_m3_h = 0.5;
 
 /**
  * Who it takes to place it (common practice, no source): a pumped slab five or six. What stands takes three: one at the hose, one with the vibrator, one who
- * watches form and height. Where a pour has both, the larger crew of the two.
+ * watches form and height. A footing is struck off by who spreads it. Where a pour has several, the larger crew. Mixed by hand it comes slowly: one places.
+ * @param floated_m2 what is screeded and floated, 0 where nothing is
  */
-export function handsFor(placed: Placed, stands: boolean, laid_m2: number): RoleHands[] {
-  const bring: RoleHands[] =
-    placed === "by hand"
-      ? [
-          { role: "mixer", number: 2 },
-          { role: "carry", number: 2 },
-        ]
-      : [{ role: placed === "chute" ? "chute" : "hose", number: placed === "hose" && laid_m2 >= longHose_m2 ? 2 : 1 }];
-  if (laid_m2 <= 0 && stands) return [...bring, { role: "vibrator", number: 1 }, { role: "watch", number: 1 }];
-  return [...bring, { role: "spread", number: 1 }, { role: "vibrator", number: 1 }, { role: "screed", number: 2 }];
+export function handsFor(placed: Placed, stands: boolean, floated_m2: number, rate_m3_h: number): RoleHands[] {
+  const slow = placed === "by hand" && rate_m3_h < mixer_m3_h;
+  const screed: RoleHands[] = floated_m2 > 0 ? [{ role: "screed", number: 2 }] : [];
+  if (slow) return [...bring(placed, floated_m2, rate_m3_h), { role: "vibrator", number: 1 }, ...screed];
+  const place: RoleHands[] =
+    floated_m2 > 0 || !stands
+      ? [{ role: "spread", number: 1 }, { role: "vibrator", number: 1 }, ...screed]
+      : [
+          { role: "vibrator", number: 1 },
+          { role: "watch", number: 1 },
+        ];
+  return [...bring(placed, floated_m2, rate_m3_h), ...place];
+}
+
+function bring(placed: Placed, floated_m2: number, rate_m3_h: number): RoleHands[] {
+  if (placed === "chute") return [{ role: "chute", number: 1 }];
+  if (placed !== "by hand") return [{ role: "hose", number: placed === "hose" && floated_m2 >= longHose_m2 ? 2 : 1 }];
+  const mixers = Math.max(1, Math.ceil(rate_m3_h / mixer_m3_h - 1e-9));
+  return rate_m3_h < mixer_m3_h / 2
+    ? [{ role: "mixer", number: 1 }]
+    : [
+        { role: "mixer", number: mixers },
+        { role: "carry", number: mixers },
+      ];
 }

@@ -26,10 +26,10 @@ export const pourDayRanges = {
 } as const;
 
 /** Floated, edged and trowelled by one hand, m2/h (about 110 ft2/h; common practice, no source). */
-export const finishing_m2_h = 10;
+const finishing_m2_h = 10;
 
 /** Even a small slab is gone over twice with a wait between (common practice, no source), min. */
-export const leastFinishing_min = 60;
+const leastFinishing_min = 60;
 
 /** Between the last of the columns and what stands on them, min: until they have settled and bled, about 1 to 2 h (older codes, read as quoted). */
 export const columnsSettle_min = { least: 60, most: 120 } as const;

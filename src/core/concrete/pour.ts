@@ -15,12 +15,6 @@ export function rise_ft_h(rate_yd3_h: number, plan_ft2: number): number {
   return (27 * rate_yd3_h) / plan_ft2;
 }
 
-/** Trucks of `truck_yd3` and the volume of the last one. */
-export function trucks(volume_yd3: number, truck_yd3: number): { readonly count: number; readonly last_yd3: number } {
-  const count = Math.max(1, Math.ceil(volume_yd3 / truck_yd3 - 1e-9));
-  return { count, last_yd3: volume_yd3 - (count - 1) * truck_yd3 };
-}
-
 const interpolate = (table: readonly (readonly [x: number, y: number])[], x: number): number => {
   const first = table[0] as readonly [number, number];
   const last = table[table.length - 1] as readonly [number, number];
@@ -33,7 +27,7 @@ const interpolate = (table: readonly (readonly [x: number, y: number])[], x: num
 };
 
 /** Typical initial set, h, by concrete temperature °F (from memory; the ends read). Between rows straight lines; beyond them the end rows. */
-export const setting: readonly (readonly [F: number, h: number])[] = [
+const setting: readonly (readonly [F: number, h: number])[] = [
   [30, 19],
   [40, 44 / 3],
   [50, 32 / 3],
@@ -54,7 +48,7 @@ export function coldJoint_h(concrete_F: number): number {
 }
 
 /** Hours from placing until it takes the float: survey of contractors in ASCC position statement 15 (read): 50, 70 and 90 °F. */
-export const floating: readonly (readonly [F: number, h: number])[] = [
+const floating: readonly (readonly [F: number, h: number])[] = [
   [50, 4.25],
   [70, 2.75],
   [90, 1.75],

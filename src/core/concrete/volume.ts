@@ -92,7 +92,7 @@ function solid_mm3(shape: PouredShape): number {
 }
 
 /** What rebates, windows and blocks of foam take away, m3. */
-export function leftOut_m3(rebates: readonly LeftOut[]): number {
+function leftOut_m3(rebates: readonly LeftOut[]): number {
   return rebates.reduce((sum, r) => sum + (r.long_mm * r.wide_mm * r.deep_mm * r.number) / 1e9, 0);
 }
 

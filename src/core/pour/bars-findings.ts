@@ -46,7 +46,9 @@ function ofSet(pour: Pour, element: PourElement, sheet: BarSheet): Finding[] {
 function spans(pour: Pour, element: PourElement, set: BarSet, { at: now, fits_mm }: BarSpan): Finding[] {
   const at = { element: element.id, bars: set.name, fits_mm };
   const hang = staysVisible(element, "soffit") ? [found(pour, "bars.hang", "look", at, "elements")] : [];
-  if (now === null) return [...hang, found(pour, "bars.support-unknown", "note", at, "elements")];
+  // Loose bars of a footing may well be its starters, which stand.
+  const stands = set.sort === "bar" && element.shape.kind === "footing";
+  if (now === null) return stands ? hang : [...hang, found(pour, "bars.support-unknown", "note", at, "elements")];
   const { supported_mm, ownSag_mm, footSag_mm, footStress_MPa } = now;
   const free = { ...at, supported_mm };
   if (footStress_MPa > set.yield_MPa) {

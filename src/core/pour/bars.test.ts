@@ -113,6 +113,9 @@ describe("what is found", () => {
     const faces = [{ face: "soffit", against: "form", visible: true }] as const;
     expect(codes(deck({ supported_mm: 600 }, { faces }))).toEqual(["bars.hang"]);
     expect(codes(deck({ supported_mm: null }))).toEqual(["bars.support-unknown"]);
+    const footing = { kind: "footing", long_mm: 3000, wide_mm: 600, thick_mm: 300 } as const;
+    expect(codes(deck({ sort: "bar" }, { shape: footing }))).toEqual([]);
+    expect(codes(deck({}, { shape: footing }))).toEqual(["bars.support-unknown"]);
   });
 
   test("a cage of twelve long bars is more than the two people of this build carry", () => {

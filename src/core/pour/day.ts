@@ -1,6 +1,6 @@
 import { type Finding, toModel } from "../base";
 import type { Build, Pour } from "../build";
-import { finished_m2, handsFor, netVolume_m3, type PourWork, plan_m2, pourWork } from "../concrete";
+import { handsFor, netVolume_m3, type PourWork, pourWork } from "../concrete";
 import { aggregate } from "./day-aggregate";
 import { callOff, ground } from "./day-ground";
 import { joints } from "./day-joints";
@@ -33,7 +33,8 @@ function made(build: Build, pour: Pour, work: PourWork): { day: PourDay; finding
   const { trucks, findings: ofTrucks } = truckLoads(pour, work);
   const dry = drying(build, pour, work);
   const stone = aggregate(pour);
-  const hands = handsOf(pour);
+  const hands = handsOf(pour, work);
+  const yields_m3 = yieldOf(build, pour);
   const cement_kg = pour.mix.cement_kg_m3 === null ? null : pour.mix.cement_kg_m3 * work.order_m3;
   const day: PourDay = {
     net_m3: work.net_m3,
@@ -52,6 +53,7 @@ function made(build: Build, pour: Pour, work: PourWork): { day: PourDay; finding
     aggregate: stone.value,
     cement_kg,
     sacks: cement_kg === null ? null : Math.ceil(cement_kg / sack_kg - 1e-9),
+    bags: yields_m3 === null ? null : Math.ceil(work.order_m3 / yields_m3 - 1e-9),
   };
   const findings = [
     ...ofTrucks,
@@ -60,20 +62,22 @@ function made(build: Build, pour: Pour, work: PourWork): { day: PourDay; finding
     ...dry.findings,
     ...hotAndCold(pour),
     ...stone.findings,
-    ...(pour.sacks !== null && cement_kg === null ? [found(pour, "pour.cement-unknown", "look", {}, "mix")] : []),
+    ...(pour.sacks !== null && cement_kg === null && yields_m3 === null ? [found(pour, "pour.cement-unknown", "look", {}, "mix")] : []),
     ...ground(pour),
     ...callOff(build, pour),
   ];
   return { day, findings };
 }
 
-function handsOf(pour: Pour): PourDay["hands"] {
+/** Concrete that one of the stock it is bought as gives. */
+function yieldOf(build: Build, pour: Pour): number | null {
+  const stock = pour.sacks === null ? undefined : build.stock[build.at.stock.get(pour.sacks) ?? -1];
+  return stock !== undefined && stock.yields_m3 !== null && stock.yields_m3 > 0 ? stock.yields_m3 : null;
+}
+
+function handsOf(pour: Pour, work: PourWork): PourDay["hands"] {
   const stands = pour.elements.some((e) => isStanding(e.shape));
-  const laid_m2 = pour.elements.reduce((sum, e) => {
-    const spread = isStanding(e.shape) ? finished_m2(e.shape, e.faces) : plan_m2(e.shape);
-    return sum + spread * e.number;
-  }, 0);
-  return handsFor(pour.placed, stands, laid_m2);
+  return handsFor(pour.placed, stands, work.finished_m2, pour.rate_m3_h);
 }
 
 function short(build: Build, pour: Pour, day: PourDay): Finding[] {

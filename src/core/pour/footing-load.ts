@@ -23,7 +23,7 @@ export interface FootingLoad {
 }
 
 /** The weaker classes of ground, 1,500 psf (IRC R401.4.1, from memory): stands beside the sum, it is no permission. */
-export const presumed_kPa = kPaOfPsf(1500);
+const presumed_kPa = kPaOfPsf(1500);
 
 /**
  * What stands on footing `e` of pour `p`: the concrete of every element one of whose pieces is held, directly or through others, by a piece of the footing, in
@@ -46,7 +46,7 @@ export function footingLoad(build: Build, p: number, e: number, stated: readonly
   const pressure_kPa = force_kN / area_m2;
   const at = { element: footing.id };
   const lacks =
-    footing.pieces.length === 0 || above.length === 0 ? "what-stands-on-it" : stated.length === 0 ? "building-snow-and-people" : null;
+    footing.pieces.length === 0 || above.length === 0 ? "the-concrete-above" : stated.length === 0 ? "building-snow-people" : null;
   const ask = found(pour, "quantity.ask-before-you-dig", pressure_kPa > presumed_kPa ? "look" : "note", {
     ...at,
     force_kN,

@@ -1,4 +1,4 @@
-export { type PourRole, pourRoles } from "../concrete";
+export type { PourRole } from "../concrete";
 export { type BarSheet, type BarSpan, barSheets } from "./bars";
 export { barFindings } from "./bars-findings";
 export { lumberGrades, lumberSizes, plywoodClasses, plywoodSizes } from "./choices";

@@ -24,9 +24,9 @@ export interface Quantities {
 }
 
 /** Form plywood is 4 by 8 ft; a circular saw takes 1/8 in (common practice, no source). */
-export const sheet: Sheet = { long_mm: toModel("length", 8, "ft"), wide_mm: toModel("length", 4, "ft"), kerf_mm: mmOfInches(1 / 8) };
+const sheet: Sheet = { long_mm: toModel("length", 8, "ft"), wide_mm: toModel("length", 4, "ft"), kerf_mm: mmOfInches(1 / 8) };
 
-export const barStock_mm = toModel("length", barStock_ft, "ft");
+const barStock_mm = toModel("length", barStock_ft, "ft");
 
 /** More parts than this are no form but a slip of the pen. */
 const mostParts = 5000;
@@ -42,11 +42,11 @@ export function quantities(build: Build, p: number, only?: number): Quantities {
       findings.push(found(pour, "quantity.too-long", "look", { element: element.id, what, long_mm, stock_mm }, "elements"));
   };
   for (const { element, goods: one } of goods) {
-    for (const panel of one?.panels ?? []) {
-      const sheets = tiles(panel, sheet).reduce((sum, part) => sum + part.number, 0) / panel.number;
-      if (sheets > 1)
-        findings.push(found(pour, "quantity.panel-joins", "note", { element: element.id, panel: panel.name, sheets }, "elements"));
-    }
+    const most = (one?.panels ?? [])
+      .map((panel) => ({ panel: panel.name, sheets: sheetsIn(panel) }))
+      .sort((x, y) => y.sheets - x.sheets)[0];
+    if (most !== undefined && most.sheets > 1)
+      findings.push(found(pour, "quantity.panel-joins", "note", { element: element.id, ...most }, "elements"));
     for (const need of one?.lumber ?? []) if (!need.run) say(element, need.size, cutLengths([need], lumberStock_mm).tooLong, longest_mm);
   }
   return {
@@ -58,6 +58,9 @@ export function quantities(build: Build, p: number, only?: number): Quantities {
     findings,
   };
 }
+
+/** Sheets that one panel is made of. */
+const sheetsIn = (panel: Part): number => tiles(panel, sheet).reduce((sum, part) => sum + part.number, 0) / panel.number;
 
 const longest_mm = Math.max(...lumberStock_mm);
 

@@ -174,7 +174,7 @@ export interface PourDay {
   readonly floatAfter_min: number;
   readonly coldJoint_min: number;
   readonly total_min: number;
-  /** While it is placed; roles as in `pourRoles`. */
+  /** While it is placed; roles as in `PourRole`. */
   readonly hands: readonly { readonly role: string; readonly number: number }[];
   /** Of them, so many float and trowel afterwards; 0 where nothing is floated. */
   readonly finishers: number;
@@ -186,7 +186,10 @@ export interface PourDay {
   } | null;
   readonly aggregate: { readonly given_mm: number; readonly most_mm: number; readonly because: "bars" | "form" | "slab" } | null;
   readonly cement_kg: number | null;
+  /** Of 94 lb of cement. */
   readonly sacks: number | null;
+  /** Of the stock it is bought as, where one of it gives a known volume of concrete. */
+  readonly bags: number | null;
 }
 
 /** When something may come off or go on, with every ground that was looked at. */

@@ -65,7 +65,7 @@ function byPieces(build: Build, stock: string, dates: PourDates | null): Out[] {
 
 function bySacks(build: Build, stock: string, days: readonly (PourDay | null)[], dates: PourDates | null): Out[] {
   return build.pours.flatMap((pour, p) => {
-    const sacks = days[p]?.sacks ?? null;
+    const sacks = days[p]?.bags ?? days[p]?.sacks ?? null;
     if (pour.sacks !== stock || sacks === null) return [];
     const from = dates?.starts[build.at.step.get(pour.step) ?? -1] ?? (0 as ElapsedMinute);
     return [{ number: sacks, loss: sacks, from, to: from, for: pour.name }];

@@ -13,6 +13,7 @@ const partial = {
   stock: [
     { id: "sheets", name: "Form plywood", unit: "sheet", inHand: 4 },
     { id: "cement", name: "Cement", unit: "sack", inHand: 2 },
+    { id: "dry-mix", name: "Dry mix, 20 kg", unit: "bag", inHand: 10, yields: "9.4 L" },
     { id: "rope", name: "Rope", unit: "coil", inHand: 1 },
   ],
   calendars: [{ id: "yard", name: "Yard", week: { mon: ["8:00-16:00"] } }],
@@ -92,6 +93,19 @@ describe("stock", () => {
       neededBy: 5000,
     });
     expect(line(build, dates(100, 200, 300), "concrete")).toEqual([]);
+  });
+
+  test("bags of dry mix are counted by what one gives, not by its cement", () => {
+    const build = buildOf({ sacks: "dry-mix" as Pour["sacks"], placed: "by hand" });
+    const { day } = pourSheets(build)[0]!;
+    expect(day!.bags).toBe(Math.ceil(day!.order_m3 / 0.0094));
+    expect(pourSheets(build)[0]!.findings.some((f) => f.code === "pour.cement-unknown")).toBe(false);
+    expect(line(build, null, "cement sacks")[0]).toMatchObject({
+      name: "Dry mix, 20 kg",
+      needed: day!.bags,
+      toBuy: day!.bags! - 10,
+      unit: "bag",
+    });
   });
 });
 
@@ -191,10 +205,10 @@ describe("load on a footing", () => {
     const alone = footingLoad(buildWith([pourOf({ elements: [footing] })]), 0, 0)!;
     expect(alone.findings.map((f) => [f.code, f.severity, f.detail.lacks])).toEqual([
       ["quantity.ask-before-you-dig", "note", undefined],
-      ["quantity.footing-part", "note", "what-stands-on-it"],
+      ["quantity.footing-part", "note", "the-concrete-above"],
     ]);
     const build = buildWith([pourOf({ elements })], {}, held);
-    expect(footingLoad(build, 0, 0)!.findings[1]?.detail.lacks).toBe("building-snow-and-people");
+    expect(footingLoad(build, 0, 0)!.findings[1]?.detail.lacks).toBe("building-snow-people");
   });
 
   test("a footing without a dimension or a load that is no figure has no sum", () => {

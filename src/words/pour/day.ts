@@ -41,9 +41,10 @@ export function daySentences(day: PourDay, display: Display): string[] {
   if (day.cement_kg !== null)
     out.push(
       sentence(
-        `Cement in it: ${display === "us" ? `${formatFigure(day.cement_kg / 0.45359237)} lb` : `${formatFigure(day.cement_kg)} kg`}${day.sacks === null ? "" : `, ${formatFigure(Math.ceil(day.sacks))} sacks`}`,
+        `Cement in it: ${display === "us" ? `${formatFigure(day.cement_kg / 0.45359237)} lb` : `${formatFigure(day.cement_kg)} kg`}${day.sacks === null ? "" : `, ${formatFigure(Math.ceil(day.sacks))} sacks of 94 lb`}`,
       ),
     );
+  if (day.bags !== null) out.push(sentence(`Bags of mix for it: ${formatFigure(day.bags)}`));
   if (day.aggregate !== null) {
     const { given_mm, most_mm, because } = day.aggregate;
     const why = { bars: "what passes between the bars", form: "a fifth of the narrowest form", slab: "a third of the slab" }[because];
