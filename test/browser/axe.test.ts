@@ -2,7 +2,7 @@ import { readFileSync } from "node:fs";
 import { createRequire } from "node:module";
 import type { Page } from "playwright-core";
 import { describe, expect, test } from "vitest";
-import { desk, phone, tank, wall, withBrowser } from "./app";
+import { cellar, desk, phone, tank, wall, withBrowser } from "./app";
 
 const app = withBrowser();
 
@@ -73,6 +73,31 @@ describe.each([
     await check("step as written");
     await page.getByRole("complementary").getByRole("button", { name: "Front face of the form", exact: true }).click();
     await check("piece as written");
+  });
+
+  test.each(["light", "dark"] as const)("Forms is clean, %s", async (colorScheme) => {
+    const page = await app.example(cellar, { viewport, colorScheme });
+    const check = async (what: string): Promise<void> => {
+      expect(await violations(page), what).toEqual([]);
+      expect(await tooSmall(page, least), what).toEqual([]);
+      expect(await sideways(page), what).toBeLessThanOrEqual(0);
+    };
+    await page.keyboard.press("3");
+    await page.locator("#pour-title").waitFor();
+    const list = page.getByRole("button", { name: /^all pours/ });
+    // Colours are the same in every field: in the dark one element stands for all.
+    for (const name of colorScheme === "light" ? [/^Columns/, /^Back wall/, /^Vault/, /^Pads/] : [/^Columns/]) {
+      if (await list.isVisible()) await list.click();
+      await page.getByRole("button", { name }).first().click();
+      await page.locator("#element-title").waitFor();
+      for (const part of await page.locator(".part").all()) {
+        await part.click();
+        if (colorScheme === "light") await check(`${name} with a part opened`);
+      }
+      const closed = page.getByRole("button", { name: /^change / });
+      while ((await closed.count()) > 0) await closed.first().click();
+      await check(`${name} with its fields`);
+    }
   });
 
   test("the start page, what is wrong and the keys are clean", async () => {

@@ -156,3 +156,18 @@ test("by keyboard: from the list to an element, to its bands and to a height", a
   await page.keyboard.type("5 in");
   await expect.poll(() => forms(page).getByText("5 in", { exact: true }).count()).toBeGreaterThan(0);
 });
+
+test("what one touches on a phone is 44 px high, with fields open", async () => {
+  const page = await columns({ viewport: phone });
+  const low = (): Promise<readonly unknown[]> =>
+    page.evaluate(() =>
+      [...document.querySelectorAll("button, select, summary, input:not([type=checkbox], [type=radio]), label:has(input)")]
+        .filter((element) => element.checkVisibility() && element.getBoundingClientRect().height < 43.5)
+        .map((element) => element.outerHTML),
+    );
+  await forms(page)
+    .locator(".part", { hasText: /^Bands/ })
+    .click();
+  await page.getByRole("button", { name: "change dimensions" }).click();
+  expect(await low()).toEqual([]);
+});

@@ -7,7 +7,7 @@ import { dateLabel } from "../../draw";
 import { of100, partWords, spelled, volumeWords } from "../../words";
 import { shownName } from "../state/names";
 
-export interface ElementRow {
+interface ElementRow {
   readonly id: string;
   readonly name: string;
   /** What gives first, or what is missing. */

@@ -18,7 +18,7 @@ export interface Spot {
 const isNothing = (value: unknown): boolean => value === undefined || value === "";
 
 /** The value at keys inside one another. */
-export function within(value: unknown, keys: readonly string[]): unknown {
+function within(value: unknown, keys: readonly string[]): unknown {
   return keys.reduce<unknown>((inner, key) => (isObject(inner) ? inner[key] : undefined), value);
 }
 

@@ -1,5 +1,5 @@
 import type { Body } from "./body";
-import { type At, block, depth, type Solid, solid, stroke } from "./section";
+import { type At, depth, type Solid, solid, stroke } from "./section";
 
 export type Side = "left" | "right";
 export const outward = (side: Side): number => (side === "left" ? -1 : 1);
@@ -121,5 +121,3 @@ export function cut(id: string, x_mm: number, y0_mm: number, y1_mm: number): Sol
     stroke(`${id} two`, "cut-line", depth.cut, zig(4)),
   ];
 }
-
-export { block };
