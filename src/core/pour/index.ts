@@ -1,13 +1,11 @@
 export type { PourRole } from "../concrete";
 export { type BarSheet, type BarSpan, barSheets } from "./bars";
-export { barFindings } from "./bars-findings";
 export { lumberGrades, lumberSizes, plywoodClasses, plywoodSizes } from "./choices";
 export { type PourCode, pourCodes } from "./codes";
 export { cureSheet } from "./cure";
 export type { StepTimes } from "./cure-context";
 export type { CutList, PlacedPart } from "./cut-list";
-export { pourDay } from "./day";
-export { type FootingLoad, footingFindings, footingLoad, type StatedLoad } from "./footing-load";
+export { type FootingLoad, footingLoad, type StatedLoad } from "./footing-load";
 export { buildClocks, siteAir } from "./maturity";
 export { type Quantities, quantities } from "./quantities";
 export type * from "./result";
