@@ -35,7 +35,7 @@ interface Begun {
 /** The bank cellar begun on another day; helpers come every Saturday, since those written down end with the year. */
 async function cellar(start: string): Promise<Begun> {
   const document = (await examples.find(({ id }) => id === "bank-cellar")!.load()) as Written;
-  const later = { ...(begun(document, start) as Written), start };
+  const later: Written = { ...(begun(document, start) as Written), start };
   const calendars = (later.calendars as readonly Written[]).map((one) =>
     one.id === "helpers" ? { ...one, week: { sat: ["7:00-15:30"] } } : one,
   );

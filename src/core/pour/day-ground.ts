@@ -27,6 +27,7 @@ function hose(pour: Pour): Finding[] {
 function wires(pour: Pour): Finding[] {
   if (pour.placed === "by hand" || pour.sacks !== null) return [];
   const wires_mm = pour.ground.wiresAbove_mm;
+  if (wires_mm === "none") return [];
   if (wires_mm === null) return [found(pour, "pour.wires-unknown", "note", { clear_mm }, "ground")];
   const highest_mm = wires_mm - clear_mm;
   if (highest_mm < truckHigh_mm) {

@@ -199,6 +199,7 @@ describe("ground", () => {
     expect(finds(ground({ wiresAbove_mm: 20 * 304.8 }), "pour.wires-near").map((f) => f.severity)).toEqual(["stop"]);
     expect(detail(ground({ wiresAbove_mm: 30 * 304.8 }), "pour.wires")?.highest_mm).toBeCloseTo(20 * 304.8, 9);
     expect(finds({}, "pour.wires-unknown")).toHaveLength(1);
+    expect(finds(ground({ wiresAbove_mm: "none" }), "pour.wires-unknown")).toEqual([]);
   });
 
   test("a steep drive, a heavy truck and nowhere to wash out are told", () => {

@@ -162,7 +162,8 @@ export interface Cure {
 export interface PourGround {
   readonly truck_kg: number | null;
   readonly slope_percent: number | null;
-  readonly wiresAbove_mm: number | null;
+  /** none: somebody looked, and no wires hang there. */
+  readonly wiresAbove_mm: number | "none" | null;
   readonly hoseReach_mm: number | null;
   readonly hoseNeeded_mm: number | null;
   readonly washout: string | null;

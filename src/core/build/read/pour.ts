@@ -104,12 +104,12 @@ function readCure(at: Spot, raw: NonNullable<Raw["cure"]>): PourDraft["cure"] {
 }
 
 function readGround(at: Spot, raw: NonNullable<Raw["ground"]>): PourDraft["ground"] {
-  const long = (key: "wiresAbove" | "hoseReach" | "hoseNeeded"): number | null =>
+  const long = (key: "hoseReach" | "hoseNeeded"): number | null =>
     maybe(raw[key], (length) => length_mm(inside(at, key), "concreteSize", length));
   return {
     truck_kg: maybe(raw.truckWeight, (weight) => mass_kg(inside(at, "truckWeight"), weight)),
     slope_percent: raw.slope ?? null,
-    wiresAbove_mm: long("wiresAbove"),
+    wiresAbove_mm: maybe(raw.wiresAbove, (high) => (high === "none" ? high : length_mm(inside(at, "wiresAbove"), "concreteSize", high))),
     hoseReach_mm: long("hoseReach"),
     hoseNeeded_mm: long("hoseNeeded"),
     washout: raw.washout ?? null,

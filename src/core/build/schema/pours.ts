@@ -131,7 +131,7 @@ export const pour = v.looseObject({
     v.looseObject({
       truckWeight: maybe(s.mass),
       slope: maybe(s.numberIn("slope")),
-      wiresAbove: maybe(s.length),
+      wiresAbove: maybe(v.union([v.literal("none"), s.length])),
       hoseReach: maybe(s.length),
       hoseNeeded: maybe(s.length),
       washout: maybe(s.line),
