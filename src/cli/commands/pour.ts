@@ -1,6 +1,7 @@
-import type { Build } from "../../core/build";
+import type { Display } from "../../core/base";
+import type { Build, Pour } from "../../core/build";
 import { plan } from "../../core/plan";
-import { type ElementSheet, pourSheet } from "../../core/pour";
+import { type ElementSheet, type Pressure, pourSheet } from "../../core/pour";
 import {
   checkWords,
   daySentences,
@@ -12,7 +13,7 @@ import {
   liftSentences,
   listed,
   memberName,
-  of100,
+  of100 as ofHundred,
   pressureSentences,
   quoted,
   voice,
@@ -38,7 +39,7 @@ export async function pourCommand(file: string, name: string | undefined, ports:
       ...sheet.findings.map((finding) => `  ${finding.severity === "note" ? "-" : "!"} ${findingSentence(finding, build)}`),
       sheet.ready ? "  Nothing found here stands in the way of pouring." : "  Not ready to pour.",
       "",
-      ...sheet.elements.flatMap((element) => elementLines(build, pour.elements[element.element]!.name, element)),
+      ...sheet.elements.flatMap((element) => elementLines(build, pour, element)),
       ...(sheet.day === null ? [] : ["  The day", ...daySentences(sheet.day, build.site.units).map((line) => `    ${line}`), ""]),
     ];
   });
@@ -56,24 +57,34 @@ function chosen(build: Build, name: string | undefined): number[] {
   throw new Fault(found.length > 1 ? `${quoted(name)} may be ${names}.` : `There is no pour ${quoted(name)}; there are ${names}.`);
 }
 
-function elementLines(build: Build, name: string, sheet: ElementSheet): string[] {
+function elementLines(build: Build, pour: Pour, sheet: ElementSheet): string[] {
   const { units } = build.site;
   const { pressure, form } = sheet;
+  const { name, number } = pour.elements[sheet.element]!;
   return [
-    `  ${name}, ${volumeWords(sheet.volume_m3, units)}`,
-    ...(pressure === null ? [] : [...pressureSentences(pressure, units), ...fullHeadReasons(pressure, units)].map((line) => `    ${line}`)),
+    `  ${name}, ${volumeWords(sheet.volume_m3, units)}${number > 1 ? ` each, ${number} of them` : ""}`,
+    ...(pressure === null ? [] : pressedLines(pressure, units, pour.placed).map((line) => `    ${line}`)),
     ...(form === null
       ? []
       : [
           `    ${firstSentence(form, units)}`,
           ...form.members.map(
-            (member) => `      ${of100(member.of100).padStart(11)}  ${memberName(member)}, ${checkWords(member.governs)}`,
+            (member) => `      ${ofHundred(member.of100).padStart(11)}  ${memberName(member)}, ${checkWords(member.governs)}`,
           ),
           ...liftSentences(sheet, units).map(({ says, warn }) => `    ${warn ? "! " : ""}${says}`),
         ]),
     ...(sheet.fixes.length === 0
       ? []
-      : ["    What would make it hold, each computed again:", ...sheet.fixes.map((fix) => `      ${fixSentence(fix, units)}`)]),
+      : [
+          `    ${sheet.fixes.some(({ of100 }) => of100 <= 100) ? "What would make it hold, each computed again" : "What would help, each computed again; none is enough alone"}:`,
+          ...sheet.fixes.map((fix) => `      ${fixSentence(fix, units)}`),
+        ]),
     "",
   ];
 }
+
+/** Why it is full head is told where the form is judged by that. */
+const pressedLines = (pressure: Pressure, units: Display, placed: Pour["placed"]): string[] => [
+  ...pressureSentences(pressure, units, placed),
+  ...(pressure.design === "hose" ? fullHeadReasons(pressure, units, placed) : []),
+];

@@ -1,7 +1,7 @@
 import type { PourCode } from "../../core/pour";
 import type { Told } from "../build/sayings";
-import { quoted, readable, spelledFigure } from "../text";
-import { figure, text } from "../voice";
+import { listed, quoted, readable, spelledFigure } from "../text";
+import { figure, list, text } from "../voice";
 import { atMost, cement, degrees, elementWords, force, length, mass, minutes, percent, place, soil, stress, volume } from "./told";
 
 const stone: Readonly<Record<string, string>> = {
@@ -54,7 +54,7 @@ export const daySayings = {
   "pour.dries-fast": (told) =>
     `${place(told)}: in that weather ${rate(told, "rate")} dries off, and from ${rate(told, "act")} on fresh concrete cracks; shade it, break the wind, fog it and cover it as you go`,
   "pour.drying-unknown": (told) =>
-    `${place(told)}: how fast it dries cannot be said without the ${readable(text(told.detail, "lacks"))} of that day; write it down when the forecast is known`,
+    `${place(told)}: how fast it dries cannot be said without the ${listed(list(told.detail, "lacks"))} of that day; write it down when the forecast is known`,
   "pour.hot": (told) =>
     `${place(told)}: concrete at ${degrees(told, "concrete_C")} is over the usual limit of ${degrees(told, "most_C")} (ACI 305R); ask for it cooler`,
   "pour.cold-weather": (told) =>

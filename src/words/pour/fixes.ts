@@ -38,7 +38,6 @@ const acts: Readonly<Record<Fix["kind"], (fix: Fix, display: Display) => string>
 
 /** A change and what the most any member carries is after it, computed again. */
 export function fixSentence(fix: Fix, display: Display): string {
-  return sentence(
-    `${acts[fix.kind](fix, display)}: then the most any part carries is ${of100(fix.of100)}, and ${partWords(fix.thenFirst)} would give first`,
-  );
+  const most = `the most any part carries is ${of100(fix.of100)}, and ${partWords(fix.thenFirst)} would give first`;
+  return sentence(`${acts[fix.kind](fix, display)}: then ${fix.of100 > 100 ? `it still would not hold: ${most}` : most}`);
 }

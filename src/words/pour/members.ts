@@ -90,8 +90,8 @@ const comes: Readonly<Record<Pour["placed"], { readonly from: string; readonly b
   "by hand": { from: "placed by hand", by: "the gang" },
 };
 
-/** Why it is full head, each reason as a sentence. */
-export function fullHeadReasons({ hose }: Pressure, display: Display, placed: Pour["placed"] = "hose"): string[] {
+/** Why it is full head where nobody holds a rate, each reason as a sentence. */
+export function fullHeadReasons({ hose, held }: Pressure, display: Display, placed: Pour["placed"] = "hose"): string[] {
   const { by } = comes[placed];
   const rise = hose.rise_m_h === null ? "" : riseWords(hose.rise_m_h, display);
   const reasons: Readonly<Record<WhyFullHead, string>> = {
@@ -105,7 +105,8 @@ export function fullHeadReasons({ hose }: Pressure, display: Display, placed: Po
     "the formula is over it": "the formula gives more than the whole head",
     "outside the formula": "it lies outside the range the formula was published for",
   };
-  return hose.why.map((why) => sentence(reasons[why]));
+  // Where a rate is written that does not count, its own finding says why.
+  return hose.why.filter((why) => held === null || why !== "no rate is held").map((why) => sentence(reasons[why]));
 }
 
 /** The pressure the form is judged by, and the other case beside it. */
@@ -114,7 +115,7 @@ export function pressureSentences(pressure: Pressure, display: Display, placed: 
   const head = `${formatFigure(display === "us" ? pressure.weight_kg_m3 * 0.062427960576 : pressure.weight_kg_m3)} ${display === "us" ? "lb/ft³" : "kg/m³"}`;
   const full =
     hose.formula === "full head"
-      ? `full head, ${head} times ${formatLength(pressure.height_mm, display)}`
+      ? `full head, ${head} times ${formatLength(pressure.height_mm, display)}${placed === "from the base" ? ", and a quarter more for the surge" : ""}`
       : `${hose.formula} of ${documents[pressure.document]}`;
   const first = sentence(`${comes[placed].from} it feels ${pressureWords(hose, display)} at its foot: ${full}`);
   if (held === null) return [first];
@@ -131,10 +132,17 @@ export function pressureSentences(pressure: Pressure, display: Display, placed: 
 export const formCaution =
   "Form failures kill and are sudden. Have someone qualified check this form before it is filled, keep people from under and beside it, and watch the lowest members while it rises. Local code and the product sheets rule over these figures.";
 
+const wholeForce = (kN: number, display: Display): string =>
+  display === "us" ? `${formatFigure(kN * 224.80894387)} lb` : `${formatFigure(kN, 1)} kN`;
+/** Of what is known for each metre: lb for each foot, kN for each metre. */
+const lineForce = (kN_m: number, display: Display): string =>
+  display === "us" ? `${formatFigure(kN_m * 68.52176586)} lb for each foot` : `${formatFigure(kN_m, 1)} kN for each metre`;
+
 /** What lifts or pushes a form over, and what is there against it. Nothing where nothing does. */
 export function liftSentences({ form }: ElementSheet, display: Display): { readonly says: string; readonly warn: boolean }[] {
   if (form === null) return [];
-  const force = (kN: number): string => (display === "us" ? `${formatFigure(kN * 224.80894387)} lb` : `${formatFigure(kN, 1)} kN`);
+  const isWhole = form.members.some(({ part }) => part === "bands");
+  const force = (kN: number): string => (isWhole ? wholeForce(kN, display) : lineForce(kN, display));
   const { up, weight, held, needed } = form.lift;
   const out: { says: string; warn: boolean }[] = [];
   if (up > 0.005) {
@@ -145,13 +153,13 @@ export function liftSentences({ form }: ElementSheet, display: Display): { reado
         ? "that holds it down"
         : short
           ? `hold-downs for ${force(needed)} are asked for, and there are ${held > 0 ? force(held) : "none"}`
-          : `its hold-downs carry ${force(held)} of the ${force(needed)} asked for`;
+          : `${force(needed)} is asked of its hold-downs, and they carry ${force(held)}`;
     out.push({ says: sentence(`The concrete lifts the form with ${force(up)}: ${own}, ${asked}`), warn: short });
   }
   if (form.oneSided)
     out.push({
       says: sentence(
-        `One side only: the concrete pushes it over with ${display === "us" ? `${formatFigure(form.thrust * 68.52176586)} lb` : `${formatFigure(form.thrust, 1)} kN`} for each ${display === "us" ? "foot" : "metre"}, ${formatLength(form.thrustAt_mm, display)} above its foot, and all of it goes into the braces`,
+        `One side only: the concrete pushes it over with ${lineForce(form.thrust, display)}, ${formatLength(form.thrustAt_mm, display)} above its foot, and ${form.members.some(({ part }) => part === "ties") ? "all of it hangs on its ties" : "all of it goes into braces and foot"}`,
       ),
       warn: false,
     });

@@ -1,0 +1,66 @@
+import { describe, expect, test } from "vitest";
+import { columnOf, formDocument, readForms, wallOf } from "../../../test/fixtures/form-documents";
+import { pourSheet } from "../../core/pour";
+import { findingSentence, fixSentence, fullHeadReasons, liftSentences, pressureSentences } from "../index";
+
+type Written = Parameters<typeof formDocument>[0][number];
+const of = (element: Written, pour: Parameters<typeof formDocument>[1] = {}, whole: Parameters<typeof formDocument>[2] = {}) => {
+  const build = readForms(formDocument([element], pour, whole));
+  const sheet = pourSheet(build, 0);
+  return { build, sheet, one: sheet.elements[0]! };
+};
+const lifts = (element: Written, display: "us" | "metric" = "us"): string =>
+  liftSentences(of(element).one, display)
+    .map(({ says }) => says)
+    .join(" ");
+
+describe("what lifts a form", () => {
+  test("of a wall is told for each foot or metre, as its finding tells it", () => {
+    // 6 ft of full head on two faces of 1:8: 2 x 2,700 / 8 = 675 lb a foot, against 120 of the form.
+    const leaning = wallOf({ batter: "1:8" });
+    expect(lifts(leaning)).toContain("lifts the form with 675 lb for each foot: it weighs 120 lb for each foot");
+    expect(lifts(leaning)).toContain("hold-downs for 555 lb for each foot are asked for, and there are none");
+    expect(lifts(leaning, "metric")).toContain("9.9 kN for each metre");
+    const { build, sheet } = of(leaning);
+    expect(sheet.findings.map((finding) => findingSentence(finding, build)).join(" ")).toContain("with 675 lb for each foot");
+  });
+
+  test("of a column is told whole", () => {
+    const lid = columnOf({ faces: [{ face: "top", against: "form" }] });
+    const says = liftSentences(of(lid, { placed: "from the base" }).one, "us").map((one) => one.says);
+    // A quarter of 900 lb/ft2 on one square foot.
+    expect(says.join(" ")).toMatch(/lifts the form with 225 lb: it weighs 120 lb, /);
+  });
+});
+
+describe("full head in words", () => {
+  test("names how it is placed, and the surge where it is pumped from the base", () => {
+    const { pressure } = of(columnOf(), { placed: "from the base" }).one;
+    expect(pressureSentences(pressure!, "us", "from the base")[0]).toBe(
+      "Pumped from the base it feels 1125 lb/ft² at its foot: full head, 150 lb/ft³ times 72 in, and a quarter more for the surge.",
+    );
+  });
+
+  test("does not say that nobody is named where somebody is and the act does not count", () => {
+    const people = { people: [{ id: "ann", name: "Ann", calendar: "weekends" }] };
+    const deep = of(columnOf({ held: { pass: "30 in", every: "20 min", who: "ann" } }), {}, people).one.pressure!;
+    expect(deep.design).toBe("hose");
+    expect(fullHeadReasons(deep, "us").join(" ")).not.toContain("nobody is named");
+    expect(fullHeadReasons(of(columnOf()).one.pressure!, "us").join(" ").toLowerCase()).toContain("nobody is named");
+  });
+});
+
+test("a change that leaves another part over says that it still would not hold", () => {
+  const weak = columnOf({}, { bands: { stuff: "2x4", at: ["10 in", "60 in"], bolt: { carries: "200 lb", from: "product sheet" } } });
+  const { build, one } = of(weak);
+  const over = one.fixes.filter(({ of100 }) => of100 > 100);
+  expect(over.length).toBeGreaterThan(0);
+  for (const fix of over) expect(fixSentence(fix, build.site.units)).toContain("it still would not hold");
+});
+
+test("what is missing to say how fast it dries is named", () => {
+  const slab = { id: "s", name: "Slab", shape: { kind: "slab", long: "10 ft", wide: "10 ft", thick: "4 in" } };
+  const { build, sheet } = of(slab);
+  const finding = sheet.findings.find(({ code }) => code === "pour.drying-unknown")!;
+  expect(findingSentence(finding, build)).toContain("without the air, humidity and wind of that day");
+});
