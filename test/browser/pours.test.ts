@@ -137,6 +137,7 @@ test("a step that pours with nothing said of it offers to write it down", async 
   const page = await app.start();
   const [chooser] = await Promise.all([page.waitForEvent("filechooser"), page.getByRole("button", { name: /file/ }).first().click()]);
   await chooser.setFiles(join(import.meta.dirname, "../fixtures/cases/cold-joint.json"));
+  await page.getByText(/^Finishe[sd] /).waitFor();
   await page.keyboard.press("3");
   await page.getByText("What is poured, and does its form hold?").waitFor();
   const offer = page.locator("select", { hasText: "write down what is poured" }).first();
