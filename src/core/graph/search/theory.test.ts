@@ -4,7 +4,7 @@ import { holds } from "./problem";
 import { Theory } from "./theory";
 import { chosen, Trail } from "./trail";
 
-// Variables 0 and 1 are arcs, 2 a selector; each brings delays between instants 0, 1 and 2. Instant 1 is always 5 after instant 0.
+// Variables 0, 1 and 3 are arcs, 2 a selector; each brings delays between instants 0, 1 and 2. Instant 1 is always 5 after instant 0.
 const problem = {
   ...clauses(
     null,
@@ -13,20 +13,21 @@ const problem = {
       [0, 1],
       [1, 2],
       [-1, -1],
+      [2, 1],
     ],
     3,
   ),
   time: {
     nodes: 3,
-    start: Int32Array.of(0, 1, 3, 4),
-    from: Int32Array.of(1, 1, 2, 2, 0),
-    to: Int32Array.of(2, 2, 0, 0, 1),
-    delay: Float64Array.of(3, 1, -6, -7, 5),
+    start: Int32Array.of(0, 1, 3, 4, 5),
+    from: Int32Array.of(1, 1, 2, 2, 2, 0),
+    to: Int32Array.of(2, 2, 0, 0, 0, 1),
+    delay: Float64Array.of(3, 1, -6, -7, -5.5, 5),
   },
 };
 
 const made = () => {
-  const trail = new Trail(3);
+  const trail = new Trail(4);
   const theory = new Theory(problem, null);
   return {
     theory,
@@ -58,4 +59,15 @@ test("a ring of delays that gains time is refused: those who bring them are name
   expect(take(0)?.sort()).toEqual([0, 2]);
   theory.letGo(2);
   expect(take(0)).toBeNull();
+});
+
+test("of a variable that is refused neither its arc nor those of its delays that came before stay behind", () => {
+  const { theory, take } = made();
+  expect(take(0)).toBeNull();
+  expect(take(1)?.sort()).toEqual([0, 1]);
+  expect(theory.refutes(3)).toBe(false);
+  theory.letGo(0);
+  // 0 -> 1 by 5 and 2 -> 0 by -5.5 make a ring only with the first delay of variable 1 between them.
+  expect(take(3)).toBeNull();
+  expect(take(1)?.sort()).toEqual([1, 3]);
 });
