@@ -1,5 +1,5 @@
 import { type ElapsedMinute, type Finding, never, toModel } from "../base";
-import type { Amount, Pour, Removal, Wait } from "../build";
+import { type Amount, isVouched, type Pour, type Removal, type Wait } from "../build";
 import { type CureContext, later } from "./cure-context";
 import { found } from "./found";
 import type { RemovalSheet } from "./result";
@@ -28,13 +28,10 @@ export function removalSheets(c: CureContext): RemovalSheet[] {
     grounds.forEach(({ at }, i) => {
       if (at > (grounds[governs]?.at ?? 0)) governs = i;
     });
-    const spoken = grounds.some(({ by }) => by === "shown") || (removal.days !== null && said(removal.saidBy));
+    const spoken = grounds.some(({ by }) => by === "shown") || (removal.days !== null && isVouched(removal.saidBy));
     return [{ removal, step, planned, grounds, governs, hold: carries.has(removal.sort) && !spoken, saidBy: removal.saidBy }];
   });
 }
-
-/** Somebody stands for a number of days: a guess of one's own is nobody. */
-const said = (by: string | null): boolean => by !== null && by !== "own guess";
 
 type Ground = RemovalSheet["grounds"][number];
 
@@ -60,7 +57,9 @@ function shareOf({ mix }: Pour, { share, sort }: Removal): number {
 /** When a result first showed the share asked for. */
 function shownAt(c: CureContext, removal: Removal): ElapsedMinute {
   const wanted = (shareOf(c.pour, removal) / 1000) * c.pour.mix.strength_MPa;
-  const times = c.pour.breaks.filter((b) => b.strength_MPa >= wanted - 1e-9).map(({ at }) => c.clocks.time.minuteOf(at) ?? c.placed);
+  const times = c.pour.breaks
+    .filter((b) => isVouched(b.by) && b.strength_MPa >= wanted - 1e-9)
+    .map(({ at }) => c.clocks.time.minuteOf(at) ?? c.placed);
   return Math.max(c.placed, Math.min(...times, never)) as ElapsedMinute;
 }
 

@@ -31,16 +31,22 @@ function ground({ by, detail }: RemovalSheet["grounds"][number], pour: Voice, st
   return by === "shown" ? `${asked} shown by a test` : `${asked} expected`;
 }
 
-/** Whose word a choice of days is. */
+/** Whose word a choice of days is; days that are not written are what is usual. */
 const said = (removal: RemovalSheet): string =>
-  removal.saidBy === null ? "" : removal.saidBy === "own guess" ? ", a guess of your own" : `, as the ${removal.saidBy} says`;
+  removal.removal.days === null
+    ? ", as is usual"
+    : removal.saidBy === null
+      ? ""
+      : removal.saidBy === "own guess"
+        ? ", a guess of your own"
+        : `, as the ${removal.saidBy} says`;
 
 /** "a hold until shown": how far a date can be relied on. */
 export function removalState(removal: RemovalSheet): string {
   const by = removal.grounds[removal.governs]?.by;
   if (by === "shown") return "shown";
   if (removal.hold) return "a hold until shown";
-  return by === "days" && removal.saidBy !== null ? "" : "expected";
+  return by === "days" && removal.removal.days !== null && removal.saidBy !== null ? "" : "expected";
 }
 
 /** Each ground with its date, the one that sets the date first. */

@@ -1,6 +1,6 @@
 import { writtenId } from "../../base";
 import type { Names } from "../link/names";
-import { shareOf } from "../link/removals";
+import { isVouched, shareOf } from "../link/removals";
 import type { KeptPlan, Pour, Removal, Step } from "../model";
 
 /** Whether a local moment comes before another; where one of them has no hour, only their days are compared. */
@@ -26,14 +26,16 @@ export function checkBreaks(pour: Pour, step: Step, start: string, kept: KeptPla
 
 /**
  * The local moment at which a result showed the share that a removal asks for; null while none has. Counts only after a fixed date of the pour: a pour that
- * could still move may come after its own result.
+ * could still move may come after its own result. A guess shows nothing.
  */
 export function shownAt(pour: Pour, step: Step, removal: Removal): string | null {
   const share = shareOf(pour, removal);
   const { fixed } = step;
   if (share === null || fixed === null) return null;
   const reached = pour.breaks
-    .filter(({ at, strength_MPa }) => !isBefore(at, fixed) && strength_MPa * 1000 >= share * pour.mix.strength_MPa - 1e-9)
+    .filter(
+      ({ at, strength_MPa, by }) => isVouched(by) && !isBefore(at, fixed) && strength_MPa * 1000 >= share * pour.mix.strength_MPa - 1e-9,
+    )
     .map(({ at }) => at)
     .sort();
   return reached[0] ?? null;

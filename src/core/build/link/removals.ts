@@ -46,6 +46,9 @@ function curve(pour: Pour, removal: Removal): Grounded[] {
   ];
 }
 
+/** Whether somebody stands for a figure: a guess of one's own is nobody. */
+export const isVouched = (by: string | null): boolean => by !== null && by.trim() !== "" && by !== "own guess";
+
 /** Over 20 ft, the last row of the table: what holds where nobody says the span. */
 const longestSpan_ft = 21;
 
@@ -57,6 +60,15 @@ function table(pour: Pour, removal: Removal): Grounded {
   return { ground: "table", least: warm(pour, days * 24) };
 }
 
+/**
+ * What carries: days that somebody stands for take the place of the table and the 28 days, and a share written beside them still has to be expected. Days that nobody
+ * stands for shorten nothing.
+ */
+function carrying(pour: Pour, removal: Removal, said: readonly Grounded[], asked: readonly Grounded[]): readonly Grounded[] {
+  if (said.length > 0 && isVouched(removal.saidBy)) return removal.share === null ? said : [...said, ...curve(pour, removal)];
+  return [...asked, ...curve(pour, removal), { ground: "28 days", least: warm(pour, stays_days * 24) }, ...said];
+}
+
 /** Everything a removal waits for after the finish of its pour: all of it holds. */
 function groundsOf(pour: Pour, removal: Removal): readonly Grounded[] {
   const said: Grounded[] = removal.days === null ? [] : [{ ground: "days", least: removal.days }];
@@ -65,10 +77,9 @@ function groundsOf(pour: Pour, removal: Removal): readonly Grounded[] {
       return [...(said.length > 0 ? said : [{ ground: "12 h" as const, least: warm(pour, sides_h) }]), ...curve(pour, removal)];
     case "soffit":
     case "shores":
-      if (said.length > 0) return said;
-      return [table(pour, removal), ...curve(pour, removal), { ground: "28 days", least: warm(pour, stays_days * 24) }];
+      return carrying(pour, removal, said, [table(pour, removal)]);
     case "load":
-      return said.length > 0 ? said : [...curve(pour, removal), { ground: "28 days", least: warm(pour, stays_days * 24) }];
+      return carrying(pour, removal, said, []);
     case "backfill":
       return [...(said.length > 0 ? said : [{ ground: "days" as const, least: elapsed(backfill_days) }]), ...curve(pour, removal)];
     default:
@@ -78,7 +89,7 @@ function groundsOf(pour: Pour, removal: Removal): readonly Grounded[] {
 
 /** Whether the table of least days is asked and has to be read at its longest span, as nobody says the clear span. */
 export function lacksSpan(removal: Removal): boolean {
-  const asked = removal.days === null && (removal.sort === "soffit" || removal.sort === "shores");
+  const asked = (removal.days === null || !isVouched(removal.saidBy)) && (removal.sort === "soffit" || removal.sort === "shores");
   return asked && removal.soffit !== "arch" && removal.span_mm === null;
 }
 

@@ -1,0 +1,31 @@
+import { expect, test } from "vitest";
+import { buildOf } from "../../../test/fixtures/make";
+import { slabPour } from "../../../test/fixtures/pours";
+import { plan } from "../../core/plan";
+import { cureSheet } from "../../core/pour";
+import { removalSentence, removalState } from "../index";
+
+const steps = [{ id: "a" }, { id: "b" }];
+
+function told(removal: object): { readonly says: string; readonly state: string } {
+  const build = buildOf({ steps, pours: [slabPour({ removals: [{ step: "b", ...removal }] })] });
+  const made = plan(build);
+  if (made.status !== "planned") throw new Error("no plan");
+  const dates = { start: made.steps.map(({ start }) => start), finish: made.steps.map(({ finish }) => finish) };
+  const [sheet] = cureSheet(build, 0, dates).removals;
+  return { says: removalSentence(sheet!, build, build.pours[0]!.mix.strength_MPa), state: removalState(sheet!) };
+}
+
+test("days that nobody wrote are what is usual, whoever is named beside them", () => {
+  const usual = told({ sort: "anchors", saidBy: "drawing" });
+  expect(usual.says).toContain("3 days, as is usual");
+  expect(usual.says).not.toContain("drawing");
+  expect(usual.state).toBe("expected");
+  expect(told({ sort: "anchors", days: "3 d", saidBy: "drawing" }).says).toContain("3 days, as the drawing says");
+});
+
+test("a guess of one's own takes no shore out: its 28 days stand, and it stays a hold", () => {
+  const guessed = told({ sort: "shores", days: "3 d", saidBy: "own guess", span: "9 ft" });
+  expect(guessed.state).toBe("a hold until shown");
+  expect(guessed.says).toContain("28 days at ");
+});
