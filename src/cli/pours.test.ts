@@ -74,3 +74,19 @@ describe("what comes off", () => {
     expect(out).toContain("nothing can be said of when forms come off");
   });
 });
+
+describe("what is to buy", () => {
+  test("most pressing first, with what comes back taken off, and nothing to order after it is wanted", async () => {
+    const { code, out } = await told("buy", "example:bank-cellar");
+    expect(code).toBe(0);
+    expect(out).toMatch(/ \d+ {2}1 by 6 board, 10 ft \(of 53 wanted, 19 come back\): order by /);
+    expect(out).toContain("concrete for Barrel vault: order by Wed 7 Jul, on site Sat 10 Jul");
+    expect(out).not.toMatch(/NaN|Infinity|undefined|null/);
+  });
+
+  test("without a plan nothing has a date, and it says so", async () => {
+    const { out } = await told("buy", "example:tank-house");
+    expect(out).toContain("There is no plan, so nothing has a date");
+    expect(out).not.toContain("order by");
+  });
+});

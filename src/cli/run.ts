@@ -1,5 +1,6 @@
 import { Command, CommanderError } from "commander";
 import { sentence } from "../words";
+import { buyCommand } from "./commands/buy";
 import { check } from "./commands/check";
 import { closingsCommand } from "./commands/closings";
 import { compareCommand } from "./commands/compare";
@@ -89,6 +90,11 @@ export async function run(words: readonly string[], ports: Ports): Promise<numbe
     .argument("FILE", file)
     .description("what comes off when, on which ground, and what each pour needs until then")
     .action((f: string) => tell(stripCommand(f, ports)));
+  program
+    .command("buy")
+    .argument("FILE", file)
+    .description("what is still to buy for pours and forms, and by when to order it")
+    .action((f: string) => tell(buyCommand(f, ports)));
   for (const command of program.commands) command.exitOverride().configureOutput({ writeOut: ports.out, writeErr: () => {} });
 
   try {
@@ -100,7 +106,7 @@ export async function run(words: readonly string[], ports: Ports): Promise<numbe
     if (error.exitCode === 0) return 0;
     if (error.code === "commander.help")
       return refuse(
-        "Name a command, like check, plan, why, may, closings, compare, draw, reasons, pour or strip; --help tells more.",
+        "Name a command, like check, plan, why, may, closings, compare, draw, reasons, pour, strip or buy; --help tells more.",
         ports,
       );
     return refuse(

@@ -20,6 +20,7 @@ export {
   runSentence,
 } from "./plan/holders";
 export { slackSentence } from "./plan/slack";
+export { type BuyWords, buyWords } from "./pour/buy";
 export { daySentences, volumeWords } from "./pour/day";
 export { fixSentence } from "./pour/fixes";
 export {

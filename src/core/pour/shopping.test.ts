@@ -143,12 +143,15 @@ describe("what is counted from the figures", () => {
     expect(line(build, dates(100, 200, 300), "lumber")).toEqual([]);
   });
 
-  test("the same size for two pours is one line, the first date counts", () => {
+  test("the same size for two pours is a line each, since each is ordered for its own date", () => {
     const one = pourOf({ id: "a", elements: [slab()] });
     const two = pourOf({ id: "b", elements: [slab({ name: "Other" })] });
     const build = buildWith([one, two], {}, partial);
     const boards = line(build, dates(100, 200, 300), "fasteners");
-    expect(boards.map((l) => [l.toBuy, l.for])).toEqual([[32, ["Deck", "Other"]]]);
+    expect(boards.map((l) => [l.toBuy, l.for])).toEqual([
+      [16, ["Deck"]],
+      [16, ["Other"]],
+    ]);
     expect(line(build, dates(100, 200, 300), "concrete")).toHaveLength(2);
   });
 

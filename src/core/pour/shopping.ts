@@ -26,7 +26,7 @@ type Line = Pick<Bought, "what" | "name" | "long_mm" | "unit" | "needed" | "need
 export function shopping(build: Build, sheets: readonly PourSheet[], dates: PourDates | null): Bought[] {
   const days = build.pours.map((_, p) => sheets.find((sheet) => sheet.pour === p)?.day ?? null);
   const ofPours = build.pours.flatMap((pour, p) => concrete(build, pour, days[p] ?? null, dates).flatMap((line) => merged([line])));
-  const all = [...stockLines(build, days, dates), ...ofPours, ...merged(build.pours.flatMap((_, p) => goods(build, p, dates)))];
+  const all = [...stockLines(build, days, dates), ...ofPours, ...build.pours.flatMap((_, p) => merged(goods(build, p, dates)))];
   const at = (one: Bought): number => one.orderBy ?? one.neededBy ?? Number.POSITIVE_INFINITY;
   return all
     .map((one, i) => ({ one, i }))
@@ -101,7 +101,7 @@ function orderBy(build: Build, step: number, dates: PourDates | null): ElapsedMi
 const soonest = (a: ElapsedMinute | null, b: ElapsedMinute | null): ElapsedMinute | null =>
   a === null ? b : b === null ? a : (Math.min(a, b) as ElapsedMinute);
 
-/** Alike things in one line. */
+/** Alike things of one pour in one line: what each pour needs is ordered for it. A date to order by that has passed what needs it is of other goods. */
 function merged(lines: readonly Line[]): Bought[] {
   const groups = new Map<string, Bought>();
   for (const { for: whom, ...line } of lines) {
@@ -120,5 +120,7 @@ function merged(lines: readonly Line[]): Bought[] {
       for: [...new Set([...(before?.for ?? []), whom])],
     });
   }
-  return [...groups.values()];
+  return [...groups.values()].map((one) =>
+    one.orderBy !== null && one.neededBy !== null && one.orderBy > one.neededBy ? { ...one, orderBy: null } : one,
+  );
 }
