@@ -44,7 +44,7 @@ function stabilityFactor(slenderness: number, compression_psi: number, elasticit
 
 /**
  * A shore or brace of separate pieces that share a load, lb: as a column about its thin side over the length it stands free there, and about its deep side over
- * its whole height; and its slenderness of the 50 it may have. A slender one is over 100 by that alone, whatever the formula still gives.
+ * its whole height. One more slender than 50 is over 100 by that alone, whatever the formula still gives; up to there slenderness is in the formula, and no load.
  */
 export function shoreMember(
   load_lb: number,
@@ -62,10 +62,9 @@ export function shoreMember(
   ].flatMap(([length_in, side_in]): MemberCheck[] => {
     const slenderness = Math.max(1, (length_in as number) / (side_in as number));
     const may = allowed.compression * stabilityFactor(slenderness, allowed.compression, allowed.elasticityMin) * area_in2(section) * pieces;
-    return [
-      { kind: "compression", of100: (100 * load_lb) / may, span_in: null },
-      { kind: "compression", of100: (100 * slenderness) / shoreRanges.slenderness.most, span_in: null },
-    ];
+    const loaded: MemberCheck = { kind: "compression", of100: (100 * load_lb) / may, span_in: null };
+    const { most } = shoreRanges.slenderness;
+    return slenderness > most + 1e-9 ? [loaded, { kind: "slenderness", of100: (100 * slenderness) / most, span_in: null }] : [loaded];
   });
   return judged(checks);
 }

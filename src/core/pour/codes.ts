@@ -107,6 +107,12 @@ export const pourCodes = {
   "form.mudsill-ground": ["element", "ground"],
   "form.mudsill-ground-unknown": ["element"],
   "form.mudsill-level": ["element"],
+  /** Shores on a slab: whether it bears them is for whoever designed it. */
+  "form.slab-below": ["element", "load_kN"],
+  /** A side of what stands is neither formed nor cast against anything: `face`. */
+  "form.open-side": ["element", "face"],
+  /** A face leans out over its form, and the concrete lies on it. */
+  "form.leans-out": ["element", "down_kN_m"],
   "form.barrel-sideways": ["element", "push_kN_m"],
   /** A round column in bands is judged as a square of its diameter. */
   "form.round": ["element"],

@@ -1,4 +1,4 @@
-import type { DeckFormSpec, ElementShape, Pour } from "../build";
+import type { Brace, DeckFormSpec, ElementShape, Pour } from "../build";
 import {
   area_in2,
   bearing,
@@ -16,7 +16,7 @@ import {
 } from "../concrete";
 import { type FormAsk, type FormJudged, Tally } from "./form-ask";
 import { barrelDepth_mm, barrelPush_kN_m, barrelStrip_mm } from "./form-barrel";
-import { judgeBrace } from "./form-brace";
+import { atBrace, judgeBrace } from "./form-brace";
 import { skinSheet } from "./form-column";
 import { contact_mm, type Skin, type Stuff, sags } from "./form-stuff";
 import { feet, inches, kNmOfPoundsPerFoot, kPaOfPsf, pounds, poundsPerFoot, psfOf, settled } from "./form-units";
@@ -99,7 +99,7 @@ export function judgeDeck(ask: FormAsk, form: DeckFormSpec): FormJudged {
   const dead = unitWeight(ask.pour) * feet(laid.onShores_mm) + own;
   const bracing = kNmOfPoundsPerFoot(slabBrace_lb_ft(dead, feet(Math.max(laid.long_mm, laid.wide_mm))));
   if (form.brace === null) tally.say("form.no-brace", "look", { asked_kN_m: bracing });
-  else judgeBrace(tally, form.brace, (bracing * form.brace.spacing_mm) / 1000, false);
+  else judgeBrace(tally, form.brace, (bracingAt(form, form.brace, bracing) * form.brace.spacing_mm) / 1000, false);
   const { shape } = ask.element;
   if (shape.kind === "barrel") {
     const push_kN_m = barrelPush_kN_m(shape, ask.pour.mix.weight_kg_m3);
@@ -107,6 +107,10 @@ export function judgeDeck(ask: FormAsk, form: DeckFormSpec): FormJudged {
   }
   return { ...bare, members: tally.members, findings: tally.findings, bracing_kN_m: bracing };
 }
+
+/** Shores stand on hinges: a brace that reaches them lower than the deck is asked for more, about their feet. */
+const bracingAt = (form: DeckFormSpec, brace: Brace, bracing: number): number =>
+  Math.max(bracing, atBrace(bracing, form.shores.high_mm, brace));
 
 /** A sheet is 8 ft long: it runs over no more supports than fit under it. */
 const sheet_mm = 2438.4;
@@ -184,18 +188,19 @@ function judgeShores(tally: Tally, form: DeckFormSpec, stringer: Stuff, shore: S
   judgeMudsills(tally, form, load_kN);
 }
 
-/** Grounds that carry a shore without a figure of soil; what carries on a slab below is for whoever designed that slab. */
+/** Grounds that carry a shore without a figure of soil; whether a slab below bears it is for whoever designed that slab. */
 const hard = new Set(["rock", "slab"]);
 
 function judgeMudsills(tally: Tally, form: DeckFormSpec, load_kN: number): void {
   const sills = form.mudsills;
   if (sills === null) {
-    tally.say("form.no-mudsill", "look", { load_kN });
+    tally.say("form.no-mudsill", "stop", { load_kN });
     return;
   }
   const { ground } = sills;
   if (ground === "fresh fill" || ground === "frozen") tally.say("form.mudsill-ground", "stop", { ground });
   if (ground === null) tally.say("form.mudsill-ground-unknown", "look", {});
+  if (ground === "slab") tally.say("form.slab-below", "look", { load_kN });
   if (!sills.level) tally.say("form.mudsill-level", "look", {});
   const area_m2 = (Math.min(sills.long_mm, form.shores.spacing_mm) * sills.wide_mm) / 1e6;
   const press_kPa = load_kN / area_m2;

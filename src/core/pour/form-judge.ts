@@ -5,6 +5,7 @@ import { judgeColumn } from "./form-column";
 import { judgeDeck, laidOf } from "./form-deck";
 import { judgeEdge } from "./form-edge";
 import { judgeWall } from "./form-wall";
+import { isStanding } from "./shapes";
 
 /** Which form goes with which element. */
 const fits: Readonly<Record<FormSpec["kind"], readonly string[]>> = {
@@ -44,8 +45,23 @@ export function judgeSound(ask: FormAsk, form: FormSpec): FormJudged {
   }
 }
 
+/** Sides of what stands that nothing closes: the concrete runs out, whatever holds the others. */
+function openSides(tally: Tally): void {
+  const { shape, faces } = tally.ask.element;
+  if (!isStanding(shape)) return;
+  for (const { face, against } of facesOf(shape, faces))
+    if (against === "free" && face !== "top" && face !== "soffit") tally.say("form.open-side", "stop", { face });
+}
+
 /** What keeps a form from being judged is found and said; no members then. */
 export function judgeForm(ask: FormAsk, form: FormSpec | null): FormJudged {
+  const open = new Tally(ask);
+  openSides(open);
+  const judged = judgeClosed(ask, form);
+  return open.findings.length === 0 ? judged : { ...judged, findings: [...open.findings, ...judged.findings] };
+}
+
+function judgeClosed(ask: FormAsk, form: FormSpec | null): FormJudged {
   const tally = new Tally(ask);
   const { shape } = ask.element;
   const refuse = (): FormJudged => ({ ...nothing, findings: tally.findings });

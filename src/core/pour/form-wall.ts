@@ -111,6 +111,11 @@ export function judgeWall(ask: FormAsk, form: WallFormSpec): FormJudged {
   if (pushes > 0) oneSide(tally, form, pushes, byThrust, thrustAt_mm(head));
   const rake = form.brace === null ? 0 : (byThrust * form.brace.rise_mm) / form.brace.run_mm;
   const wide_m = (ask.upright?.wide_mm ?? 0) / 1000;
+  const down = leaning_kN_m(
+    head,
+    formedBatters(tally).map((batter) => -batter),
+  );
+  if (down > 0.005) tally.say("form.leans-out", "look", { down_kN_m: down });
   const up = leaning_kN_m(head, formedBatters(tally)) + rake + lid_kPa(tally, head) * wide_m;
   return {
     members: tally.members,
@@ -132,7 +137,7 @@ function oneSide(tally: Tally, form: WallFormSpec, thrust: number, byBrace: numb
   }
   if (form.strongbacks === null) {
     tally.say("form.foot-thrust", "look", { thrust_kN_m: thrust - byBrace });
-    if (form.wales.at_mm.length > 1) tally.say("form.brace-one-height", "look", {});
+    if (form.wales.at_mm.length > 1) tally.say("form.brace-one-height", "stop", {});
   }
 }
 

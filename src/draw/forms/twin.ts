@@ -24,7 +24,14 @@ export function formTwin({ form }: ElementSheet, display: Display): FormTwinRow[
     const name = memberName(member);
     if (member.each.length === 0)
       return [
-        { key: member.part, name, height: "", load: "", carries: says(member.of100, first !== null), check: checkWords(member.governs) },
+        {
+          key: member.part,
+          name,
+          height: "",
+          load: "",
+          carries: says(member.of100, first !== null),
+          check: checkWords(member.governs, member.part),
+        },
       ];
     return member.each.map((one, index) => ({
       key: `${member.part} ${index}`,
@@ -32,7 +39,7 @@ export function formTwin({ form }: ElementSheet, display: Display): FormTwinRow[
       height: formatLength(one.at_mm, display),
       load: formatForce(one.load_kN, display),
       carries: says(one.of100, first === index),
-      check: checkWords(one.governs),
+      check: checkWords(one.governs, member.part),
     }));
   });
 }

@@ -22,6 +22,8 @@ const grounds: Readonly<Record<string, string>> = {
   frozen: "frozen ground, which gives way as it thaws",
 };
 
+const sides: Readonly<Record<string, string>> = { a: "face a", b: "face b", ends: "ends", sides: "sides" };
+
 const nothingBy: Readonly<Record<WhyFullHead, string>> = {
   "no rate is held": "nobody holds it",
   "short and small in plan": "it is short and small in plan, and full before the concrete stiffens",
@@ -80,7 +82,7 @@ export const formSayings = {
   "form.over": (told) => {
     const at = figure(told.detail, "at_mm");
     const where = text(told.detail, "at_mm") === "" || at < 0 ? "" : ` ${length(told, "at_mm")} above the foot`;
-    return `${place(told)}: it would not hold. ${part(told).replace(/^t/, "T")}${where} ${verb(told, "carries", "carry")} ${ofHundred(figure(told.detail, "of100"))} of what ${verb(told, "it", "they")} may, in ${checkWords(text(told.detail, "governs") as CheckKind)}`;
+    return `${place(told)}: it would not hold. ${part(told).replace(/^t/, "T")}${where} ${verb(told, "carries", "carry")} ${ofHundred(figure(told.detail, "of100"))} of what ${verb(told, "it", "they")} may, in ${checkWords(text(told.detail, "governs") as CheckKind, text(told.detail, "part") as MemberPart)}`;
   },
   "form.carries-unknown": (told) =>
     `${place(told)}: nothing says what one of ${part(told)} carries, and ${force(told, "load_kN")} is asked of it; take it from the product's sheet`,
@@ -95,13 +97,13 @@ export const formSayings = {
     `${place(told)}: the fresh concrete lifts the form with ${perEach(told, "up_kN")}, and nothing says what the form weighs, so nothing of it is counted`,
   "form.one-sided": (told) =>
     `${place(told)}: formed on one side only, it is pushed over with ${lineForce(told, "thrust_kN_m")}, ${length(told, "at_mm")} above its foot, and nothing braces it; write its braces and what they land on`,
-  "form.one-sided-lifts": (told) => `${place(told)}: its braces rise to the form, so they lift it too; hold it down at its foot`,
+  "form.one-sided-lifts": (told) => `${place(told)}: braces that rise to the form lift it too; hold it down at its foot`,
   "form.one-sided-ties": (told) =>
     `${place(told)}: formed on one side only, its ties need an anchor in what it is cast against, for ${force(told, "load_kN")} each; earth holds none`,
   "form.foot-thrust": (told) =>
     `${place(told)}: its foot is pushed out with ${lineForce(told, "thrust_kN_m")}; a brace alone does not hold that: stop the foot too`,
   "form.brace-one-height": (told) =>
-    `${place(told)}: one brace at one height leaves the form to turn about it; hold the foot, or brace at two heights`,
+    `${place(told)}: its braces reach it at one height, and nothing carries its other wales to them; write strongbacks, held by the brace and at their foot`,
   "form.brace-lands": (told) =>
     `${place(told)}: each brace brings ${force(told, "load_kN")} to its foot, and nothing says what it lands on; write it, with what that carries`,
   "form.no-brace": (told) =>
@@ -115,6 +117,12 @@ export const formSayings = {
   "form.mudsill-ground-unknown": (told) =>
     `${place(told)}: say what its mudsills lie on: firm ground, rock or a slab, never fresh fill or frozen ground`,
   "form.mudsill-level": (told) => `${place(told)}: its mudsills are not level, so the shores slide or tip; bench the ground level first`,
+  "form.slab-below": (told) =>
+    `${place(told)}: each shore brings ${force(told, "load_kN")} down on the slab under it; ask whoever designed that slab whether it bears that, and shore it too where it is young`,
+  "form.open-side": (told) =>
+    `${place(told)}: nothing stands on its ${sides[text(told.detail, "face")] ?? "side"}, so the concrete runs out there; write it as formed, or what it is cast against`,
+  "form.leans-out": (told) =>
+    `${place(told)}: a face of it leans out, and the fresh concrete lies on its form with ${lineForce(told, "down_kN_m")}; nothing here judges what carries that, so prop it and have someone qualified look at it`,
   "form.barrel-sideways": (told) =>
     `${place(told)}: it pushes its springings apart with ${lineForce(told, "push_kN_m")} on each side while it is placed; fill both sides alike, and tie or brace them`,
   "form.round": (told) =>
