@@ -1,21 +1,12 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
-import { cement_lb_yd3, coldJoint_h, floatAfter_h, initialSet_h, largestAggregate_in, pumpedAggregate_in, trucks, withWaste_yd3 } from ".";
+import { cement_lb_yd3, coldJoint_h, floatAfter_h, initialSet_h, largestAggregate_in, pumpedAggregate_in, withWaste_yd3 } from ".";
 
 describe("ordering", () => {
   // NAVEDTRA 14070.
   test("10 % of waste up to 200 cubic yards, 5 above", () => {
     expect(withWaste_yd3(200)).toBeCloseTo(220, 9);
     expect(withWaste_yd3(201)).toBeCloseTo(211.05, 9);
-  });
-
-  test("full trucks and what the last one brings", () => {
-    expect(trucks(25, 9)).toEqual({ count: 3, last_yd3: 7 });
-    expect(trucks(18, 9)).toEqual({ count: 2, last_yd3: 9 });
-    expect(trucks(0.5, 9)).toEqual({ count: 1, last_yd3: 0.5 });
-    expect(trucks(0, 9)).toEqual({ count: 1, last_yd3: 0 });
-    // Three times a third of a truck is one truck, whatever the last digit says.
-    expect(trucks(0.1 * 3, 0.3).count).toBe(1);
   });
 
   test("the tightest of bars, form and slab bounds the aggregate, and a hose takes a third of its width", () => {
