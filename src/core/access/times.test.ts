@@ -72,6 +72,29 @@ describe("order and times together", () => {
     expect(fixed).toEqual([["access.late", ["work(a)", "not-before(a)", "fixed(b)", "wait(a b a>b)"]]]);
   });
 
+  test("work and dates are told as written", () => {
+    const dated = [
+      step("a", { notBefore: "2027-03-09" }),
+      step("b", { after: ["a"], deadline: "2027-03-10" }),
+      step("c", { fixed: "2027-03-08", after: ["b"] }),
+    ];
+    const told = (over: Partial<TimeBounds>) => {
+      const answer = refuteWithTimes(smallCase({ steps: dated }).build, bounds(over));
+      const because = answer.verdict === "refuted" ? (answer.findings[0]?.because ?? []) : [];
+      return because.filter(({ rule }) => rule !== "wait").map(({ rule, step: id, detail }) => [rule, id, detail]);
+    };
+    expect(told({ notBefore: (s) => (s === 0 ? 900 : null), fixed: (s) => (s === 2 ? 500 : null) })).toEqual([
+      ["not-before", "a", { date: "2027-03-09" }],
+      ["fixed", "c", { date: "2027-03-08" }],
+    ]);
+    expect(told({ notBefore: (s) => (s === 0 ? 900 : null), deadline: (s) => (s === 1 ? 1000 : null) })).toEqual([
+      ["work", "a", { minutes: hour }],
+      ["not-before", "a", { date: "2027-03-09" }],
+      ["work", "b", { minutes: hour }],
+      ["deadline", "b", { date: "2027-03-10" }],
+    ]);
+  });
+
   test("dropping work never lets a step end before it starts", () => {
     const answer = refuteWithTimes(
       smallCase({
