@@ -1,7 +1,7 @@
 import { describe, expect, test } from "vitest";
 import { type Build, readDocument } from "../core/build";
 import { siteTime } from "../core/clock";
-import { type Plan, plan, verifyPlan } from "../core/plan";
+import { type Plan, plan, stepTimes, verifyPlan } from "../core/plan";
 import { type CureSheet, cureSheet } from "../core/pour";
 import { careSentences, findingSentence, removalSentence } from "../words";
 import { examples } from "./index";
@@ -41,7 +41,7 @@ async function cellar(start: string): Promise<Begun> {
   );
   const build = readDocument({ ...later, calendars }).build as Build;
   const made = plan(build);
-  const dates = { start: made.steps.map((s) => s.start), finish: made.steps.map((s) => s.finish) };
+  const dates = stepTimes(made)!;
   return { build, made, cures: new Map(build.pours.map((pour, p) => [pour.id, cureSheet(build, p, dates)])) };
 }
 

@@ -1,6 +1,6 @@
 import type { Build, Pour } from "../../core/build";
 import { siteTime } from "../../core/clock";
-import type { Plan } from "../../core/plan";
+import { type Plan, stepTimes } from "../../core/plan";
 import { type CureSheet, cureSheet } from "../../core/pour";
 import type { RemovalWords } from "../../draw";
 import { groundWords, removalSentence, removalState, voice } from "../../words";
@@ -14,8 +14,8 @@ export interface Cured {
 
 /** The pours of a plan that has dates, in the order of their dates. */
 export function curesOf(build: Build, plan: Plan): Cured[] {
-  if (plan.status !== "planned") return [];
-  const dates = { start: plan.steps.map(({ start }) => start), finish: plan.steps.map(({ finish }) => finish) };
+  const dates = stepTimes(plan);
+  if (dates === null) return [];
   return build.pours
     .map((pour, p) => ({ pour, name: shownName(pour), sheet: cureSheet(build, p, dates) }))
     .sort((a, b) => a.sheet.placed - b.sheet.placed);

@@ -1,6 +1,5 @@
-import type { Build } from "../../core/build";
-import { type Plan, plan } from "../../core/plan";
-import { type PourDates, pourSheets, shopping } from "../../core/pour";
+import { plan, pourDates } from "../../core/plan";
+import { pourSheets, shopping } from "../../core/pour";
 import { buyWords } from "../../words";
 import { type Outcome, outcome, type Ports } from "../fault";
 import { openBuild } from "../open";
@@ -9,7 +8,7 @@ import { openBuild } from "../open";
 export async function buyCommand(file: string, ports: Ports): Promise<Outcome> {
   const { build } = await openBuild(file, ports);
   const made = plan(build);
-  const rows = shopping(build, pourSheets(build), datesOf(build, made))
+  const rows = shopping(build, pourSheets(build), pourDates(made))
     .filter(({ toBuy }) => toBuy > 0)
     .map((one) => buyWords(one, build));
   if (rows.length === 0) return outcome(["Nothing is to buy, as far as pours, forms and stock are written down."]);
@@ -27,12 +26,3 @@ export async function buyCommand(file: string, ports: Ports): Promise<Outcome> {
     "Counted from the figures written down, with waste where it says so. Look at the drawings and the product sheets before you order.",
   ]);
 }
-
-const datesOf = (build: Build, made: Plan): PourDates | null =>
-  made.status !== "planned"
-    ? null
-    : {
-        pieces: made.stands.pieces.map(({ up, gone }) => ({ up, gone })),
-        starts: made.steps.map(({ start }) => start),
-        orderBy: build.deliveries.map((_, d) => made.deliveries[d]?.orderBy ?? null),
-      };

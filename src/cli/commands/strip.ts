@@ -1,4 +1,4 @@
-import { plan } from "../../core/plan";
+import { plan, stepTimes } from "../../core/plan";
 import { cureSheet } from "../../core/pour";
 import { careSentences, findingSentence, quoted, removalSentence, removalState, voice } from "../../words";
 import { type Outcome, outcome, type Ports } from "../fault";
@@ -10,7 +10,8 @@ export async function stripCommand(file: string, ports: Ports): Promise<Outcome>
   const { build } = await openBuild(file, ports);
   if (build.pours.length === 0) return outcome([`${quoted(build.name)} says nothing of a pour yet.`], 1);
   const made = plan(build);
-  if (made.status !== "planned")
+  const dates = stepTimes(made);
+  if (dates === null)
     return outcome(
       [
         ...inGravity(made.findings).flatMap((finding) => findingLines(finding, build)),
@@ -19,7 +20,6 @@ export async function stripCommand(file: string, ports: Ports): Promise<Outcome>
       1,
     );
   const say = voice(build);
-  const dates = { start: made.steps.map(({ start }) => start), finish: made.steps.map(({ finish }) => finish) };
   const cures = build.pours.map((pour, p) => ({ pour, sheet: cureSheet(build, p, dates) })).sort((a, b) => a.sheet.placed - b.sheet.placed);
   const rows = cures
     .flatMap(({ pour, sheet }) => sheet.removals.map((removal) => ({ pour, removal })))

@@ -13,5 +13,6 @@ export { type KeptPart, keep } from "./keep";
 export { type PlanMay, planMay } from "./may";
 export * from "./plan";
 export { engine, plan } from "./plan-of";
+export { pourDates, stepTimes } from "./pour-dates";
 export type { Fault } from "./verify/fault";
 export { verifyPlan } from "./verify/verify-plan";
