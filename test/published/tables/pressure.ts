@@ -1,14 +1,18 @@
 import {
   type AciPour_us,
   chemistryCoefficient,
+  ciriaC2,
   columnFormula_si,
   columnFormula_us,
   pressureAci_si,
   pressureAci_us,
   pressureCiria,
   pressureDin,
+  settingFactor_din,
   temperatureFactor_ciria,
+  wallFormula_si,
   wallFormula_us,
+  weightCoefficient_si,
   weightCoefficient_us,
 } from "../../../src/core/concrete";
 import { table, value } from "../published";
@@ -94,6 +98,8 @@ export const rows = [
     ["160pcf", 1.1034, () => weightCoefficient_us(160)],
     ["150pcf", 1, () => weightCoefficient_us(150)],
     ["not-under", 0.8, () => weightCoefficient_us(80)],
+    ["140pcf", 1, () => weightCoefficient_us(140)],
+    ["just-under-140pcf", 0.9827, () => weightCoefficient_us(139.98)],
   ]),
   ...table("aci-us/Cc", "ACI 347-04 Table 2.2", "read-2nd", 0, [
     ["plain", 1, () => chemistryCoefficient("plain", false)],
@@ -101,6 +107,7 @@ export const rows = [
     ["blend", 1.2, () => chemistryCoefficient("blend", false)],
     ["blend-retarder", 1.4, () => chemistryCoefficient("blend", true)],
     ["slow-blend", 1.4, () => chemistryCoefficient("slow blend", false)],
+    ["slow-blend-retarder", 1.4, () => chemistryCoefficient("slow blend", true)],
   ]),
   ...table("aci-us/b", "ACI 347 formula (b) with the 600 psf floor, Cw = Cc = 1", "computed", 1, grid(floorTable, columnFormula_us)),
   ...table("aci-us/c", "ACI 347 formula (c), Cw = Cc = 1", "computed", 1, grid(fastTable, wallFormula_us)),
@@ -128,6 +135,26 @@ export const rows = [
       0.001,
     ],
   ]),
+  ...table("aci-si/Cw", "ACI 347-04 Table 2.1 in SI", "read-2nd", 0.00005, [
+    ["2000", 0.931, () => weightCoefficient_si(2000), 0.0001],
+    ["2239", 0.98254, () => weightCoefficient_si(2239)],
+    ["2240", 1, () => weightCoefficient_si(2240)],
+    ["2400", 1, () => weightCoefficient_si(2400)],
+    ["2500", 1.07759, () => weightCoefficient_si(2500)],
+    ["not-under", 0.8, () => weightCoefficient_si(1300)],
+  ]),
+  ...table("aci-si", "ACI 347R-14 4.2.2.1 SI, formula (c)", "computed", 0.005, [
+    ["c-R3-T20", 57.15, () => wallFormula_si(3, 20)],
+    ["c-R2.1-T15", 58.07, () => wallFormula_si(2.1, 15)],
+  ]),
+  ...table("ciria/C2", "CIRIA Report 108, groups partly from memory", "from memory", 0, [
+    ["plain", 0.3, () => ciriaC2("plain", false)],
+    ["plain-retarder", 0.45, () => ciriaC2("plain", true)],
+    ["blend", 0.45, () => ciriaC2("blend", false)],
+    ["blend-retarder", 0.6, () => ciriaC2("blend", true)],
+    ["slow-blend", 0.6, () => ciriaC2("slow blend", false)],
+    ["slow-blend-retarder", 0.6, () => ciriaC2("slow blend", true)],
+  ]),
   ...table("ciria", "CIRIA Report 108, an engineering forum's worked sheet", "read", 0.05, [
     ["K-12.5C", 1.5956, () => temperatureFactor_ciria(12.5), 0.0001],
     ["column-R1-H9.05", 86.82, () => ciria("column", 9.05, 1, 12.5, 0.45)().most_kPa],
@@ -149,5 +176,13 @@ export const rows = [
     ["F5", 85, din("F5")],
     ["F6", 101, din("F6")],
     ["SCC", 91, din("SCC")],
+  ]),
+  ...table("din/K1", "DIN 18218:2010-01, set at 8 h", "from memory", 1e-9, [
+    ["F1", 1.09, () => settingFactor_din("F1", 8)],
+    ["F2", 1.159, () => settingFactor_din("F2", 8)],
+    ["F3", 1.231, () => settingFactor_din("F3", 8)],
+    ["F4", 1.42, () => settingFactor_din("F4", 8)],
+    ["F5", 1.6, () => settingFactor_din("F5", 8)],
+    ["SCC", 1.6, () => settingFactor_din("SCC", 8)],
   ]),
 ];
