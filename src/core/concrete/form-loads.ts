@@ -4,29 +4,36 @@ export interface Diagram {
   readonly height_ft: number;
   readonly weight_pcf: number;
   readonly most_psf: number;
+  /** Fresh concrete standing over the top of the form; none where not said. */
+  readonly over_ft?: number;
 }
 
-/** Pressure at a depth below the top of the concrete, psf. */
+/** Depth below the top of the form down to which it is plain head. */
+export const kneeOf_ft = ({ weight_pcf, most_psf, over_ft = 0 }: Diagram, deepest_ft: number): number =>
+  Math.max(0, Math.min(most_psf / weight_pcf - over_ft, deepest_ft));
+
+/** Pressure at a depth below the top of the form, psf; none above it. */
 export function pressureAt_psf(d: Diagram, depth_ft: number): number {
-  return Math.min(d.weight_pcf * Math.max(0, depth_ft), d.most_psf);
+  return Math.min(d.weight_pcf * (Math.max(0, depth_ft) + (d.over_ft ?? 0)), d.most_psf);
 }
 
 /** Force on a foot of width between two depths, lb/ft: the diagram's area, exactly. */
 export function thrust_lb_ft(d: Diagram, from_ft: number, to_ft: number): number {
-  const knee = Math.min(d.most_psf / d.weight_pcf, d.height_ft);
-  const area = (depth_ft: number) =>
-    depth_ft <= knee ? (d.weight_pcf * depth_ft * depth_ft) / 2 : (d.weight_pcf * knee * knee) / 2 + d.most_psf * (depth_ft - knee);
+  const knee = kneeOf_ft(d, d.height_ft);
+  const head = (depth_ft: number) => d.weight_pcf * ((depth_ft * depth_ft) / 2 + (d.over_ft ?? 0) * depth_ft);
+  const area = (depth_ft: number) => (depth_ft <= knee ? head(depth_ft) : head(knee) + d.most_psf * (depth_ft - knee));
   return area(Math.min(to_ft, d.height_ft)) - area(Math.max(0, from_ft));
 }
 
 /** Where that force acts, ft above the foot of the form. */
 export function thrustHeight_ft(d: Diagram): number {
-  const knee = Math.min(d.most_psf / d.weight_pcf, d.height_ft);
+  const knee = kneeOf_ft(d, d.height_ft);
   const triangle = (d.weight_pcf * knee * knee) / 2;
+  const over = d.weight_pcf * (d.over_ft ?? 0) * knee;
   const block = d.most_psf * (d.height_ft - knee);
-  const total = triangle + block;
+  const total = triangle + over + block;
   if (total === 0) return 0;
-  return (triangle * (d.height_ft - (2 / 3) * knee) + (block * (d.height_ft - knee)) / 2) / total;
+  return (triangle * (d.height_ft - (2 / 3) * knee) + over * (d.height_ft - knee / 2) + (block * (d.height_ft - knee)) / 2) / total;
 }
 
 /**

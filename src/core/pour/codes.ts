@@ -58,6 +58,8 @@ export const pourCodes = {
   "pressure.no-dimension": ["element", "what"],
   /** DIN 18218 and CIRIA 108 speak of faces within `most_deg` of plumb. */
   "pressure.batter": ["element", "batter_deg", "most_deg", "document"],
+  /** What is laid on it in the same pour adds its depth to the head, whatever the wait between them. */
+  "pressure.laid-on": ["element", "over_mm"],
   "pressure.consistency-unknown": ["element"],
   /** A retarder, and no time of setting for the formula. */
   "pressure.setting-unknown": ["element"],

@@ -1,6 +1,7 @@
 import { isWithin, limits } from "../base";
-import type { ElementShape, PourElement } from "../build";
+import type { ElementShape, Pour, PourElement } from "../build";
 import { facesOf, footThickness_mm, formed_m2, netVolume_m3, plan_m2 } from "../concrete";
+import { isLaid, isStanding } from "./shapes";
 
 /** An element that stands: sides on which fresh concrete presses by its depth. */
 export interface Upright {
@@ -9,6 +10,8 @@ export interface Upright {
   /** At its top. */
   readonly wide_mm: number;
   readonly batter: { readonly a: number; readonly b: number };
+  /** Fresh concrete that goes on top of it in the same pour. */
+  readonly over_mm: number;
 }
 
 const plumb = { a: 0, b: 0 };
@@ -21,15 +24,29 @@ export function uprightOf(shape: ElementShape): Upright | null {
   switch (shape.kind) {
     case "column":
     case "pier":
-      return { high_mm: shape.high_mm, long_mm: shape.long_mm, wide_mm: shape.wide_mm, batter: plumb };
+      return { high_mm: shape.high_mm, long_mm: shape.long_mm, wide_mm: shape.wide_mm, batter: plumb, over_mm: 0 };
     case "wall":
-      return { high_mm: shape.high_mm, long_mm: shape.long_mm, wide_mm: shape.thick_mm, batter: shape.batter };
+      return { high_mm: shape.high_mm, long_mm: shape.long_mm, wide_mm: shape.thick_mm, batter: shape.batter, over_mm: 0 };
     case "barrel":
     case "stair":
       return null;
     default:
-      return { high_mm: shape.thick_mm, long_mm: shape.long_mm, wide_mm: shape.wide_mm, batter: plumb };
+      return { high_mm: shape.thick_mm, long_mm: shape.long_mm, wide_mm: shape.wide_mm, batter: plumb, over_mm: 0 };
   }
+}
+
+/**
+ * What stands, with what is laid on it in the same pour: a wait between them earns nothing, so its head reaches to the top of the slab, or to the crown of a
+ * barrel.
+ */
+export function uprightIn(pour: Pour, { shape }: PourElement): Upright | null {
+  const upright = uprightOf(shape);
+  if (upright === null || !isStanding(shape)) return upright;
+  const over = pour.elements.map(({ shape: laid }) => {
+    if (!isLaid(laid) || faultyDimension(laid) !== null) return 0;
+    return laid.kind === "barrel" ? laid.rise_mm + laid.thick_mm : laid.kind === "deck slab" ? laid.thick_mm : 0;
+  });
+  return { ...upright, over_mm: Math.max(0, ...over) };
 }
 
 /** The key of a dimension that is no positive figure, or none that is poured; null where all are sound. */

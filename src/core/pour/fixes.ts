@@ -97,7 +97,7 @@ function heldRate(build: Build, ask: FormAsk, form: FormSpec, pressure: Pressure
   const element = { ...ask.element, held };
   const then = pressureOf(build, ask.pour, element, ask.upright).pressure;
   if (then.design !== "held" || then.held === null) return null;
-  const judged = judgeSound({ ...ask, element, head: headOf(ask.upright.high_mm, then.held) }, form);
+  const judged = judgeSound({ ...ask, element, head: headOf(ask.upright.high_mm, then.held, ask.upright.over_mm) }, form);
   const trial: Trial = {
     kind: "held rate",
     part: judged.members[firstOf(judged)]?.sheet.part ?? "bands",

@@ -10,10 +10,18 @@ export interface Head {
   readonly diagram: Diagram;
 }
 
-/** @param hydrostatic_mm down to here it grows with the depth, and is constant below */
-export function headOf(high_mm: number, { most_kPa, hydrostatic_mm }: Pick<PressureCase, "most_kPa" | "hydrostatic_mm">): Head {
+/** @param hydrostatic_mm down to here, from the top of the fresh concrete, it grows with the depth, and is constant below */
+export function headOf(
+  high_mm: number,
+  { most_kPa, hydrostatic_mm }: Pick<PressureCase, "most_kPa" | "hydrostatic_mm">,
+  over_mm = 0,
+): Head {
   const most = psfOf(most_kPa);
-  return { high_mm, most_kPa, diagram: { height_ft: feet(high_mm), weight_pcf: most / feet(hydrostatic_mm), most_psf: most } };
+  return {
+    high_mm,
+    most_kPa,
+    diagram: { height_ft: feet(high_mm), weight_pcf: most / feet(hydrostatic_mm), most_psf: most, over_ft: feet(over_mm) },
+  };
 }
 
 /** The same form under another greatest pressure, down to where the weight of its concrete reaches it. */

@@ -1,5 +1,5 @@
 import type { WallFormSpec } from "../build";
-import { type Diagram, forcedMember, judged, type MemberCheck, tension, thrust_lb_ft } from "../concrete";
+import { type Diagram, forcedMember, judged, kneeOf_ft, type MemberCheck, tension, thrust_lb_ft } from "../concrete";
 import type { Tally } from "./form-ask";
 import { atBrace } from "./form-brace";
 import { type Head, thrust_kN_m, thrustAt_mm } from "./form-head";
@@ -10,16 +10,18 @@ import { member } from "./members";
 
 /** Moment of the pressure above a level so many feet down about that level, lb ft for each foot of width. */
 function momentAbove(d: Diagram, down: number): number {
-  const knee = Math.min(d.most_psf / d.weight_pcf, down);
+  const knee = kneeOf_ft(d, down);
   const below = down - knee;
-  return (d.weight_pcf * knee ** 3) / 6 + (d.weight_pcf * knee ** 2 * below) / 2 + (d.most_psf * below ** 2) / 2;
+  const head = (knee ** 2 * down) / 2 - knee ** 3 / 3 + (d.over_ft ?? 0) * (knee * down - knee ** 2 / 2);
+  return d.weight_pcf * head + (d.most_psf * below ** 2) / 2;
 }
 
 /** Depth at which the pressure from the top adds up to a force, ft. */
 function depthOf(d: Diagram, force: number): number {
-  const knee = d.most_psf / d.weight_pcf;
-  const triangle = (d.weight_pcf * knee * knee) / 2;
-  return force <= triangle ? Math.sqrt((2 * force) / d.weight_pcf) : knee + (force - triangle) / d.most_psf;
+  const over = d.over_ft ?? 0;
+  const knee = kneeOf_ft(d, d.height_ft);
+  const head = d.weight_pcf * ((knee * knee) / 2 + over * knee);
+  return force <= head ? Math.sqrt(over * over + (2 * force) / d.weight_pcf) - over : knee + (force - head) / d.most_psf;
 }
 
 /**

@@ -2,6 +2,8 @@ import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import { columnOf, formDocument, readForms, wallOf } from "../../../test/fixtures/form-documents";
 import type { Build, Pour, PourElement, PressureDocument } from "../build";
+import { headOf, thrustAt_mm } from "./form-head";
+import { kPaOfPsf } from "./form-units";
 import type { ElementSheet } from "./result";
 import { pourSheet } from "./sheet";
 
@@ -226,4 +228,40 @@ test("whatever the document, rate and mix, no case is over full head and none is
     ),
     { numRuns: 100 },
   );
+});
+
+describe("what is laid on a column in the same pour", () => {
+  const deck = { id: "deck", shape: { kind: "deck slab", long: "8 ft", wide: "8 ft", thick: "6 in" } };
+  const sheetOf = (elements: readonly Record<string, unknown>[]) => pourSheet(readForms(formDocument(elements)), 0);
+
+  test("adds its depth to the head of the column, and nothing to that of the deck", () => {
+    const sheet = sheetOf([columnOf(), deck]);
+    const [column, slab] = sheet.elements;
+    // 6 ft and 6 in of 150 lb/ft3.
+    expect(column!.pressure!.hose.most_psf).toBeCloseTo(975, 6);
+    expect(column!.pressure!.height_mm).toBeCloseTo(78 * 25.4, 6);
+    expect(slab!.pressure!.hose.most_psf).toBeCloseTo(75, 6);
+    expect(sheet.findings.find(({ code }) => code === "pressure.laid-on")!.detail.over_mm).toBeCloseTo(152.4, 6);
+  });
+
+  test("loads every band with it: together they carry the whole diagram", () => {
+    const loads = (elements: readonly Record<string, unknown>[]) =>
+      sheetOf(elements)
+        .elements[0]!.form!.members.find(({ part }) => part === "bands")!
+        .each.reduce((sum, { load_kN }) => sum + load_kN, 0) / 0.0044482216152605;
+    // On one foot of width: 150 (6²/2 + 0.5 · 6).
+    expect(loads([columnOf(), deck])).toBeCloseTo(150 * (18 + 3), 3);
+    expect(loads([columnOf()])).toBeCloseTo(150 * 18, 3);
+  });
+
+  test("acts where the whole of it does, and turns a strongback as much", () => {
+    const over = headOf(1828.8, { most_kPa: kPaOfPsf(975), hydrostatic_mm: 78 * 25.4 }, 152.4);
+    // (150 · 6³/6 + 75 · 6²/2) / (2,700 + 450), ft above the foot.
+    expect(thrustAt_mm(over) / 304.8).toBeCloseTo((5400 + 1350) / 3150, 6);
+    const back = { stuff: { size: "2x6", pieces: 2 }, spacing: "2 ft", top: { carries: "3000 lb" }, foot: { carries: "9000 lb" } };
+    const wall = sheetOf([wallOf({}, { ties: undefined, strongbacks: back }), deck]).elements[0]!.form!;
+    const pulls = wall.members.find(({ part }) => part === "strongbacks")!.result.checks.filter(({ kind }) => kind === "tension");
+    // (5,400 + 1,350) / 6 ft at the top, the rest of 3,150 at the foot, every 2 ft.
+    expect(pulls.map(({ of100 }) => of100)).toEqual([expect.closeTo((100 * 2250) / 3000, 6), expect.closeTo((100 * 4050) / 9000, 6)]);
+  });
 });

@@ -29,12 +29,15 @@ const caseOf = (rise_m_h: number | null, { most_kPa, hydrostatic_mm, formula, wh
   why,
 });
 
+/** From its foot to the top of all that is fresh over it. */
+const freshHigh_mm = ({ high_mm, over_mm }: Upright): number => high_mm + over_mm;
+
 /** What the formulas are asked about an element that rises so fast. */
 export function freshOf(pour: Pour, upright: Upright, rise_m_h: number): Fresh {
   return {
     mix: pour.mix,
     concrete_C: pour.weather.concrete_C,
-    high_mm: upright.high_mm,
+    high_mm: freshHigh_mm(upright),
     across_mm: Math.max(upright.long_mm, upright.wide_mm),
     rise_m_h,
     vibrated_mm: pour.vibrated_mm,
@@ -55,7 +58,7 @@ const isBattered = (build: Build, upright: Upright): boolean =>
 export function atRise(build: Build, pour: Pour, upright: Upright, rise_m_h: number): Lowered {
   const fresh = freshOf(pour, upright, rise_m_h);
   if (!formulaBars(build, pour, upright)) return lowered(build.pressure, fresh);
-  return fullHead(pour.mix.weight_kg_m3, upright.high_mm, fresh.fromBase, ["outside the formula"]);
+  return fullHead(pour.mix.weight_kg_m3, freshHigh_mm(upright), fresh.fromBase, ["outside the formula"]);
 }
 
 /** Why full head, from the hose, in the order told. */
@@ -89,7 +92,7 @@ export function pressureOf(build: Build, pour: Pour, element: PourElement, uprig
   const rise = hoseRise_m_h(pour, element);
   const fromBase = pour.placed === "from the base";
   const why = hoseReasons(build, pour, element, upright, rise);
-  const hose = caseOf(rise, fullHead(pour.mix.weight_kg_m3, upright.high_mm, fromBase, why));
+  const hose = caseOf(rise, fullHead(pour.mix.weight_kg_m3, freshHigh_mm(upright), fromBase, why));
   const act = element.held;
   const counts = act !== null && isWithin(limits.opening, act.pass_mm) && act.every_min > 0 && isWithin(limits.elapsed, act.every_min);
   const heldRise = counts ? heldRise_m_h(act) : 0;
@@ -100,7 +103,7 @@ export function pressureOf(build: Build, pour: Pour, element: PourElement, uprig
   return {
     pressure: {
       document: build.pressure,
-      height_mm: upright.high_mm,
+      height_mm: freshHigh_mm(upright),
       weight_kg_m3: pour.mix.weight_kg_m3,
       hose,
       held,
@@ -115,6 +118,7 @@ export function pressureOf(build: Build, pour: Pour, element: PourElement, uprig
 function inputFindings(build: Build, pour: Pour, element: PourElement, upright: Upright): Finding[] {
   const at = { element: element.id };
   const out = refused(pour, outsideOf(build.pressure, freshOf(pour, upright, hoseRise_m_h(pour, element))), element.id);
+  if (upright.over_mm > 0) out.push(found(pour, "pressure.laid-on", "note", { ...at, over_mm: upright.over_mm }, "elements"));
   const lacks = lacking(build.pressure, pour.mix);
   if (lacks !== null)
     out.push(found(pour, lacks === "setting" ? "pressure.setting-unknown" : "pressure.consistency-unknown", "look", at, "mix"));

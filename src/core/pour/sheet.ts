@@ -3,7 +3,7 @@ import type { Build, FormSpec, Pour, PourElement } from "../build";
 import { aciRanges_si } from "../concrete";
 import { barFindings } from "./bars-findings";
 import { pourDay } from "./day";
-import { faultyDimension, measures, sidesAreFormed, uprightOf } from "./element";
+import { faultyDimension, measures, sidesAreFormed, uprightIn } from "./element";
 import { fixesOf } from "./fixes";
 import { footingFindings } from "./footing-load";
 import type { FormAsk } from "./form-ask";
@@ -35,11 +35,11 @@ function elementSheet(build: Build, pour: Pour, at: number): Made {
     const heavy = { outOfRange: aciRanges_si.density, given: pour.mix.weight_kg_m3 };
     return { sheet: { element: at, ...nothing }, findings: refused(pour, [heavy], element.id, "stop") };
   }
-  const upright = uprightOf(element.shape);
+  const upright = uprightIn(pour, element);
   const presses = upright !== null && sidesAreFormed(element);
   const pressed = presses ? pressureOf(build, pour, element, upright) : null;
   const designed = pressed === null ? null : pressed.pressure.design === "held" ? pressed.pressure.held : pressed.pressure.hose;
-  const head = designed === null || upright === null ? null : headOf(upright.high_mm, designed);
+  const head = designed === null || upright === null ? null : headOf(upright.high_mm, designed, upright.over_mm);
   const ask: FormAsk = { pour, element, upright, head };
   const judged = judgeForm(ask, element.form);
   const { sheet: form, findings } = formSheet(ask, element.form, judged, build.site.units);
@@ -54,7 +54,7 @@ function elementSheet(build: Build, pour: Pour, at: number): Made {
 
 function withFastest(build: Build, ask: FormAsk, form: FormSpec | null, pressure: Pressure): Pressure {
   if (form === null || ask.upright === null) return pressure;
-  const full: Head = headOf(ask.upright.high_mm, pressure.hose);
+  const full: Head = headOf(ask.upright.high_mm, pressure.hose, ask.upright.over_mm);
   return { ...pressure, fastest_m_h: fastest_m_h(build, ask.pour, ask.upright, ask, form, full) };
 }
 
@@ -63,7 +63,7 @@ function heldSmall(pour: Pour, ask: FormAsk, pressure: Pressure, held_of100: num
   const { upright, element } = ask;
   if (pressure.design !== "held" || !pressure.hose.why.includes("short and small in plan") || upright === null) return [];
   const hose_min = (upright.high_mm / 1000 / hoseRise_m_h(pour, element)) * 60;
-  const hose_of100 = mostOf(judgeForm({ ...ask, head: headOf(upright.high_mm, pressure.hose) }, element.form));
+  const hose_of100 = mostOf(judgeForm({ ...ask, head: headOf(upright.high_mm, pressure.hose, upright.over_mm) }, element.form));
   return [found(pour, "pressure.held-small", "look", { element: element.id, hose_min, held_of100, hose_of100 }, "elements")];
 }
 

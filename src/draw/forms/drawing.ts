@@ -48,8 +48,9 @@ export function formDrawing(asked: FormAsked): Drawing {
   const section = sectionOf(asked, { wide_mm: (high_mm) => formWide / Math.min(largest, high / high_mm), roomy: formWide >= 200 });
   if (section === null) return { title: element.name, width, height: 0, parts: [] };
   const scale = Math.min(largest, high / (section.top_mm - section.bottom_mm), formWide / (section.right_mm - section.left_mm));
-  // Signs that stand above the form, an arrow or a tie over the top, keep clear of the title.
-  const above = Math.max(0, ...section.solids.flatMap(({ at }) => at.map(([, y, , dy = 0]) => (y - section.top_mm) * scale - dy)));
+  // Signs that stand above the form, an arrow or a tie over the top, keep clear of the title, as does the head of what is laid on it.
+  const laid = pressure ? (section.foot_mm + pressure.height_mm - section.top_mm) * scale : 0;
+  const above = Math.max(0, laid, ...section.solids.flatMap(({ at }) => at.map(([, y, , dy = 0]) => (y - section.top_mm) * scale - dy)));
   const head = text * 2 + above;
   const toX = (x: number) => (x - section.left_mm) * scale;
   const toY = (y: number) => head + (section.top_mm - y) * scale;

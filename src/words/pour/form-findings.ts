@@ -51,6 +51,8 @@ export const formSayings = {
     const document = text(told.detail, "document") === "din" ? "DIN 18218" : "CIRIA Report 108";
     return `${place(told)}: it leans ${figure(told.detail, "batter_deg").toFixed(1)}°, and ${document} speaks of faces within ${figure(told.detail, "most_deg")}° of plumb; it is judged by full head`;
   },
+  "pressure.laid-on": (told) =>
+    `${place(told)}: what is laid on it in the same pour adds ${length(told, "over_mm")} to its head; waiting in between earns nothing`,
   "pressure.consistency-unknown": (told) =>
     `${place(told)}: DIN 18218 asks for the class of consistency (F1 to F6 or SCC) of the mix; until it is written, full head counts`,
   "pressure.setting-unknown": (told) =>
