@@ -239,7 +239,7 @@ describe("what is not written", () => {
     expect(us.weather.concrete_C).toBeCloseTo(21.111, 3);
     expect([us.mix.slump_mm, us.placed, us.hopper_m3]).toEqual([127, "chute", 0]);
     expect(us.mix.weight_kg_m3).toBeCloseTo(2402.77, 2);
-    expect(us.assumed).toEqual(["placed", "mix.cement", "mix.weight", "mix.slump", "weather.concrete", "rate"]);
+    expect(us.assumed).toEqual(["placed", "mix.cement", "mix.retarder", "mix.weight", "mix.slump", "weather.concrete", "rate"]);
     const si = read_({ placed: "hose" }, metric);
     expect([si.weather.concrete_C, si.mix.weight_kg_m3, si.mix.slump_mm, si.rate_m3_h]).toEqual([20, 2400, 125, 4]);
     expect(si.prime_m3).toBeCloseTo(0.191, 3);
@@ -264,4 +264,13 @@ describe("what is not written", () => {
       bands: { stuff: { grade: null, reused: true }, bolt: null },
     });
   });
+});
+
+test("a truck that brings nothing, or more than any does, is told with the range, and trucks are never counted without end", () => {
+  const of = (truck: string) => readDocument(documentOf({ steps, pours: [slabPour({ truck })] }));
+  for (const truck of ["0 yd3", "0.0001 m3", "300 yd3"]) {
+    const { build: none, findings } = of(truck);
+    expect([none, findings.map(({ code, detail }) => [code, detail.name])]).toEqual([null, [["build.outside", "load of a truck"]]]);
+  }
+  expect(of("9 yd3").findings).toEqual([]);
 });

@@ -84,6 +84,17 @@ describe("what waits for a pour", () => {
         ["curve", "85 % of a", 850],
       ],
     ],
+    // No days at all are not the drawing's days.
+    [
+      "shores",
+      { days: "0 d", saidBy: "drawing", soffit: "arch" },
+      [
+        ["table", "14 warm days of a", 20160],
+        ["curve", "70 % of a", 700],
+        ["28 days", "28 warm days of a", 40320],
+        ["days", "0 d", 0],
+      ],
+    ],
     // Days that nobody stands for shorten nothing of what carries.
     [
       "shores",

@@ -5,6 +5,12 @@ const yd3_m3 = 0.9144 ** 3;
 /** A truck carries 9 to 11 yd3 (from memory); the smaller is taken where none is written. */
 export const usualTruck_m3 = 9 * yd3_m3;
 
+/** Own bounds: from a trailer to the largest mixer on the road. */
+export const truckRanges = {
+  us: { name: "load of a truck", least: 0.25, most: 20, unit: "yd³", source: "own bounds" },
+  si: { name: "load of a truck", least: 0.2, most: 15, unit: "m³", source: "own bounds" },
+} as const;
+
 /** Plants charge for loads under about 4 yd3 (from memory). */
 export const shortLoad_m3 = 4 * yd3_m3;
 

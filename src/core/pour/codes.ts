@@ -72,7 +72,7 @@ export const pourCodes = {
   /** Judged by the held rate, and small enough to be full in minutes if it is not kept. */
   "pressure.held-small": ["element", "hose_min", "held_of100", "hose_of100"],
 
-  /** Not written and taken as usual: mix.weight, mix.slump, mix.cement, weather.concrete. */
+  /** Not written and taken as usual: mix.weight, mix.slump, mix.cement, mix.retarder, weather.concrete. */
   "pressure.assumed": ["keys"],
 
   // Forms. Forces of a wall are for each metre of it, of a column all together: `each` is "metre" or "all".

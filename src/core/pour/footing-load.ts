@@ -57,9 +57,10 @@ export function footingLoad(build: Build, p: number, e: number, stated: readonly
   return { own_kN, above, stated, force_kN, area_m2, pressure_kPa, findings: [ask, ...part] };
 }
 
-/** Elements of the build that pieces of the footing hold. */
+/** Elements of the build that pieces of the footing hold; what shares a piece with it stands beside it. */
 function standing(build: Build, footing: PourElement): { pour: number; element: number }[] {
-  const held = new Set<string>(footing.pieces);
+  const own = new Set<string>(footing.pieces);
+  const held = new Set<string>(own);
   for (let grown = true; grown; ) {
     grown = false;
     for (const piece of build.pieces) {
@@ -70,7 +71,7 @@ function standing(build: Build, footing: PourElement): { pour: number; element: 
   }
   return build.pours.flatMap((pour, p) =>
     pour.elements.flatMap((element, e) =>
-      element !== footing && element.pieces.some((id) => held.has(id)) ? [{ pour: p, element: e }] : [],
+      element !== footing && element.pieces.some((id) => held.has(id) && !own.has(id)) ? [{ pour: p, element: e }] : [],
     ),
   );
 }

@@ -132,6 +132,17 @@ test("what is taken as usual and carries is said", () => {
   expect(findings.some(({ code, detail }) => code === "form.guess" && detail.part === "sheathing")).toBe(true);
 });
 
+test("a held rate rests on whether anything slows the set, and full head does not", () => {
+  const held = columnOf({ held: { pass: "5 in", every: "5 min", who: "me" } });
+  const keys = (mix: object) =>
+    pourSheet(
+      readForms(formDocument([held], { mix: { strength: "4000 psi", cement: "I", weight: "150 lb/ft3", slump: "5 in", ...mix } })),
+      0,
+    ).findings.find(({ code }) => code === "pressure.assumed")?.detail.keys;
+  expect(keys({})).toEqual(["mix.retarder"]);
+  expect(keys({ retarder: false })).toBeUndefined();
+});
+
 test("a deck whose soffit is formed wants a form, one on old work does not", () => {
   const codes = (faces: readonly object[]) => {
     const deck = { id: "deck", shape: { kind: "deck slab", long: "12 ft", wide: "9 ft", thick: "6 in" }, faces };

@@ -123,7 +123,9 @@ export function pourSheet(build: Build, p: number): PourSheet {
 function assumedOf(pour: Pour, made: readonly Made[]): Finding[] {
   const pressures = made.flatMap(({ sheet }) => (sheet.pressure === null ? [] : [sheet.pressure]));
   const rests = new Set(
-    pressures.some(({ design }) => design === "held") ? ["mix.weight", "mix.slump", "mix.cement", "weather.concrete"] : ["mix.weight"],
+    pressures.some(({ design }) => design === "held")
+      ? ["mix.weight", "mix.slump", "mix.cement", "mix.retarder", "weather.concrete"]
+      : ["mix.weight"],
   );
   const keys = pressures.length === 0 ? [] : pour.assumed.filter((key) => rests.has(key));
   return keys.length === 0 ? [] : [found(pour, "pressure.assumed", "look", { keys }, "mix")];

@@ -204,6 +204,12 @@ describe("load on a footing", () => {
     expect(load.findings.map((f) => [f.code, f.severity])).toEqual([["quantity.ask-before-you-dig", "look"]]);
   });
 
+  test("another footing of the same piece stands beside it, not on it", () => {
+    const pads = elementOf({ ...footing, id: "pads" as never });
+    const load = footingLoad(buildWith([pourOf({ elements: [footing, pads] })]), 0, 0)!;
+    expect([load.above, load.force_kN]).toEqual([[], load.own_kN]);
+  });
+
   test("says that it is only a part where nothing is written on it or nothing stated", () => {
     const alone = footingLoad(buildWith([pourOf({ elements: [footing] })]), 0, 0)!;
     expect(alone.findings.map((f) => [f.code, f.severity, f.detail.lacks])).toEqual([

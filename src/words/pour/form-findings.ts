@@ -40,6 +40,7 @@ const assumed: Readonly<Record<string, string>> = {
   "mix.weight": "what the concrete weighs",
   "mix.slump": "its slump",
   "mix.cement": "its cement",
+  "mix.retarder": "whether anything in it slows its set (a retarder, and most water reducers)",
   "weather.concrete": "how warm it is when it is placed",
 };
 

@@ -38,6 +38,7 @@ type Take = <T>(key: string, written: T | null, usual: T) => T;
 const linkMix = (draft: PourDraft["mix"], units: Units, take: Take): Mix => ({
   ...draft,
   cement: take("mix.cement", draft.cement, "I"),
+  retarder: take("mix.retarder", draft.retarder, false),
   weight_kg_m3: take("mix.weight", draft.weight_kg_m3, usual[units].weight_kg_m3),
   slump_mm: take("mix.slump", draft.slump_mm, usual[units].slump_mm),
 });

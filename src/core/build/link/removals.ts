@@ -62,10 +62,11 @@ function table(pour: Pour, removal: Removal): Grounded {
 
 /**
  * What carries: days that somebody stands for take the place of the table and the 28 days, and a share written beside them still has to be expected. Days that nobody
- * stands for shorten nothing.
+ * stands for shorten nothing, nor do none at all.
  */
 function carrying(pour: Pour, removal: Removal, said: readonly Grounded[], asked: readonly Grounded[]): readonly Grounded[] {
-  if (said.length > 0 && isVouched(removal.saidBy)) return removal.share === null ? said : [...said, ...curve(pour, removal)];
+  const isSaid = said.some(({ least }) => least !== null && least.amount > 0);
+  if (isSaid && isVouched(removal.saidBy)) return removal.share === null ? said : [...said, ...curve(pour, removal)];
   return [...asked, ...curve(pour, removal), { ground: "28 days", least: warm(pour, stays_days * 24) }, ...said];
 }
 

@@ -19,8 +19,9 @@ export interface PourDraft
   readonly sacks: string | null;
 }
 
-export interface MixDraft extends Omit<Mix, "cement" | "weight_kg_m3" | "slump_mm"> {
+export interface MixDraft extends Omit<Mix, "cement" | "retarder" | "weight_kg_m3" | "slump_mm"> {
   readonly cement: Mix["cement"] | null;
+  readonly retarder: boolean | null;
   readonly weight_kg_m3: number | null;
   readonly slump_mm: number | null;
 }

@@ -1,5 +1,13 @@
 import { toModel } from "../../base";
-import { aciRanges_si, aciRanges_us, cement_lb_yd3, evaporationRanges_si, evaporationRanges_us, pourDayRanges } from "../../concrete";
+import {
+  aciRanges_si,
+  aciRanges_us,
+  cement_lb_yd3,
+  evaporationRanges_si,
+  evaporationRanges_us,
+  pourDayRanges,
+  truckRanges,
+} from "../../concrete";
 import type { Member } from "../schema/document";
 import { maybeAmount } from "./amounts";
 import { readMoment } from "./dates";
@@ -39,7 +47,7 @@ function readMix(at: Spot, raw: Raw["mix"]): MixDraft {
   return {
     strength_MPa: strength_MPa(in_("strength"), raw.strength),
     cement: raw.cement ?? null,
-    retarder: raw.retarder ?? false,
+    retarder: raw.retarder ?? null,
     weight_kg_m3: maybe(raw.weight, (weight) => publishedQuantity(in_("weight"), "density", weight, published("weight", "density"))),
     slump_mm: maybe(raw.slump, (slump) => publishedQuantity(in_("slump"), "length", slump, published("slump", "slump"))),
     cement_kg_m3: cementOf(at, raw),
@@ -134,7 +142,7 @@ const readRate = (at: Spot, rate: Quantity): number =>
 
 export function readPour(raw: Raw, notes: Notes): PourDraft {
   const at = (key: string, part = ""): Spot => spot(notes, key, part);
-  const volume = (key: "truck" | "hopper" | "prime"): number | null => maybe(raw[key], (size) => volume_m3(at(key), size));
+  const volume = (key: "hopper" | "prime"): number | null => maybe(raw[key], (size) => volume_m3(at(key), size));
   return {
     id: raw.id,
     name: raw.name ?? raw.id,
@@ -147,7 +155,7 @@ export function readPour(raw: Raw, notes: Notes): PourDraft {
     externalVibration: raw.externalVibration ?? false,
     elements: readElements(raw.elements, notes),
     pause: maybe(raw.pause, (pause) => readPause(at("pause"), pause)),
-    truck_m3: volume("truck"),
+    truck_m3: maybe(raw.truck, (size) => publishedQuantity(at("truck"), "volume", size, truckRanges)),
     waste_percent: raw.waste ?? null,
     hopper_m3: volume("hopper"),
     prime_m3: volume("prime"),
