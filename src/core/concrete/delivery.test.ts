@@ -1,6 +1,6 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
-import { handsFor, layer_min, loads, type PouredShape, stands_min } from ".";
+import { loads, stands_min } from ".";
 
 describe("loads", () => {
   test("two equal ones where one truck is a little too small, the second wanted when the first is empty", () => {
@@ -19,6 +19,31 @@ describe("loads", () => {
     expect(loads(6, 7, 20, { after_m3: 1, lasts_min: 60 })).toEqual([
       { load_m3: 1, after_min: 0, stands_min: 3 },
       { load_m3: 5, after_min: 63, stands_min: 15 },
+    ]);
+  });
+
+  // Six cubic metres at 4 an hour keep a truck 90 minutes without any pause.
+  test("a pause that parts nothing leaves even a load that stands too long in one piece", () => {
+    const one = (pause: { after_m3: number; lasts_min: number } | null) => loads(6, 7, 4, pause);
+    expect(one(null)).toEqual([{ load_m3: 6, after_min: 0, stands_min: 90 }]);
+    expect(one({ after_m3: 3, lasts_min: 0 })).toEqual([{ load_m3: 6, after_min: 0, stands_min: 90 }]);
+    expect(one({ after_m3: 0, lasts_min: 30 })).toEqual([{ load_m3: 6, after_min: 30, stands_min: 90 }]);
+    expect(one({ after_m3: -1, lasts_min: 30 })).toEqual([{ load_m3: 6, after_min: 30, stands_min: 90 }]);
+    expect(one({ after_m3: 6, lasts_min: 30 })).toEqual([{ load_m3: 6, after_min: 0, stands_min: 90 }]);
+    expect(one({ after_m3: 8, lasts_min: 30 })).toEqual([{ load_m3: 6, after_min: 0, stands_min: 90 }]);
+  });
+
+  test("one truck kept too long parts the order, exactly as long as it may does not", () => {
+    expect(loads(6, 7, 20, { after_m3: 1, lasts_min: 42 })).toEqual([{ load_m3: 6, after_min: 0, stands_min: 60 }]);
+    expect(loads(6, 7, 20, { after_m3: 1, lasts_min: 43 })).toHaveLength(2);
+    // The first of two would not wait, the second would.
+    expect(loads(12, 7, 20, { after_m3: 8, lasts_min: 60 }).map((load) => load.load_m3)).toEqual([4, 4, 4]);
+  });
+
+  test("a pause between two loads is spent with no truck there", () => {
+    expect(loads(12, 6, 20, { after_m3: 6, lasts_min: 90 })).toEqual([
+      { load_m3: 6, after_min: 0, stands_min: 18 },
+      { load_m3: 6, after_min: 108, stands_min: 18 },
     ]);
   });
 
@@ -45,57 +70,5 @@ describe("loads", () => {
       ),
     );
     expect(stands_min).toBe(60);
-  });
-});
-
-describe("placing", () => {
-  test("a wall comes up in layers of 20 in, a slab in strips of 6 ft across its shorter side", () => {
-    const wall: PouredShape = { kind: "wall", long_mm: 10000, thick_mm: 200, high_mm: 2000, batter: { a: 0, b: 0 } };
-    expect(layer_min(wall, 2)).toBeCloseTo((10 * 0.2 * 0.508 * 60) / 2, 9);
-    expect(layer_min({ ...wall, high_mm: 300 }, 2)).toBeCloseTo((10 * 0.2 * 0.3 * 60) / 2, 9);
-    const slab: PouredShape = { kind: "slab", long_mm: 9000, wide_mm: 5000, thick_mm: 100 };
-    expect(layer_min(slab, 2)).toBeCloseTo((5 * 1.829 * 0.1 * 60) / 2, 9);
-    expect(layer_min({ ...slab, long_mm: 1000, wide_mm: 800 }, 2)).toBeCloseTo((1 * 0.8 * 0.1 * 60) / 2, 9);
-  });
-
-  test("a barrel rises on both haunches at once, a stair from its foot", () => {
-    const barrel: PouredShape = { kind: "barrel", long_mm: 3000, span_mm: 2000, rise_mm: 800, thick_mm: 200 };
-    expect(layer_min(barrel, 1)).toBeCloseTo(2 * 0.508 * 0.2 * 3 * 60, 9);
-    const stair: PouredShape = { kind: "stair", wide_mm: 1000, steps: 8, riser_mm: 180, tread_mm: 270, thick_mm: 150 };
-    expect(layer_min(stair, 1)).toBeCloseTo(1 * 1.829 * 0.24 * 60, 9);
-  });
-
-  // Common practice, no source.
-  test("a pumped slab takes five or six hands", () => {
-    const count = (area: number) => handsFor("hose", false, area, 4).reduce((sum, one) => sum + one.number, 0);
-    expect([count(6), count(40)]).toEqual([5, 6]);
-  });
-
-  test("columns take somebody who watches, and mixing by hand somebody who mixes", () => {
-    expect(handsFor("hose", true, 0, 4)).toEqual([
-      { role: "hose", number: 1 },
-      { role: "vibrator", number: 1 },
-      { role: "watch", number: 1 },
-    ]);
-    expect(handsFor("by hand", true, 0, 1)).toEqual([
-      { role: "mixer", number: 2 },
-      { role: "carry", number: 2 },
-      { role: "vibrator", number: 1 },
-      { role: "watch", number: 1 },
-    ]);
-    expect(handsFor("by hand", true, 0, 0.15)).toEqual([
-      { role: "mixer", number: 1 },
-      { role: "vibrator", number: 1 },
-    ]);
-    expect(handsFor("by hand", false, 0, 0.3)[1]).toEqual({ role: "carry", number: 1 });
-  });
-
-  test("a footing from the chute takes three: it is struck off by who spreads it", () => {
-    expect(handsFor("chute", false, 0, 8)).toEqual([
-      { role: "chute", number: 1 },
-      { role: "spread", number: 1 },
-      { role: "vibrator", number: 1 },
-    ]);
-    expect(handsFor("from the base", false, 30, 8)[0]).toEqual({ role: "hose", number: 1 });
   });
 });
