@@ -28,7 +28,7 @@ describe("a curve through shown results", () => {
     expect(fit?.k_per_day).toBeCloseTo(6 / 7, 9);
   });
 
-  test("none through one age, through results that fall, or that grow ever faster; what shows nothing is left out", () => {
+  test("none through one age or two an instant apart, through results that fall, grow straight on or ever faster; what shows nothing is left out", () => {
     expect(fitHyperbola([])).toBeNull();
     expect(fitHyperbola([at(1, 0.3, 7)])).toBeNull();
     expect(fitHyperbola([at(1, 0.3, 7), at(1.1, 0.3, 7)])).toBeNull();
@@ -48,6 +48,12 @@ describe("a curve through shown results", () => {
       { age_days: 2, share: 0.4 },
     ];
     expect(fitHyperbola(through)).toBeNull();
+    const straight = [
+      { age_days: 1, share: 0.1 },
+      { age_days: 2, share: 0.2 },
+    ];
+    expect(fitHyperbola(straight)).toBeNull();
+    expect(fitHyperbola([at(1, 0.3, 7), at(1.01, 0.3, 7.00001)])).toBeNull();
     const clean = [at(1, 0.3, 3), at(1, 0.3, 7)];
     const dirty = [{ age_days: 0, share: 0.2 }, { age_days: 5, share: 0 }, { age_days: -1, share: 0.3 }, ...clean];
     expect(fitHyperbola(dirty)).toEqual(fitHyperbola(clean));
@@ -81,6 +87,12 @@ describe("a curve through shown results", () => {
     expect([own.share(0), own.share(-1), own.age_days(0), own.age_days(-1)]).toEqual([0, 0, 0, 0]);
     expect([own.age_days(0.9), own.age_days(0.95)]).toEqual([null, null]);
     expect(own.age_days(0.89)).toBeGreaterThan(100);
+    // 1, 1/2 and 2, 2/3 lie on the curve that tends to 1, and reaches it never.
+    const to1 = [
+      { age_days: 1, share: 1 / 2 },
+      { age_days: 2, share: 2 / 3 },
+    ];
+    expect(fittedCurve(published, to1).age_days(1)).toBeNull();
   });
 
   test("two high results count as far as the last of them, no farther", () => {
@@ -92,12 +104,19 @@ describe("a curve through shown results", () => {
     expect(own.age_days(results[0]?.share as number)).toBeCloseTo(3, 6);
     expect(own.age_days(1)).toBeCloseTo(published.age_days(1) as number, 9);
     expect(own.age_days(1.2)).toBeNull();
+    expect(own.age_days(own.share(7))).toBeCloseTo(7, 6);
   });
 
   test("one high of two is not enough to count above the published curve", () => {
     const mixed = fittedCurve(published, [part(0.95)(3), part(1.1)(7)]);
     for (const age of [5, 7, 14, 28]) expect(mixed.share(age)).toBeLessThanOrEqual(published.share(age) + 1e-12);
     expect(mixed.age_days(0.7) as number).toBeGreaterThanOrEqual(published.age_days(0.7) as number);
+    const high = part(1.1)(7);
+    for (const other of [part(1)(3), part(1)(14)]) {
+      expect(fittedCurve(published, [high, other]).share(14)).toBeLessThanOrEqual(published.share(14) + 1e-12);
+    }
+    const noAge = { age_days: 0, share: 0.5 };
+    expect(fittedCurve(published, [part(0.95)(3), high, noAge]).share(5)).toBe(mixed.share(5));
   });
 
   test("what it says of an age and of a share agree, and more is never reached sooner", () => {

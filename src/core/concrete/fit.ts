@@ -51,8 +51,7 @@ export function fittedCurve(published: GainCurve, shown: readonly Shown[]): Gain
 }
 
 function lowered({ share, age_days }: GainCurve, ratio: number): GainCurve {
-  if (!(ratio < 1)) return { share, age_days };
-  return { share: (age) => ratio * share(age), age_days: (wanted) => (wanted <= 0 ? 0 : ratio > 0 ? age_days(wanted / ratio) : null) };
+  return { share: (age) => ratio * share(age), age_days: (wanted) => age_days(wanted / ratio) };
 }
 
 function later(a: number | null, b: number | null): number | null {

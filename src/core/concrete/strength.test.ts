@@ -60,6 +60,7 @@ describe("strength with age", () => {
       expect(age_days(end + 0.001)).toBeNull();
     }
     expect(ageAci("I steam", 1 / 0.95 + 1e-9)).toBeNull();
+    expect([ageAci("I", 1 / 0.85), ageAci("III", 1 / 0.92)]).toEqual([null, null]);
   });
 
   test("a curve goes by the cement: III is early, a blend late until 28 days", () => {
