@@ -52,6 +52,8 @@ export const pourCodes = {
   /** Called off without cost up to this minute of the supplier's day before. */
   "pour.call-off": ["step", "delivery", "calendar", "cutOff_min"],
   "pour.call-off-unknown": ["step", "delivery", "calendar"],
+  /** A formed soffit, and no step in which it comes out: nothing keeps it in. */
+  "pour.stays-unsaid": ["element"],
 
   // Pressure of the fresh concrete. A held rate that does not count leaves the hose as the design.
   /** `what`: the dimension that is no positive figure. */
@@ -172,6 +174,8 @@ export const pourCodes = {
   "cure.below-expected": ["at", "share", "expected"],
   /** Results from before the planned day of the pour: they count for nothing. */
   "cure.result-before": ["results"],
+  /** Earth against a wall whose top may have nothing to lean on. */
+  "cure.backfill": ["step"],
   /** `shored`: the shores stay until after it. */
   "cure.load": ["step", "shored"],
   /** Days that stand for strength, and so few of them with a mean at 50 °F (10 °C) or above. */

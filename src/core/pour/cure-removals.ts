@@ -74,6 +74,14 @@ export function loadFindings(c: CureContext, sheets: readonly RemovalSheet[]): F
     });
 }
 
+/** A wall bears earth once it is anchored at its top or braced (IRC R404.1.7, read), whatever its strength: told for every wall that is filled against. */
+export function backfillFindings({ build, pour }: CureContext, sheets: readonly RemovalSheet[]): Finding[] {
+  if (!pour.elements.some(({ shape }) => shape.kind === "wall")) return [];
+  return sheets
+    .filter(({ removal }) => removal.sort === "backfill")
+    .map(({ step }) => found(pour, "cure.backfill", "look", { step: build.steps[step]?.id ?? "" }, "removals"));
+}
+
 /** Below this a day does not count: 50 °F, as in the table of ACI 347R. */
 const counts_C = 10;
 

@@ -122,6 +122,16 @@ describe("what comes off", () => {
     expect(codes(sheetOf(moved))).toContain("cure.result-before");
   });
 
+  test("earth against a wall asks what holds its top, against a footing it does not", () => {
+    const removals = [{ sort: "backfill", step: "backfill" }];
+    const wall = { id: "w", shape: { kind: "wall", long: "10 ft", thick: "8 in", high: "5 ft" } };
+    const footing = { id: "f", shape: { kind: "footing", long: "10 ft", wide: "2 ft", thick: "10 in" } };
+    expect(cure({ removals, elements: [wall] }).findings.find(({ code }) => code === "cure.backfill")!.detail).toEqual({
+      step: "backfill",
+    });
+    expect(codes(cure({ removals, elements: [footing] }))).not.toContain("cure.backfill");
+  });
+
   test("before it is loaded it is asked what stands under it", () => {
     const removals = [
       { sort: "load", step: "backfill" },

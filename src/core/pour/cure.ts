@@ -3,7 +3,7 @@ import type { Build } from "../build";
 import { coldFindings, coldOf } from "./cure-cold";
 import { type CureContext, cureContext, later, type StepTimes } from "./cure-context";
 import { dayFindings, floatingOf, workOf } from "./cure-day";
-import { coldDayFindings, lastOf, loadFindings, removalSheets } from "./cure-removals";
+import { backfillFindings, coldDayFindings, lastOf, loadFindings, removalSheets } from "./cure-removals";
 import { wetFindings, wetOf } from "./cure-wet";
 import { found } from "./found";
 import { strengthAt20 } from "./maturity";
@@ -45,6 +45,7 @@ export function cureSheet(build: Build, p: number, dates: StepTimes): CureSheet 
       ...wetFindings(c, wet),
       ...resultFindings(c, shown),
       ...loadFindings(c, removals),
+      ...backfillFindings(c, removals),
       ...coldDayFindings(c, removals),
       ...(c.pour.mix.cement === "slow blend" ? [found(c.pour, "cure.slow-blend", "note", {}, "mix")] : []),
     ],

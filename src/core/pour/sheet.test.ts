@@ -151,3 +151,13 @@ test("a deck whose soffit is formed wants a form, one on old work does not", () 
   expect(codes([{ face: "edges", against: "old work" }])).toContain("form.none");
   expect(codes([{ face: "soffit", against: "old work" }])).not.toContain("form.none");
 });
+
+test("what carries wants a step in which its forms come out, or nothing keeps them in", () => {
+  const codes = (element: Record<string, unknown>, pour: Record<string, unknown> = {}) =>
+    pourSheet(readForms(formDocument([element], pour, { steps: [{ id: "fill", hands: 2 }, { id: "out" }] })), 0).findings.map(
+      ({ code }) => code,
+    );
+  expect(codes(deckOf())).toContain("pour.stays-unsaid");
+  expect(codes(deckOf(), { removals: [{ sort: "shores", step: "out", span: "9 ft" }] })).not.toContain("pour.stays-unsaid");
+  expect(codes(columnOf())).not.toContain("pour.stays-unsaid");
+});

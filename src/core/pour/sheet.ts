@@ -14,6 +14,7 @@ import { found, refused } from "./found";
 import { hoseRise_m_h, pressureOf } from "./pressure";
 import { fastest_m_h } from "./pressure-fastest";
 import type { ElementSheet, PourDay, PourSheet, Pressure } from "./result";
+import { staysUnsaid } from "./stays";
 
 interface Made {
   readonly sheet: ElementSheet;
@@ -103,7 +104,12 @@ export function pourSheet(build: Build, p: number): PourSheet {
   const settings = settingsOf(build, p);
   const made = madeOf(build, pour, settings);
   const { day, findings: ofDay } = pourDay(build, p);
-  const others = [...pour.elements.flatMap((element) => barFindings(build, pour, element)), ...footingFindings(build, p), ...ofDay];
+  const others = [
+    ...pour.elements.flatMap((element) => barFindings(build, pour, element)),
+    ...footingFindings(build, p),
+    ...staysUnsaid(pour),
+    ...ofDay,
+  ];
   const key = keyOf(settings, day, others);
   const known = kept.get(pour);
   if (known?.key === key) return known.sheet;

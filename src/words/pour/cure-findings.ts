@@ -35,6 +35,8 @@ export const cureSayings = {
     `${place(told)}: ${figure(told.detail, "results") === 1 ? "one test is" : `${figure(told.detail, "results")} tests are`} dated before it is placed and ${figure(told.detail, "results") === 1 ? "counts" : "count"} for nothing; look at the dates`,
   "cure.load": (told) =>
     `${place(told)}: ${told.voice.step(text(told.detail, "step"))} loads it ${told.detail.shored === true ? "while the shores still stand; keep them until it has its strength" : "with no shores under it"}; say where, how much and when to whoever is qualified`,
+  "cure.backfill": (told) =>
+    `${place(told)}: ${told.voice.step(text(told.detail, "step"))} sets earth against it; strength alone does not hold a wall up: have its top held by floor or braces first, or ask whoever designed it whether it stands by itself`,
   "cure.days-cold": (told) =>
     `${place(told)}: of the ${figure(told.detail, "days")} days said for ${told.voice.step(text(told.detail, "step"))} ${figure(told.detail, "warm_days") === 0 ? "none" : `only ${figure(told.detail, "warm_days")}`} ${figure(told.detail, "warm_days") === 1 ? "is" : "are"} at ${told.voice.display === "us" ? "50 °F" : "10 °C"} or warmer; ask whoever said them whether they hold in the cold, or have the strength shown`,
   "cure.slow-blend": (told) =>

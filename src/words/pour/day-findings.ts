@@ -80,6 +80,8 @@ export const daySayings = {
     `${place(told)}: wires hang at ${length(told, "wires_mm")}; keep boom, hose and chute ${length(told, "clear_mm")} clear of them, so no higher than ${length(told, "highest_mm")}`,
   "pour.wires-unknown": (told) =>
     `${place(told)}: look up before the pump comes: ${length(told, "clear_mm")} has to stay clear of overhead wires; write down how high they hang, or that there are none`,
+  "pour.stays-unsaid": (told) =>
+    `${place(told)}: nothing says in which step the forms and shores under it come out, so nothing here keeps them in; write that step under removals`,
   "pour.truck-slope": (told) =>
     `${place(told)}: the truck's way slopes ${percent(told, "slope_percent")}, steeper than about ${percent(told, "most_percent")}; ask the plant whether they come`,
   "pour.truck-weight": (told) =>
