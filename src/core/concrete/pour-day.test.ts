@@ -84,10 +84,44 @@ describe("a pour as written", () => {
     expect(pauseOf({ elements: [columns, slab], pause: { least_min: 90, most_min: 120 } })).toBe(90);
   });
 
+  test("a written pause counts where columns or a slab stand alone too, an hour stands in only where both are", () => {
+    const written = { least_min: 25, most_min: 40 };
+    expect(pauseOf({ elements: [slab], pause: written })).toBe(25);
+    expect(pauseOf({ elements: [columns], pause: written })).toBe(25);
+    expect(pauseOf({ elements: [], pause: null })).toBe(0);
+    const barrel = { ...slab, shape: { kind: "barrel", long_mm: 3000, span_mm: 2000, rise_mm: 500, thick_mm: 150 } } as const;
+    const wall = { ...slab, shape: { kind: "wall", long_mm: 3000, thick_mm: 200, high_mm: 2000, batter: { a: 0, b: 0 } } } as const;
+    const pier = { ...slab, shape: { ...columns.shape, kind: "pier" } } as PourWritten["elements"][number];
+    expect([wall, pier, columns].map((stands) => pauseOf({ elements: [barrel, stands], pause: null }))).toEqual([60, 60, 60]);
+    const ground = { ...slab, shape: { kind: "slab", long_mm: 3000, wide_mm: 2000, thick_mm: 100 } } as const;
+    expect(pauseOf({ elements: [ground, columns], pause: null })).toBe(0);
+  });
+
+  test("each element counts as often as it is poured, and every hour that follows", () => {
+    const found = pourWork({ ...pour, elements: [{ ...slab, number: 3 }], waste_percent: 0, hopper_m3: 0, prime_m3: 0 });
+    if (!("value" in found)) throw new Error("refused");
+    expect(found.value).toEqual({
+      net_m3: expect.closeTo(5.4, 9),
+      order_m3: expect.closeTo(5.4, 9),
+      waste_percent: 0,
+      finished_m2: expect.closeTo(36, 9),
+      finishers: 2,
+      placing_min: 86,
+      pause_min: expect.closeTo(0, 9),
+      // 20 °C is 68 °F: 2.75 + 2/20 of 1.5 h.
+      floatAfter_min: 174,
+      finishing_min: 108,
+      total_min: 86 + 174 + 108,
+      coldJoint_min: 192,
+    });
+  });
+
   test("ten per cent of waste up to 200 cubic yards, five above, or as written", () => {
     expect(wastePercent(152, null)).toBe(10);
     expect(wastePercent(154, null)).toBe(5);
     expect(wastePercent(154, 8)).toBe(8);
+    expect(wastePercent(200 * 0.9144 ** 3, null)).toBe(10);
+    expect(wastePercent(10, 0)).toBe(0);
   });
 
   test("two hands float 40 m², one more each 20", () => {
