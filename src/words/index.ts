@@ -20,7 +20,9 @@ export {
   runSentence,
 } from "./plan/holders";
 export { slackSentence } from "./plan/slack";
+export { barSentences, barSetSentence } from "./pour/bars";
 export { type BuyWords, buyWords } from "./pour/buy";
+export { bareSentence, cureSentence, removalNames } from "./pour/cured";
 export { daySentences, volumeWords } from "./pour/day";
 export { fixSentence } from "./pour/fixes";
 export {

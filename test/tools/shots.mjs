@@ -21,6 +21,7 @@ const views = [
   ["dates", "2"],
   ["whole", "w"],
   ["forms", "3"],
+  ["cure", "4"],
 ];
 
 if (!process.argv.includes("--as-built")) {

@@ -13,6 +13,8 @@ interface ElementRow {
   /** What gives first, or what is missing. */
   readonly says: string;
   readonly over: boolean;
+  /** Of what may be carried, by what gives first; null without a form or figures. */
+  readonly of100: number | null;
 }
 
 export interface PourRow {
@@ -65,7 +67,7 @@ function elementRow(pour: Pour, sheet: ElementSheet): ElementRow {
           ? "no form"
           : "no form written";
   const number = element && element.number > 1 ? `, ${element.number} alike` : "";
-  return { id: element?.id ?? "", name: `${element?.name ?? ""}${number}`, says, over };
+  return { id: element?.id ?? "", name: `${element?.name ?? ""}${number}`, says, over, of100: first?.of100 ?? null };
 }
 
 /** "5.4 yd³, one truck, six hands"; empty where the day cannot be worked out. */

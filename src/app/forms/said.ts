@@ -1,4 +1,12 @@
-import { type Display, formatDensity, formatLength, formatPressure, formatTemperature, formatVolumeRate } from "../../core/base";
+import {
+  type Display,
+  formatDensity,
+  formatLength,
+  formatMass,
+  formatPressure,
+  formatTemperature,
+  formatVolumeRate,
+} from "../../core/base";
 import type { Pour, PourElement } from "../../core/build";
 import type { ElementSheet } from "../../core/pour";
 import { sentence, spelled, volumeWords } from "../../words";
@@ -81,4 +89,19 @@ export function withoutPlace(says: string, element: string | null): string {
   const named = element === null ? "" : `, the ${element}`;
   const own = named !== "" && rest.toLowerCase().startsWith(named.toLowerCase()) ? rest.slice(named.length) : rest;
   return sentence(own.replace(/^[:,] /, ""));
+}
+
+/** How concrete and truck get there, as written, in one line. */
+export function groundWords({ ground }: Pour, display: Display): string {
+  const l = (length_mm: number): string => formatLength(length_mm, display);
+  const { hoseReach_mm, hoseNeeded_mm, wiresAbove_mm, truck_kg, slope_percent, washout } = ground;
+  const said = [
+    ...(hoseReach_mm === null ? [] : [`the hose reaches ${l(hoseReach_mm)}`]),
+    ...(hoseNeeded_mm === null ? [] : [`it has to reach ${l(hoseNeeded_mm)}`]),
+    ...(wiresAbove_mm === null ? [] : [wiresAbove_mm === "none" ? "no wires hang there" : `wires hang at ${l(wiresAbove_mm)}`]),
+    ...(truck_kg === null ? [] : [`a truck weighs ${formatMass(truck_kg, display)}`]),
+    ...(slope_percent === null ? [] : [`its way slopes ${slope_percent} %`]),
+    ...(washout === null ? [] : [`washed out: ${washout}`]),
+  ];
+  return sentence(said.length === 0 ? "Nothing is said yet of hose, wires, truck and where it is washed out" : said.join(", "));
 }
