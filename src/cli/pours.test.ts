@@ -54,6 +54,14 @@ describe("the sheet of a pour", () => {
   });
 });
 
+test("check says of a build whose order works that a pour of it is not ready", async () => {
+  const { code, out } = await told("check", "example:bank-cellar");
+  expect(code).toBe(0);
+  expect(out).toContain("Not ready to pour: “Porch columns, slab and shed floor”, one fault; the command pour tells which.");
+  expect(out).not.toContain("Not ready to pour: “Barrel vault”");
+  expect(out).toContain("It can be built: ");
+});
+
 describe("what comes off", () => {
   test("stands in the order of its dates, with its ground, and holds are said", async () => {
     const { code, out } = await told("strip", "example:bank-cellar");

@@ -1,5 +1,7 @@
+import type { Build } from "../../core/build";
 import { plan } from "../../core/plan";
-import { counted, spelled, voice } from "../../words";
+import { pourSheets } from "../../core/pour";
+import { counted, quoted, spelled, voice } from "../../words";
 import { type Outcome, outcome, type Ports } from "../fault";
 import { findingLines, inGravity, withWays } from "../findings";
 import { readFile } from "../open";
@@ -16,6 +18,16 @@ export async function check(file: string, ports: Ports): Promise<Outcome> {
     lines.push(stops === 0 ? "No plan was found." : `It cannot be built as written: ${spelled(stops, "fault")}.`);
     return outcome(lines, 1);
   }
+  lines.push(...unready(build));
   lines.push(`It can be built: ${counted(build.steps.length, "step")}, done by ${voice(build).finish(planned.finish)}.`);
   return outcome(lines);
+}
+
+/** Order and dates say nothing of whether a form holds: which pours are not ready, whatever the plan says. */
+function unready(build: Build): string[] {
+  return pourSheets(build).flatMap(({ pour, ready, findings }) => {
+    if (ready) return [];
+    const stops = findings.filter(({ severity }) => severity === "stop").length;
+    return [`Not ready to pour: ${quoted(build.pours[pour]!.name)}, ${spelled(stops, "fault")}; the command pour tells which.`, ""];
+  });
 }
