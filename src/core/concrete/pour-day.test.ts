@@ -103,6 +103,7 @@ describe("a pour as written", () => {
     expect(found.value).toEqual({
       net_m3: expect.closeTo(5.4, 9),
       order_m3: expect.closeTo(5.4, 9),
+      over_m3_h: 3.8,
       waste_percent: 0,
       finished_m2: expect.closeTo(36, 9),
       finishers: 2,

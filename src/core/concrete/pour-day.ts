@@ -7,6 +7,8 @@ export interface PourDayInput {
   readonly order_m3: number;
   /** What hose, chute or mixer gives over the pour, its moves and changes of truck included, m3/h. */
   readonly rate_m3_h: number;
+  /** How much longer held rates of rise make it, min. */
+  readonly slower_min?: number;
   /** Floated and trowelled, m2; 0 where tops are struck off while placing. */
   readonly finished_m2: number;
   readonly concrete_C: number;
@@ -61,7 +63,7 @@ export function pourDayTimes(input: PourDayInput): Checked<PourDayTimes> {
   return checked(pourDayRanges, given, () => {
     const concrete_F = (input.concrete_C * 9) / 5 + 32;
     const floated = input.finished_m2 > 0;
-    const placing_min = up((input.order_m3 / input.rate_m3_h) * 60);
+    const placing_min = up((input.order_m3 / input.rate_m3_h) * 60 + (input.slower_min ?? 0));
     const pause_min = up(input.pause_min);
     const floatAfter_min = floated ? up(floatAfter_h(concrete_F) * 60) : 0;
     const finishing_min = floated ? up(Math.max(leastFinishing_min, (input.finished_m2 / finishing_m2_h / input.finishers) * 60)) : 0;

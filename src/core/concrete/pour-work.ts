@@ -9,6 +9,8 @@ export interface PouredElement {
   readonly shape: PouredShape;
   readonly faces: readonly PouredFace[];
   readonly rebates: readonly LeftOut[];
+  /** Its rate of rise as an act; null or left out where nobody holds one. */
+  readonly held?: { readonly pass_mm: number; readonly every_min: number } | null;
 }
 
 export interface PourWritten {
@@ -27,6 +29,8 @@ export interface PourWork extends PourDayTimes {
   readonly waste_percent: number;
   readonly finished_m2: number;
   readonly finishers: number;
+  /** What goes in over the whole pour, held rates counted in, m3/h. */
+  readonly over_m3_h: number;
 }
 
 const stands = new Set<PouredShape["kind"]>(["column", "pier", "wall"]);
@@ -51,6 +55,13 @@ export function pauseOf(pour: Pick<PourWritten, "elements" | "pause">): number {
   return both ? (pour.pause?.least_min ?? columnsSettle_min.least) : (pour.pause?.least_min ?? 0);
 }
 
+/** How much longer an element takes at its held rate of rise than the hose would, min; several alike are filled in turn. */
+function slower_min({ shape, number, rebates, held }: PouredElement, rate_m3_h: number): number {
+  if (held == null || !("high_mm" in shape) || !(held.pass_mm > 0 && held.every_min > 0)) return 0;
+  const held_min = (shape.high_mm / held.pass_mm) * held.every_min;
+  return Math.max(0, held_min - ((netVolume_m3(shape, rebates) * number) / rate_m3_h) * 60);
+}
+
 /** Volumes and hours of a pour; refused, with the range, when an input leaves it. */
 export function pourWork(pour: PourWritten): Checked<PourWork> {
   const net_m3 = pour.elements.reduce((sum, e) => sum + netVolume_m3(e.shape, e.rebates) * e.number, 0);
@@ -58,14 +69,17 @@ export function pourWork(pour: PourWritten): Checked<PourWork> {
   const waste_percent = wastePercent(net_m3, pour.waste_percent);
   const order_m3 = net_m3 * (1 + waste_percent / 100) + pour.hopper_m3 + pour.prime_m3;
   const finishers = finishersFor(floated_m2);
+  const longer_min = pour.elements.reduce((sum, element) => sum + slower_min(element, pour.rate_m3_h), 0);
   const times = pourDayTimes({
     order_m3,
     rate_m3_h: pour.rate_m3_h,
+    slower_min: longer_min,
     finished_m2: floated_m2,
     concrete_C: pour.weather.concrete_C,
     pause_min: pauseOf(pour),
     finishers,
   });
   if (!("value" in times)) return times;
-  return { value: { ...times.value, net_m3, order_m3, waste_percent, finished_m2: floated_m2, finishers } };
+  const over_m3_h = longer_min === 0 ? pour.rate_m3_h : order_m3 / (order_m3 / pour.rate_m3_h + longer_min / 60);
+  return { value: { ...times.value, over_m3_h, net_m3, order_m3, waste_percent, finished_m2: floated_m2, finishers } };
 }

@@ -15,13 +15,14 @@ function pauseAt(pour: Pour, work: PourWork): PauseAt | null {
 /** Loads of the pour and what is to be said of them; none for concrete mixed on site from sacks. */
 export function truckLoads(pour: Pour, work: PourWork): { trucks: readonly Load[]; findings: readonly Finding[] } {
   if (pour.sacks !== null) return { trucks: [], findings: [] };
-  const trucks = loads(work.order_m3, pour.truck_m3 ?? usualTruck_m3, pour.rate_m3_h, pauseAt(pour, work));
+  const rate_m3_h = work.over_m3_h;
+  const trucks = loads(work.order_m3, pour.truck_m3 ?? usualTruck_m3, rate_m3_h, pauseAt(pour, work));
   const findings: Finding[] = [found(pour, "pour.ticket-time", "note", {})];
   const least = Math.min(...trucks.map((t) => t.load_m3));
   if (least < shortLoad_m3) findings.push(found(pour, "pour.short-load", "note", { load_m3: least, short_m3: shortLoad_m3 }, "truck"));
   const slow = trucks.reduce((worst, t) => (t.stands_min > worst.stands_min ? t : worst), trucks[0] as Load);
   if (slow.stands_min > stands_min) {
-    const fits_m3 = (pour.rate_m3_h * stands_min) / 60;
+    const fits_m3 = (rate_m3_h * stands_min) / 60;
     findings.push(
       found(
         pour,

@@ -24,6 +24,21 @@ describe("volumes and hours", () => {
     expect(day.finishers).toBe(2);
   });
 
+  test("a held rate of rise makes the day as long as it takes, and spaces the trucks by it", () => {
+    const held = { pass_mm: 304.8, every_min: 20, who: "me" as never };
+    const columns = elementOf({ number: 2, shape: columnShape, held });
+    const plain = of({ elements: [elementOf({ number: 2, shape: columnShape })] }).day!;
+    const slow = of({ elements: [columns] }).day!;
+    // 6 ft in passes of a foot every 20 min: two hours, however soon the hose would have done it.
+    expect(plain.placing_min).toBeLessThan(10);
+    const alone_min = ((plain.order_m3 - plain.net_m3) / (5 * yd3)) * 60;
+    expect(slow.placing_min).toBe(Math.ceil(120 + alone_min - 1e-6));
+    expect(slow.total_min - slow.placing_min).toBe(plain.total_min - plain.placing_min);
+    // One truck then stands for those two hours, and that is said.
+    expect(detail({ elements: [columns] }, "pour.truck-waits")!.stands_min).toBe(slow.placing_min);
+    expect(finds({ elements: [elementOf({ number: 2, shape: columnShape })] }, "pour.truck-waits")).toEqual([]);
+  });
+
   test("what hopper and line keep is ordered too, and no waste is added to it", () => {
     const day = of({ hopper_m3: 0.1, prime_m3: 0.2, waste_percent: 0 }).day!;
     expect(day.order_m3).toBeCloseTo(day.net_m3 + 0.3, 12);

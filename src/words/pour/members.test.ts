@@ -50,6 +50,17 @@ describe("full head in words", () => {
   });
 });
 
+test("a formula of a document is named once", () => {
+  const people = { people: [{ id: "ann", name: "Ann", calendar: "weekends" }], pressure: "ciria" };
+  const held = { held: { pass: "6 in", every: "30 min", who: "ann" } };
+  const slow = of(
+    wallOf({ high: "8 ft", long: "20 ft" }, {}, held),
+    { mix: { strength: "4000 psi", cement: "I", slump: "4 in" }, vibrated: "3 ft" },
+    people,
+  );
+  expect(pressureSentences(slow.one.pressure!, "us")[1]).toContain("(CIRIA Report 108)");
+});
+
 test("a change that leaves another part over says that it still would not hold", () => {
   const weak = columnOf({}, { bands: { stuff: "2x4", at: ["10 in", "60 in"], bolt: { carries: "200 lb", from: "product sheet" } } });
   const { build, one } = of(weak);

@@ -111,6 +111,14 @@ export function fullHeadReasons({ hose, held }: Pressure, display: Display, plac
   return hose.why.filter((why) => held === null || why !== "no rate is held").map((why) => sentence(reasons[why]));
 }
 
+/** Why the head is higher than the element: what lies on it is fresh with it. Nothing where it is not. */
+export function overSentence(pressure: Pressure, high_mm: number, display: Display): string {
+  const over_mm = pressure.height_mm - high_mm;
+  return over_mm < 1
+    ? ""
+    : sentence(`${formatLength(over_mm, display)} of that stand over it: what lies on it is placed while it is still fresh`);
+}
+
 /** The pressure the form is judged by, and the other case beside it. */
 export function pressureSentences(pressure: Pressure, display: Display, placed: Pour["placed"] = "hose"): string[] {
   const { hose, held, design, act } = pressure;
@@ -121,7 +129,7 @@ export function pressureSentences(pressure: Pressure, display: Display, placed: 
       : `${hose.formula} of ${documents[pressure.document]}`;
   const first = sentence(`${comes[placed].from} it feels ${pressureWords(hose, display)} at its foot: ${full}`);
   if (held === null) return [first];
-  const beside = `At the held rate${held.rise_m_h === null ? "" : ` of ${riseWords(held.rise_m_h, display)}`} it would feel ${pressureWords(held, display)} (${held.formula}, ${documents[pressure.document]})`;
+  const beside = `At the held rate${held.rise_m_h === null ? "" : ` of ${riseWords(held.rise_m_h, display)}`} it would feel ${pressureWords(held, display)} (${held.formula.startsWith("(") ? `${held.formula}, ` : held.formula === "full head" ? "full head by " : ""}${documents[pressure.document]})`;
   if (design === "hose") return [first, sentence(`${beside}; the form is judged as it comes ${comes[placed].from} all the same`)];
   const stop =
     act === null
