@@ -34,6 +34,7 @@ export {
   liftSentences,
   memberName,
   of100,
+  overSentence,
   partWords,
   pressureSentences,
   pressureWords,

@@ -20,7 +20,7 @@ export function cureSentence({ how, days, held_C, heldFor_min, exposed }: Cure, 
   const long = days === null ? "" : how === null ? `, only for how long: ${counted(days, "day")}` : ` for ${counted(days, "day")}`;
   const warm =
     held_C === null
-      ? "no covers or heat"
+      ? "not held warm"
       : `held at ${formatTemperature(held_C, display)} or warmer${heldFor_min === null ? "" : ` for ${timeWords(heldFor_min)}`}`;
   return sentence(`${wet}${long}; ${warm}; ${exposed ? "in the weather" : "indoors"}`);
 }

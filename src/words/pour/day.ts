@@ -2,10 +2,10 @@ import { type Display, formatFigure, formatLength, formatWork } from "../../core
 import type { PourDay } from "../../core/pour";
 import { readable, sentence, spelled } from "../text";
 
-/** 5.4 yd³ or 4.1 m³ */
+/** 5.4 yd³ or 4.1 m³; of less than one 0.54 m³ */
 export function volumeWords(volume_m3: number, display: Display): string {
   const value = display === "us" ? volume_m3 * 1.307950619 : volume_m3;
-  return `${formatFigure(value, value < 20 ? 1 : 0)} ${display === "us" ? "yd³" : "m³"}`;
+  return `${formatFigure(value, value < 1 ? 2 : value < 20 ? 1 : 0)} ${display === "us" ? "yd³" : "m³"}`;
 }
 
 const evaporationWords = (rate: number, unit: NonNullable<PourDay["evaporation"]>["unit"]): string =>
@@ -15,9 +15,10 @@ const evaporationWords = (rate: number, unit: NonNullable<PourDay["evaporation"]
 export function daySentences(day: PourDay, display: Display): string[] {
   const trucks = day.trucks.length === 0 ? "" : `, in ${spelled(day.trucks.length, "truck")}`;
   const gap = day.trucks.length > 1 ? day.trucks[1]!.after_min - day.trucks[0]!.after_min : 0;
+  const stays = day.order_m3 > day.net_m3 * (1 + day.waste_percent / 100) + 1e-6;
   const out = [
     sentence(
-      `Order ${volumeWords(day.order_m3, display)}: ${volumeWords(day.net_m3, display)} in the forms, ${formatFigure(day.waste_percent)} % for waste, and what stays in line and hopper${trucks}${gap > 0 ? `, ${formatWork(Math.round(gap))} apart` : ""}`,
+      `${day.bags === null ? "Order" : "Mix"} ${volumeWords(day.order_m3, display)}: ${volumeWords(day.net_m3, display)} in the forms, ${formatFigure(day.waste_percent)} % for waste${stays ? ", and what stays in line and hopper" : ""}${trucks}${gap > 0 ? `, ${formatWork(Math.round(gap))} apart` : ""}`,
     ),
     sentence(
       `It takes ${formatWork(Math.round(day.total_min))} from the first concrete to the last stroke of the float: ${[
@@ -41,7 +42,7 @@ export function daySentences(day: PourDay, display: Display): string[] {
   if (day.cement_kg !== null)
     out.push(
       sentence(
-        `Cement in it: ${display === "us" ? `${formatFigure(day.cement_kg / 0.45359237)} lb` : `${formatFigure(day.cement_kg)} kg`}${day.sacks === null ? "" : `, ${formatFigure(Math.ceil(day.sacks))} sacks of 94 lb`}`,
+        `Cement in it: ${display === "us" ? `${formatFigure(day.cement_kg / 0.45359237)} lb` : `${formatFigure(day.cement_kg)} kg`}${day.sacks === null || display === "metric" ? "" : `, ${formatFigure(Math.ceil(day.sacks))} sacks of 94 lb`}`,
       ),
     );
   if (day.bags !== null) out.push(sentence(`Bags of mix for it: ${formatFigure(day.bags)}`));

@@ -24,6 +24,11 @@ test("days that nobody wrote are what is usual, whoever is named beside them", (
   expect(told({ sort: "anchors", days: "3 d", saidBy: "drawing" }).says).toContain("3 days, as the drawing says");
 });
 
+test("days that one guessed say so, days of the drawing stand for themselves", () => {
+  expect(told({ sort: "sides", days: "4 d", saidBy: "own guess" }).state).toBe("a guess of your own");
+  expect(told({ sort: "sides", days: "4 d", saidBy: "drawing" }).state).toBe("");
+});
+
 test("a guess of one's own takes no shore out: its 28 days stand, and it stays a hold", () => {
   const guessed = told({ sort: "shores", days: "3 d", saidBy: "own guess", span: "9 ft" });
   expect(guessed.state).toBe("a hold until shown");

@@ -46,7 +46,8 @@ export function removalState(removal: RemovalSheet): string {
   const by = removal.grounds[removal.governs]?.by;
   if (by === "shown") return "shown";
   if (removal.hold) return "a hold until shown";
-  return by === "days" && removal.removal.days !== null && removal.saidBy !== null ? "" : "expected";
+  if (by !== "days" || removal.removal.days === null || removal.saidBy === null) return "expected";
+  return removal.saidBy === "own guess" ? "a guess of your own" : "";
 }
 
 /** Each ground with its date, the one that sets the date first. */

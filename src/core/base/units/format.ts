@@ -77,7 +77,8 @@ export function formatVolume(volume_m3: number, display: Display): string {
 
 /** A rate of volume in m3/h. */
 export function formatVolumeRate(rate_m3_h: number, display: Display): string {
-  return display === "us" ? `${formatFigure(fromModel("volumeRate", rate_m3_h, "yd3/h"), 1)} yd³/h` : `${formatFigure(rate_m3_h, 1)} m³/h`;
+  const value = display === "us" ? fromModel("volumeRate", rate_m3_h, "yd3/h") : rate_m3_h;
+  return `${formatFigure(value, Math.abs(value) < 1 ? 2 : 1)} ${display === "us" ? "yd³/h" : "m³/h"}`;
 }
 
 /** A rise of concrete in a form in m/h. */

@@ -175,6 +175,8 @@ describe("writing", () => {
       "150 kPa",
     ]);
     expect([formatVolume(2.4, "us"), formatVolume(2.4, "metric")]).toEqual(["3.1 yd³", "2.4 m³"]);
+    // Mixed by hand: 0.15 m3/h is not 0.1.
+    expect(formatVolumeRate(0.15, "metric")).toBe("0.15 m³/h");
     expect([formatVolumeRate(3.82277, "us"), formatVolumeRate(3.82277, "metric")]).toEqual(["5 yd³/h", "3.8 m³/h"]);
     expect([formatRise(1.2192, "us"), formatRise(41.15, "us"), formatRise(1.2192, "metric")]).toEqual(["4 ft/h", "135 ft/h", "1.2 m/h"]);
     expect([formatDensity(2402.77, "us"), formatDensity(334.608, "us"), formatDensity(2402.77, "metric")]).toEqual([
