@@ -154,6 +154,8 @@ describe("ACI pressure in US units", () => {
   test("says what governs and why", () => {
     expect(value(pressureAci_us(us))).toMatchObject({ governs: "(b)", because: "" });
     expect(value(pressureAci_us({ ...us, rise_ft_h: 8 }))).toMatchObject({ governs: "(c)", because: "" });
+    // The floor of 600 psf is the head of 4 ft.
+    expect(value(pressureAci_us({ ...us, rise_ft_h: 1, height_ft: 4 }))).toMatchObject({ most_psf: 600, governs: "full head" });
     expect(value(pressureAci_us({ ...us, height_ft: 3 }))).toEqual({ most_psf: 450, governs: "full head", hydrostatic_ft: 3, because: "" });
     expect(value(pressureAci_us({ ...us, slump_in: 8 }))).toMatchObject({ governs: "full head", hydrostatic_ft: 14 });
   });
@@ -193,6 +195,12 @@ describe("DIN 18218", () => {
   test("never under its least value, 25 for the stiff classes and 30 for the soft", () => {
     expect(most({ consistency: "F1", rise_m_h: 0.1 })).toBe(25);
     expect(most({ consistency: "F5", rise_m_h: 0.1 })).toBe(30);
+  });
+
+  test("a slower set raises the whole of a stiff class, of a soft one what grows with the rise", () => {
+    // Set at 8 h: F3 (14 x 2 + 18) x 1.231, F5 25 + 30 x 2 x 1.6.
+    expect(most({ setting_h: 8 })).toBeCloseTo(46 * 1.231, 9);
+    expect(most({ consistency: "F5", setting_h: 8 })).toBeCloseTo(121, 9);
   });
 
   test("goes by the weight and grows with the cold, softer classes more", () => {
