@@ -117,6 +117,8 @@ export const pourCodes = {
   "form.open-side": ["element", "face"],
   /** A face leans out over its form, and the concrete lies on it. */
   "form.leans-out": ["element", "down_kN_m"],
+  /** An outer form, a lid or what holds a steep haunch, is not judged here. */
+  "form.outer-unjudged": ["element", "slope_deg"],
   "form.barrel-sideways": ["element", "push_kN_m"],
   /** A round column in bands is judged as a square of its diameter. */
   "form.round": ["element"],

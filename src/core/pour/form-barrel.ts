@@ -6,6 +6,9 @@ type Barrel = Extract<ElementShape, { kind: "barrel" }>;
 /** Sums over a vault are taken in so many strips. */
 const slices = 32;
 
+/** How steep the soffit is where it springs: half the angle that its arc turns through. */
+export const springing_deg = ({ span_mm, rise_mm }: Barrel): number => (2 * Math.atan2(2 * rise_mm, span_mm) * 180) / Math.PI;
+
 /** Depth of fresh concrete measured plumb over a soffit point so far from the crown, mm: between two circles of the same centre. */
 export function barrelDepth_mm({ span_mm, rise_mm, thick_mm }: Barrel, from_mm: number): number {
   if (rise_mm === 0) return thick_mm;

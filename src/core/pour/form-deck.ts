@@ -15,7 +15,7 @@ import {
   slabForm_psf,
 } from "../concrete";
 import { type FormAsk, type FormJudged, Tally } from "./form-ask";
-import { barrelDepth_mm, barrelPush_kN_m, barrelStrip_mm } from "./form-barrel";
+import { barrelDepth_mm, barrelPush_kN_m, barrelStrip_mm, springing_deg } from "./form-barrel";
 import { atBrace, judgeBrace } from "./form-brace";
 import { skinSheet } from "./form-column";
 import { contact_mm, type Skin, type Stuff, sags } from "./form-stuff";
@@ -105,12 +105,18 @@ export function judgeDeck(ask: FormAsk, form: DeckFormSpec): FormJudged {
     const push_kN_m = barrelPush_kN_m(shape, ask.pour.mix.weight_kg_m3);
     if (push_kN_m > 0.05) tally.say("form.barrel-sideways", "note", { push_kN_m });
   }
+  const slope_deg = shape.kind === "barrel" ? springing_deg(shape) : 0;
+  const isLidded = ask.element.faces.some(({ face, against }) => face === "top" && against === "form");
+  if (isLidded || slope_deg > runsOff_deg) tally.say("form.outer-unjudged", "look", { slope_deg });
   return { ...bare, members: tally.members, findings: tally.findings, bracing_kN_m: bracing };
 }
 
 /** Shores stand on hinges: a brace that reaches them lower than the deck is asked for more, about their feet. */
 const bracingAt = (form: DeckFormSpec, brace: Brace, bracing: number): number =>
   Math.max(bracing, atBrace(bracing, form.shores.high_mm, brace));
+
+/** Steeper than this fresh concrete does not stay without a form on it (common practice, no source). */
+const runsOff_deg = 45;
 
 /** A sheet is 8 ft long: it runs over no more supports than fit under it. */
 const sheet_mm = 2438.4;

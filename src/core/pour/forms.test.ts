@@ -431,3 +431,11 @@ test("a brace that reaches the shores of a deck lower down is asked for more", (
   expect(level("8 ft", 8)).toBeCloseTo(400, 0);
   expect(level("4 ft", 4)).toBeCloseTo(800, 0);
 });
+
+test("an outer form is not judged, and that is said: over a steep haunch, or on a top", () => {
+  const barrel = (rise: string) => deckOf({}, { shape: { kind: "barrel", long: "10 ft", span: "8 ft", rise, thick: "8 in" } });
+  // Half a circle springs plumb; a rise of a quarter of the span turns through twice the arc tangent of a half, 53.13°.
+  expect(detail(sheetOf(barrel("2 ft")), "form.outer-unjudged")!.slope_deg).toBeCloseTo(53.13, 2);
+  expect(sheetOf(barrel("18 in")).codes).not.toContain("form.outer-unjudged");
+  expect(sheetOf(deckOf({}, { faces: [{ face: "top", against: "form" }] })).codes).toContain("form.outer-unjudged");
+});

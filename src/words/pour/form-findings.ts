@@ -126,6 +126,8 @@ export const formSayings = {
     `${place(told)}: nothing stands on its ${sides[text(told.detail, "face")] ?? "side"}, so the concrete runs out there; write it as formed, or what it is cast against`,
   "form.leans-out": (told) =>
     `${place(told)}: a face of it leans out, and the fresh concrete lies on its form with ${lineForce(told, "down_kN_m")}; nothing here judges what carries that, so prop it and have someone qualified look at it`,
+  "form.outer-unjudged": (told) =>
+    `${place(told)}: ${figure(told.detail, "slope_deg") > 45 ? `where it springs it is ${Math.round(figure(told.detail, "slope_deg"))}° steep, and fresh concrete stays there only under an outer form` : "its top is formed"}; it presses on that form and lifts it, and nothing here judges that: have someone qualified look at it`,
   "form.barrel-sideways": (told) =>
     `${place(told)}: it pushes its springings apart with ${lineForce(told, "push_kN_m")} on each side while it is placed; fill both sides alike, and tie or brace them`,
   "form.round": (told) =>
