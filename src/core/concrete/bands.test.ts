@@ -78,6 +78,7 @@ describe("a layout from the foot up", () => {
     expect(layoutBy(even(40), rules(1e6, { widest_in: 12 }))).toEqual([4, 16, 28, 39]);
     expect(layoutBy(even(20), rules(1e6, { gap_in: () => 4 }))).toEqual([4, 8, 12, 16]);
     expect(layoutBy(even(20), rules(1e6, { gap_in: () => 3 }))).toBeNull();
+    expect(layoutBy(even(20), rules(1e6, { gap_in: () => 3.9, step_in: 0.5 }))).toBeNull();
     expect(layoutBy(even(29.5), rules(1e6, { gap_in: () => 7 }))).toEqual([4, 11, 18, 25, 28]);
   });
 
