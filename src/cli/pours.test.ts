@@ -24,7 +24,8 @@ describe("the sheet of a pour", () => {
     const { code, out } = await told("pour", "example:bank-cellar", "porch");
     expect(code).toBe(1);
     const at = (text: string) => out.indexOf(text);
-    expect(at("Not ready to pour.")).toBeGreaterThan(-1);
+    expect(at("Not ready to pour: what is marked !! stands in the way.")).toBeGreaterThan(-1);
+    expect(out).toMatch(/^ {2}!! Pour .*it would not hold/m);
     expect(at("full head, 150 lb/ft³ times")).toBeGreaterThan(-1);
     expect(at("It would not hold. The bands give first")).toBeGreaterThan(at("full head, 150 lb/ft³ times"));
     expect(at("each computed again")).toBeGreaterThan(at("It would not hold. The bands give first"));
@@ -36,7 +37,7 @@ describe("the sheet of a pour", () => {
   test("of one that is ready ends with 0", async () => {
     const { code, out } = await told("pour", "example:bank-cellar", "vault");
     expect(code).toBe(0);
-    expect(out).toContain("Nothing found here stands in the way of pouring.");
+    expect(out).toContain("Nothing found here stands in the way of pouring. Look at what is marked ! first. That is no release");
     expect(out).toContain("yd³");
   });
 

@@ -1,7 +1,7 @@
-import type { Display } from "../../core/base";
+import type { Display, Severity } from "../../core/base";
 import type { Build, Pour } from "../../core/build";
 import { plan } from "../../core/plan";
-import { type ElementSheet, type Pressure, pourSheet } from "../../core/pour";
+import { type ElementSheet, type PourSheet, type Pressure, pourSheet } from "../../core/pour";
 import {
   checkWords,
   daySentences,
@@ -36,14 +36,23 @@ export async function pourCommand(file: string, name: string | undefined, ports:
     const pour = build.pours[sheet.pour]!;
     return [
       `${pour.name}${placed(sheet.pour)}`,
-      ...sheet.findings.map((finding) => `  ${finding.severity === "note" ? "-" : "!"} ${findingSentence(finding, build)}`),
-      sheet.ready ? "  Nothing found here stands in the way of pouring." : "  Not ready to pour.",
+      ...sheet.findings.map((finding) => `  ${marks[finding.severity]} ${findingSentence(finding, build)}`),
+      `  ${verdict(sheet)}`,
       "",
       ...sheet.elements.flatMap((element) => elementLines(build, pour, element)),
       ...(sheet.day === null ? [] : ["  The day", ...daySentences(sheet.day, build.site.units).map((line) => `    ${line}`), ""]),
     ];
   });
   return outcome([...lines, formCaution], sheets.every(({ ready }) => ready) ? 0 : 1);
+}
+
+const marks: Readonly<Record<Severity, string>> = { stop: "!!", look: "! ", note: "- " };
+
+/** Never more than what was looked for: no sheet releases a pour. */
+function verdict({ ready, findings }: PourSheet): string {
+  if (!ready) return "Not ready to pour: what is marked !! stands in the way.";
+  const looks = findings.some(({ severity }) => severity === "look") ? " Look at what is marked ! first." : "";
+  return `Nothing found here stands in the way of pouring.${looks} That is no release: somebody qualified gives it.`;
 }
 
 function chosen(build: Build, name: string | undefined): number[] {
