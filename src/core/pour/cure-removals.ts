@@ -93,7 +93,7 @@ export function coldDayFindings(c: CureContext, sheets: readonly RemovalSheet[])
   const kept = held_C !== null && held_C >= counts_C ? Math.floor((heldFor_min ?? 0) / 1440) : 0;
   return sheets.flatMap(({ removal, step, grounds }) => {
     const ground = grounds.find(({ by }) => by === "days");
-    if (ground === undefined || !carries.has(removal.sort) || ground.at >= never) return [];
+    if (ground === undefined || !carries.has(removal.sort) || !isVouched(removal.saidBy) || ground.at >= never) return [];
     const days = Math.round((ground.at - c.placed) / 1440);
     const mild = Array.from({ length: days }, (_, i) => {
       const { low_C, high_C } = c.air.day(first + i);

@@ -98,6 +98,13 @@ describe("what comes off", () => {
     }
   });
 
+  test("days in the cold are told of whoever stands for them; a guess decides nothing, so nothing is told", () => {
+    const cold = (saidBy: string) =>
+      codes(cure({ removals: [{ sort: "soffit", step: "soffit", days: "20 d", saidBy }] }, { start: "2027-01-10" }));
+    expect(cold("drawing")).toContain("cure.days-cold");
+    expect(cold("own guess")).not.toContain("cure.days-cold");
+  });
+
   test("a result that shows the share takes the place of the grounds", () => {
     const breaks = [
       { at: "2027-06-08T09:00", strength: "1500 psi", by: "lab" },
