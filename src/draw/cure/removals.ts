@@ -28,11 +28,12 @@ function rowOf(frame: CureFrame, index: number, top: number): { marks: Mark[]; f
   }
   const last = wrap(head, width - left, text, 600).at(-1) ?? "";
   if (said.state !== "") {
+    const role = removal.hold ? "text-warn" : "text-soft";
     const beside = left + textWidth(last, text, 600) + 10;
     const fits = beside + textWidth(said.state, text) <= width;
-    if (fits) marks.push(words(`removal ${index} state`, "text-warn", { text: said.state, x: beside, y: base - line, size: text }));
+    if (fits) marks.push(words(`removal ${index} state`, role, { text: said.state, x: beside, y: base - line, size: text }));
     else {
-      marks.push(words(`removal ${index} state`, "text-warn", { text: said.state, x: left, y: base, size: text }));
+      marks.push(words(`removal ${index} state`, role, { text: said.state, x: left, y: base, size: text }));
       base += line;
     }
   }

@@ -47,8 +47,8 @@ export function barSentences(set: BarSet, sheet: BarSheet, display: Display): st
     const { at, fits_mm } = sheet.span;
     out.push(
       at === null
-        ? `Between chairs or hangers it may span ${atMost(fits_mm, display)} with a person on it`
-        : `Between supports ${l(at.supported_mm)} apart it sags ${sagWords(at.ownSag_mm, display)} by itself and ${sagWords(at.footSag_mm, display)} under a foot, at ${stressWords(at.footStress_MPa, display)}; at most ${atMost(fits_mm, display)} does`,
+        ? `Between chairs or hangers they may span ${atMost(fits_mm, display)} under a foot`
+        : `Between supports ${l(at.supported_mm)} apart they sag ${sagWords(at.ownSag_mm, display)} by themselves and ${sagWords(at.footSag_mm, display)} under a foot, at ${stressWords(at.footStress_MPa, display)} of the ${stressWords(set.yield_MPa, display)} they yield at; at most ${atMost(fits_mm, display)} does`,
     );
   }
   return out.map(sentence);
