@@ -100,6 +100,23 @@ describe.each([
     }
   });
 
+  test.each(["light", "dark"] as const)("Cure is clean, %s", async (colorScheme) => {
+    const page = await app.example(cellar, { viewport, colorScheme });
+    const check = async (what: string): Promise<void> => {
+      expect(await violations(page), what).toEqual([]);
+      expect(await tooSmall(page, least), what).toEqual([]);
+      expect(await sideways(page), what).toBeLessThanOrEqual(0);
+    };
+    await page.keyboard.press("4");
+    await page.locator(".cure h2").first().waitFor();
+    await check("the first pour");
+    await page.getByRole("button", { name: "Barrel vault", exact: true }).click();
+    await page.getByRole("button", { name: "change what holds Strike the wedges" }).click();
+    await page.getByRole("button", { name: "change how it is kept wet and warm" }).click();
+    await page.getByRole("button", { name: "write it down" }).first().click();
+    await check("a pour with its fields and a refusal");
+  });
+
   test("the start page, what is wrong and the keys are clean", async () => {
     const page = await app.start({ viewport });
     expect(await violations(page)).toEqual([]);

@@ -1,7 +1,7 @@
 import { join } from "node:path";
 import type { Locator, Page } from "playwright-core";
 import { expect, test } from "vitest";
-import { cellar, phone, saved, undoButton, withBrowser, words } from "./app";
+import { cellar, phone, saved, undoButton, wall, withBrowser, words } from "./app";
 
 const app = withBrowser();
 
@@ -171,4 +171,74 @@ test("what one touches on a phone is 44 px high, with fields open", async () => 
     .click();
   await page.getByRole("button", { name: "change dimensions" }).click();
   expect(await low()).toEqual([]);
+});
+
+test("bars are read with what is computed of them, changed, added and taken out", async () => {
+  const page = await columns();
+  await forms(page).locator("summary", { hasText: /^Bars/ }).click();
+  await forms(page).getByText("Upright: 4 of number 5, 8 ft 6 in long.").waitFor();
+  // 34 ft at 1.043 lb/ft (ASTM A615).
+  await forms(page).getByText("Together they weigh 35 lb.").waitFor();
+  await page.getByRole("button", { name: "change these bars" }).first().click();
+  const cover = page.getByLabel("Cover", { exact: true });
+  await cover.fill("thick");
+  expect(await cover.getAttribute("aria-invalid")).toBe("true");
+  await cover.fill("1/2 in");
+  await forms(page).getByText("Cover 1/2 in, of at least 1 1/2 in there (ACI 318).").waitFor();
+  await forms(page).getByText("of cover is less than the").first().waitFor();
+  await page.getByLabel("Bar size", { exact: true }).selectOption({ label: "number 6" });
+  await forms(page).getByText("Upright: 4 of number 6, 8 ft 6 in long.").waitFor();
+  await page.getByRole("button", { name: "done" }).click();
+  await page.getByRole("button", { name: "add bars" }).click();
+  await forms(page)
+    .getByText(/^Set 3: 4 of number 4, 8 ft long\./)
+    .waitFor();
+  await undoButton(page).click();
+  await forms(page)
+    .getByText(/^Set 3: /)
+    .waitFor({ state: "detached" });
+});
+
+test("a face may stand against earth and stay visible or not", async () => {
+  const page = await columns();
+  await page.getByRole("button", { name: /^Back wall/ }).click();
+  await page.getByRole("button", { name: "change dimensions" }).click();
+  const first = page.getByLabel("First face", { exact: true });
+  expect(await first.inputValue()).toBe("earth");
+  const second = page.getByLabel("Second face: stays visible");
+  expect(await second.isChecked()).toBe(true);
+  await second.uncheck();
+  expect(await second.isChecked()).toBe(false);
+  await first.selectOption({ label: "a form" });
+  await forms(page).getByText("One side only: ").waitFor({ state: "detached" });
+  await undoButton(page).click();
+  await forms(page).getByText("One side only: ").first().waitFor();
+  expect(await first.inputValue()).toBe("earth");
+});
+
+test("hose, wires, truck and where it is washed out are said where the day is told", async () => {
+  const page = await columns();
+  await page.getByRole("button", { name: "change hose, wires and truck" }).click();
+  await page.getByLabel("It has to reach", { exact: true }).fill("180 ft");
+  await forms(page).getByText("The hose reaches 150 ft, and 180 ft is needed; ask for more hose or a longer boom.").waitFor();
+  const wires = page.getByLabel("Wires hang above at", { exact: true });
+  await wires.fill("24 ft");
+  await forms(page).getByText("wires hang at 24 ft").first().waitFor();
+  await page.getByLabel("somebody looked: no wires hang there").check();
+  await forms(page)
+    .getByText(/no wires hang there, a truck weighs/)
+    .waitFor();
+  expect(await wires.count()).toBe(0);
+  await page.getByLabel("somebody looked: no wires hang there").uncheck();
+  expect(await wires.inputValue()).toBe("");
+  const slope = page.getByLabel("Its way slopes, %", { exact: true });
+  await slope.fill("200");
+  expect(await slope.getAttribute("aria-invalid")).toBe("true");
+  expect(await slope.inputValue()).toBe("200");
+});
+
+test("a build whose forms all hold shows first one that has a form, and what gives first of it", async () => {
+  const page = await app.example(wall);
+  await page.keyboard.press("3");
+  await expect.poll(() => headline(page)).toMatch(/gives? first: .*of 100 of what (it|they) may, in \w+/);
 });
