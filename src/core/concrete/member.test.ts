@@ -155,6 +155,12 @@ describe("point, middle and given loads, from statics", () => {
     const sag = (100 * 40 ** 3) / (48 * 1.5e6 * 5.359375);
     expect(of(checks, 2).of100).toBeCloseTo((100 * sag) / (40 / 360), 9);
     expect(of(checks, 3).of100).toBeCloseTo((100 * sag) / (1 / 16), 9);
+    expect(checks.map((check) => check.kind)).toEqual(["bending", "shear", "sag", "sag"]);
+    // 4 F S / P, √(48 E I / 360 P) and ∛(48 E I / 16 P).
+    const stiff = (48 * 1.5e6 * 5.359375) / 100;
+    expect(checks.map((check) => check.span_in)).toEqual(
+      [122.5, null, Math.sqrt(stiff / 360), Math.cbrt(stiff / 16)].map((span) => (span === null ? null : expect.closeTo(span, 9))),
+    );
   });
 
   test("a band: half its load at either bolt, its sag against a share of the span or a fixed amount", () => {
