@@ -6,8 +6,8 @@ import { type Grade, postsAndTimbers } from "./lumber-grades";
 import { type Section, sections } from "./lumber-sizes";
 
 export interface Use {
-  /** CD: 1.25 up to seven days in all, 1.0 when reused, 1.6 for wind. */
-  readonly duration: 1 | 1.25 | 1.6;
+  /** CD: 1.25 up to seven days in all, 1.15 up to two months (NDS Table 2.3.2, from memory), 1.0 when reused, 1.6 for wind. */
+  readonly duration: 1 | 1.15 | 1.25 | 1.6;
   readonly wet: boolean;
   /** Cr: three or more side by side, at most 24 in apart, joined by sheathing. Never wales. */
   readonly repetitive: boolean;

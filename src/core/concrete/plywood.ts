@@ -52,10 +52,13 @@ export const plyClasses: Readonly<Record<"I" | "II" | "structural I", PlyClass>>
   "structural I": { elasticity: 1.65e6, elasticityShear: 1.5e6, bending: 1930, rolling: 102 },
 };
 
-/** Used more than seven days in all: bending and rolling shear without the 1.25 for short loading. */
-export function reused(c: PlyClass): PlyClass {
-  return { ...c, bending: c.bending / 1.25, rolling: c.rolling / 1.25 };
+/** Under another duration of load than seven days in all: bending and rolling shear with its factor in place of the 1.25 for short loading. */
+export function loadedFor(c: PlyClass, duration: 1 | 1.15 | 1.25): PlyClass {
+  return duration === 1.25 ? c : { ...c, bending: (c.bending * duration) / 1.25, rolling: (c.rolling * duration) / 1.25 };
 }
+
+/** Used again and again: without any of it. */
+export const reused = (c: PlyClass): PlyClass => loadedFor(c, 1);
 
 export interface PlyLimits {
   readonly bending_psf: number;

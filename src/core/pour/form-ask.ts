@@ -4,6 +4,7 @@ import { judged, tension } from "../concrete";
 import type { PourCode } from "./codes";
 import type { Upright } from "./element";
 import type { Head } from "./form-head";
+import { type Duration, durationOf } from "./form-stay";
 import { type Skin, type Stuff, skinOf, stuffOf } from "./form-stuff";
 import { pounds } from "./form-units";
 import { type DetailOf, found } from "./found";
@@ -29,7 +30,12 @@ export class Tally {
   readonly members: Judged[] = [];
   readonly findings: Finding[] = [];
 
-  constructor(readonly ask: FormAsk) {}
+  /** How long its form is loaded. */
+  readonly stays: Duration;
+
+  constructor(readonly ask: FormAsk) {
+    this.stays = durationOf(ask.pour, ask.element.form);
+  }
 
   add(...judged: readonly (Judged | null)[]): void {
     for (const one of judged) if (one !== null) this.members.push(one);
@@ -42,14 +48,14 @@ export class Tally {
 
   /** Its lumber, or a finding that its size stands in no table. */
   stuff(part: MemberPart, lumber: Lumber, as: "beam" | "column", repetitive: boolean, weak = false): Stuff | null {
-    const stuff = stuffOf(lumber, as, repetitive, weak);
+    const stuff = stuffOf(lumber, as, repetitive, this.stays, weak);
     if (stuff === null) this.say("form.size-unknown", "stop", { part, size: lumber.size });
     return stuff;
   }
 
   /** Its sheathing, or a finding that it stands in no table. */
   skin(sheathing: Sheathing): Skin | null {
-    const skin = skinOf(sheathing, this.ask.pour, this.ask.element.id);
+    const skin = skinOf(sheathing, this.ask.pour, this.ask.element.id, this.stays);
     if (skin === null) this.say("form.ply-unknown", "stop", { ply: sheathing.ply ?? "", grain: sheathing.grain });
     return skin;
   }

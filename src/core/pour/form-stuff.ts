@@ -8,12 +8,12 @@ import {
   type GradeValue,
   grades,
   isTimber,
+  loadedFor,
   lumberMember,
   type MemberResult,
   type PlyClass,
   plyClasses,
   plywoodMember,
-  reused,
   type Sag,
   type Section,
   type Spans,
@@ -22,6 +22,7 @@ import {
   unknownNew,
   unknownSalvaged,
 } from "../concrete";
+import type { Duration } from "./form-stay";
 import { inches, psfOf } from "./form-units";
 import { type Doubt, doubtsOfLumber, doubtsOfSheathing } from "./guess";
 
@@ -50,16 +51,16 @@ function gradeOf(lumber: Lumber): Grade {
 }
 
 /**
- * A member's lumber; null where its size stands in no table and was not measured. Reused counts as more than seven days in all (CD 1.0), fresh as up to seven
- * (CD 1.25, NDS 2.3.2). `weak`: loaded on its wide face whatever is written, as the boards of an edge form are.
+ * A member's lumber; null where its size stands in no table and was not measured. Reused counts as loaded for years in all (CD 1.0), fresh for as long as it stays
+ * (NDS 2.3.2). `weak`: loaded on its wide face whatever is written, as the boards of an edge form are.
  */
-export function stuffOf(lumber: Lumber, as: "beam" | "column", repetitive: boolean, weak = false): Stuff | null {
+export function stuffOf(lumber: Lumber, as: "beam" | "column", repetitive: boolean, stays: Duration, weak = false): Stuff | null {
   const measured = lumber.measured_mm === null ? null : { wide: inches(lumber.measured_mm.wide), deep: inches(lumber.measured_mm.deep) };
   const written = sectionOf(lumber.size, lumber.flat, measured);
   if (written === null) return null;
   const section = weak && written.deep_in > written.wide_in ? turned(written) : written;
   const grade = gradeOf(lumber);
-  const allowed = allowedOf(grade, section, { duration: lumber.reused ? 1 : 1.25, wet: lumber.wet, repetitive });
+  const allowed = allowedOf(grade, section, { duration: lumber.reused ? 1 : stays, wet: lumber.wet, repetitive });
   const used = as === "beam" ? beamValues : columnValues;
   const isMemory = isTimber(section) || grade.memory.some((value) => used.includes(value));
   return {
@@ -86,12 +87,12 @@ export interface Skin {
 }
 
 /** Null where its plywood or boards stand in no table. */
-export function skinOf(sheathing: Sheathing, pour: Pour, element: string): Skin | null {
-  if (sheathing.kind === "boards") return sheathing.boards === null ? null : boardSkin(sheathing, sheathing.boards);
+export function skinOf(sheathing: Sheathing, pour: Pour, element: string, stays: Duration): Skin | null {
+  if (sheathing.kind === "boards") return sheathing.boards === null ? null : boardSkin(sheathing, sheathing.boards, stays);
   const table = sheathing.grain === "across" ? across : along;
   const plies = sheathing.ply === null ? undefined : table[sheathing.ply];
   if (plies === undefined || sheathing.ply === null) return null;
-  const kind: PlyClass = sheathing.reused ? reused(plyClasses[sheathing.plyClass]) : plyClasses[sheathing.plyClass];
+  const kind: PlyClass = loadedFor(plyClasses[sheathing.plyClass], sheathing.reused ? 1 : stays);
   return {
     label: sheathing.ply,
     thick_mm: plies.thick_in * 25.4,
@@ -104,8 +105,8 @@ export function skinOf(sheathing: Sheathing, pour: Pour, element: string): Skin 
 }
 
 /** A foot of width of boards laid flat against the supports. */
-function boardSkin(sheathing: Sheathing, boards: Lumber): Skin | null {
-  const stuff = stuffOf({ ...boards, flat: false, pieces: 1 }, "beam", false, true);
+function boardSkin(sheathing: Sheathing, boards: Lumber, stays: Duration): Skin | null {
+  const stuff = stuffOf({ ...boards, flat: false, pieces: 1 }, "beam", false, stays, true);
   if (stuff === null) return null;
   const foot: Section = { name: boards.size, wide_in: 12, deep_in: stuff.section.deep_in };
   return {

@@ -21,6 +21,9 @@ function sheetOf(element: object, pour: object = {}, whole: object = {}) {
 const part = ({ form }: ReturnType<typeof sheetOf>, name: MemberPart) => form.members.find((one) => one.part === name) as MemberSheet;
 const spans = (member: MemberSheet, kind: string) =>
   member.result.checks.filter((check) => check.kind === kind).map(({ span_in }) => span_in);
+/** Soffit and shores out within seven days in all. */
+const outInAWeek = { removals: [{ sort: "soffit", step: "strip", days: "7 d", saidBy: "engineer" }] };
+const twoSteps = { steps: [{ id: "fill", name: "Fill", sort: "pour", work: "6 h", hands: 2 }, { id: "strip" }] };
 const detail = ({ found }: ReturnType<typeof sheetOf>, code: string) => found.find((one) => one.code === code)?.detail;
 
 describe("the diagram, the bands and the corner bolts agree", () => {
@@ -203,7 +206,11 @@ describe("worked examples of others, through the whole form", () => {
       stringers: { stuff: fir("4x6"), spacing: "48 in" },
       shores: { stuff: fir("4x6"), spacing: "56 in", high: "14 ft" },
     };
-    const sheet = sheetOf(deckOf(form, { shape: { kind: "deck slab", long: "60 ft", wide: "40 ft", thick: "10 in" } }));
+    const sheet = sheetOf(
+      deckOf(form, { shape: { kind: "deck slab", long: "60 ft", wide: "40 ft", thick: "10 in" } }),
+      outInAWeek,
+      twoSteps,
+    );
     const close = (member: MemberSheet, wanted: readonly number[]) =>
       wanted.forEach((span, i) => {
         expect(Math.abs(allSpans(member)[i]! / span - 1)).toBeLessThan(0.002);
@@ -236,6 +243,46 @@ describe("worked examples of others, through the whole form", () => {
     expect(plf(small.form.bracing_kN_m)).toBeCloseTo(100, 6);
     const large = sheetOf(deckOf({}, { shape: { kind: "deck slab", long: "90 ft", wide: "30 ft", thick: "8 in" } }));
     expect(plf(large.form.bracing_kN_m)).toBeGreaterThan(0.02 * 100 * 90);
+  });
+});
+
+describe("how long a deck is loaded", () => {
+  const under = (...removals: object[]) => sheetOf(deckOf(), { removals: removals.map((one) => ({ step: "strip", ...one })) }, twoSteps);
+  const week = { sort: "soffit", days: "7 d", saidBy: "engineer" };
+  const bending = (sheet: ReturnType<typeof sheetOf>, name: MemberPart) =>
+    part(sheet, name).result.checks.find(({ kind }) => kind === "bending")!.of100;
+
+  // NDS Table 2.3.2, from memory: 1.25 seven days, 1.15 two months, 1.0 ten years.
+  test.each([
+    ["nothing is written", [], 1.25 / 1.15],
+    ["seven days stand", [week], 1],
+    ["eight days stand", [{ ...week, days: "8 d" }], 1.25 / 1.15],
+    ["they are a guess", [{ ...week, saidBy: "own guess" }], 1.25 / 1.15],
+    ["nobody says them", [{ ...week, saidBy: undefined }], 1.25 / 1.15],
+    ["a share has to be expected too", [{ ...week, share: 75 }], 1.25 / 1.15],
+    ["the days only count while it is warm", [{ ...week, days: "7 warm days of fill" }], 1.25 / 1.15],
+    ["its shores stay", [{ ...week, shoresStay: true }], 1.25 / 1.15],
+    [
+      "its shores follow in the week",
+      [
+        { ...week, shoresStay: true },
+        { ...week, sort: "shores" },
+      ],
+      1,
+    ],
+    ["its shores follow later", [week, { ...week, sort: "shores", days: "21 d" }], 1.25 / 1.15],
+    ["ten weeks stand", [{ ...week, days: "70 d" }], 1.25],
+  ])("%s", (_, removals, times) => {
+    const short = under(week);
+    const found = under(...(removals as object[]));
+    for (const name of ["joists", "sheathing"] as const) expect(bending(found, name) / bending(short, name)).toBeCloseTo(times, 9);
+  });
+
+  test("what is reused has no more to lose, and sides are pressed for hours only", () => {
+    const again = { joists: { stuff: { size: "2x6", grade: "DF-L No 2", reused: true }, spacing: "12 in" } };
+    const [long, short] = [sheetOf(deckOf(again)), sheetOf(deckOf(again), outInAWeek, twoSteps)];
+    expect(bending(long, "joists")).toBeCloseTo(bending(short, "joists"), 9);
+    expect(bending(sheetOf(wallOf()), "studs")).toBeCloseTo(bending(sheetOf(wallOf(), outInAWeek, twoSteps), "studs"), 9);
   });
 });
 
