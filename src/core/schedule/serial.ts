@@ -70,7 +70,8 @@ export class SerialPass {
         j = this.firstOpen();
         if (j < 0) break;
         // Stock that nothing placed will bring back; otherwise a ring of least links, entered anywhere.
-        if (this.deferred.length > 0) return this.stuckAt(this.deferred[0]!, this.ledger.lacking);
+        const [short] = this.deferred;
+        if (short !== undefined && this.ledger.lacksStock(short)) return this.stuckAt(short, this.ledger.lacking);
       } else {
         this.queued[j] = 0;
         if (this.placed[j] === 1 || this.waiting[j]! > 0) continue;
@@ -189,7 +190,17 @@ export class SerialPass {
       const to = this.ground.problem.links.to[l]!;
       if (this.orders(l) && --this.waiting[to]! === 0 && this.placed[to] === 0) this.offer(to);
     }
-    if (this.ground.needs.back[j]!.length > 0 && this.deferred.length > 0) for (const d of this.deferred.splice(0)) this.offer(d);
+    if (this.ground.needs.back[j]!.length > 0) this.offerDeferred();
+  }
+
+  /** Those put off for want of stock that is there now. */
+  private offerDeferred(): void {
+    let left = 0;
+    for (const d of this.deferred) {
+      if (this.ledger.lacksStock(d)) this.deferred[left++] = d;
+      else this.offer(d);
+    }
+    this.deferred.length = left;
   }
 
   /** Takes a placed job and everything placed that follows from it out again. */
@@ -213,6 +224,7 @@ export class SerialPass {
       }
       if (this.waiting[j] === 0) this.offer(j);
     }
+    this.offerDeferred();
   }
 
   private offer(j: number): void {

@@ -44,15 +44,20 @@ export function solve(p: Problem): Result {
   };
   const lacks = (): Stuck["of"]["kind"] | null => stuck?.of.kind ?? null;
   const finish = (): number => (best === null ? never : last(best.finish));
+  let asWritten = false;
   for (const key of keys(p, late)) {
     // Where things went out in an order in which they could not come back, the order as it is written is the next to try.
-    if (finish() >= never && lacks() === "stock") break;
+    if (finish() >= never && lacks() === "stock" && !asWritten) {
+      asWritten = true;
+      attempt(p.rank);
+      if (finish() < never) break;
+    }
     attempt(key);
     if (finish() <= bound || (finish() < never && work * p.jobs >= mostPlaced)) break;
     // Nobody there for as long as anything is known: another order would not bring them.
     if (lacks() === "capacity") break;
   }
-  if (finish() >= never && lacks() !== "capacity") attempt(p.rank);
+  if (finish() >= never && lacks() !== "capacity" && !asWritten) attempt(p.rank);
   if (finish() >= never && lacks() !== "capacity") attempt(hurried(p, net, late.start, stuck!), false);
   if (best === null) return { status: "not-found", solution: null, earliest: first, bound, work, witness: [], stuck };
   const status = last((best as Solution).finish) <= bound ? "proved" : "planned";
