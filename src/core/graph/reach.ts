@@ -1,4 +1,4 @@
-import type { Digraph } from "./digraph";
+import { type Digraph, digraph, reversed } from "./digraph";
 
 /** Targets looked at in one pass: at most 32 words of 32 bits, so that memory stays at 128 bytes a node however many nodes there are. */
 const mostWords = 32;
@@ -11,15 +11,14 @@ const mostTargets = 32 * mostWords;
  */
 export function reachMany(graph: Digraph, order: Int32Array, from: ArrayLike<number>, to: ArrayLike<number>): Uint8Array {
   const answer = new Uint8Array(from.length);
-  const column = new Int32Array(graph.nodes).fill(-1);
-  let columns = 0;
-  for (let i = 0; i < to.length; i++) if (column[to[i] as number] === -1) column[to[i] as number] = columns++;
-  const words = Math.min(mostWords, (columns + 31) >> 5);
-  const rows = new Int32Array(graph.nodes * words);
-  for (let first = 0; first < columns; first += mostTargets) {
-    fill(graph, order, { words, rows, column, first });
+  const asked = new Uint8Array(graph.nodes);
+  for (let i = 0; i < to.length; i++) asked[to[i] as number] = 1;
+  const table = tableOf(graph, order, asked);
+  const { rows, words, column } = table;
+  for (; table.first < table.columns; table.first += mostTargets) {
+    fill(graph, order, table, null);
     for (let i = 0; i < from.length; i++) {
-      const k = (column[to[i] as number] as number) - first;
+      const k = (column[to[i] as number] as number) - table.first;
       if (k >= 0 && k < 32 * words) answer[i] = bit(rows, (from[i] as number) * words, k);
     }
   }
@@ -28,63 +27,82 @@ export function reachMany(graph: Digraph, order: Int32Array, from: ArrayLike<num
 
 /** For each arc, 1 when it follows from the others: a longer path leads the same way, or an arc with a lower number does. */
 export function redundantArcs(graph: Digraph, order: Int32Array): Uint8Array {
+  const { graph: sorted, arc } = byTarget(graph, order);
+  const follows = new Uint8Array(graph.arcs);
+  const table = tableOf(graph, order, new Uint8Array(graph.nodes).fill(1));
+  for (; table.first < table.columns; table.first += mostTargets) fill(sorted, order, table, follows);
   const redundant = new Uint8Array(graph.arcs);
-  const column = Int32Array.from({ length: graph.nodes }, (_, u) => u);
-  const words = Math.min(mostWords, (graph.nodes + 31) >> 5);
-  const table = { words, rows: new Int32Array(graph.nodes * words), column, first: 0 };
-  const scratch = { through: new Int32Array(words), once: new Int32Array(words) };
-  for (; table.first < graph.nodes; table.first += mostTargets) {
-    fill(graph, order, table);
-    for (let u = 0; u < graph.nodes; u++) markRow(graph, u, table, redundant, scratch);
-  }
+  for (let a = 0; a < arc.length; a++) redundant[arc[a] as number] = follows[a] as number;
   return redundant;
 }
 
-/** Row u of `rows`: bit k is set when u leads to the node of column `first + k`. */
+/** The same graph with its arcs numbered by where their targets stand, so that those of a node lead to near nodes first; `arc` tells their old numbers. */
+function byTarget(graph: Digraph, order: Int32Array): { readonly graph: Digraph; readonly arc: Int32Array } {
+  const into = reversed(graph);
+  const arc = new Int32Array(graph.arcs);
+  const from = new Int32Array(graph.arcs);
+  const to = new Int32Array(graph.arcs);
+  let count = 0;
+  for (let i = 0; i < order.length; i++) {
+    const v = order[i] as number;
+    for (let at = into.start[v] as number; at < (into.start[v + 1] as number); at++) {
+      arc[count] = into.arc[at] as number;
+      from[count] = into.target[at] as number;
+      to[count++] = v;
+    }
+  }
+  return { graph: digraph(graph.nodes, from, to, count), arc };
+}
+
+/** Row u of `rows`: bit k is set when u leads to the node of column `first + k`. Columns are numbered along the order. */
 interface Table {
   readonly words: number;
   readonly rows: Int32Array;
   readonly column: Int32Array;
-  readonly first: number;
+  readonly columns: number;
+  first: number;
 }
 
-/** An arc u -> v follows when another arc u -> w has w leading to v, or is the same arc with a lower number. */
-function markRow(
-  graph: Digraph,
-  u: number,
-  { words, rows, column, first }: Table,
-  redundant: Uint8Array,
-  { through, once }: { readonly through: Int32Array; readonly once: Int32Array },
-): void {
-  const start = graph.start[u] as number;
-  const end = graph.start[u + 1] as number;
-  if (end - start < 2) return;
-  through.fill(0);
-  once.fill(0);
-  for (let at = start; at < end; at++) {
-    const row = (graph.target[at] as number) * words;
-    for (let w = 0; w < words; w++) through[w] = (through[w] as number) | (rows[row + w] as number);
+function tableOf(graph: Digraph, order: Int32Array, asked: Uint8Array): Table {
+  const column = new Int32Array(graph.nodes).fill(-1);
+  let columns = 0;
+  for (let i = 0; i < order.length; i++) {
+    const u = order[i] as number;
+    if (asked[u] === 1) column[u] = columns++;
   }
-  for (let at = start; at < end; at++) {
-    const k = (column[graph.target[at] as number] as number) - first;
-    if (k < 0 || k >= 32 * words) continue;
-    if (bit(through, 0, k) === 1 || bit(once, 0, k) === 1) redundant[graph.arc[at] as number] = 1;
-    once[k >> 5] = (once[k >> 5] as number) | (1 << (k & 31));
-  }
+  const words = Math.min(mostWords, (columns + 31) >> 5);
+  return { words, rows: new Int32Array(graph.nodes * words), column, columns, first: 0 };
 }
 
-function fill(graph: Digraph, order: Int32Array, { words, rows, column, first }: Table): void {
+/**
+ * Fills the rows, last nodes first. A target that the row has already adds nothing: with the targets of each node in order, its arc follows from the others, and
+ * is marked so in `follows`.
+ */
+function fill(graph: Digraph, order: Int32Array, { words, rows, column, columns, first }: Table, follows: Uint8Array | null): void {
+  const { start, target, arc } = graph;
   rows.fill(0);
+  // A node leads only to columns of nodes behind it.
+  let behind = columns;
   for (let i = order.length - 1; i >= 0; i--) {
     const u = order[i] as number;
     const row = u * words;
-    for (let at = graph.start[u] as number; at < (graph.start[u + 1] as number); at++) {
-      const v = graph.target[at] as number;
-      const other = v * words;
-      for (let w = 0; w < words; w++) rows[row + w] = (rows[row + w] as number) | (rows[other + w] as number);
+    const low = Math.max(0, behind - first) >> 5;
+    for (let at = start[u] as number; low < words && at < (start[u + 1] as number); at++) {
+      const v = target[at] as number;
       const k = (column[v] as number) - first;
-      if (k >= 0 && k < 32 * words) rows[row + (k >> 5)] = (rows[row + (k >> 5)] as number) | (1 << (k & 31));
+      if (k >= 0 && k < 32 * words) {
+        const word = row + (k >> 5);
+        const own = 1 << (k & 31);
+        if (((rows[word] as number) & own) !== 0) {
+          if (follows !== null) follows[arc[at] as number] = 1;
+          continue;
+        }
+        rows[word] = (rows[word] as number) | own;
+      }
+      const other = v * words;
+      for (let w = low; w < words; w++) rows[row + w] = (rows[row + w] as number) | (rows[other + w] as number);
     }
+    if ((column[u] as number) >= 0) behind = column[u] as number;
   }
 }
 
