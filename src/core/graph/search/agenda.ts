@@ -1,3 +1,4 @@
+import { IntList } from "../int-list";
 import type { Clauses } from "./clauses";
 import { type ClauseProblem, variableOf } from "./problem";
 import type { Trail } from "./trail";
@@ -18,28 +19,27 @@ export class Agenda {
   readonly #kept: number[] = [];
 
   constructor(problem: ClauseProblem, active: (clause: number) => boolean) {
-    const roots: number[] = [];
+    const { guard } = problem;
+    const roots = new IntList(guard.length);
     const start = new Int32Array(problem.variables + 1);
-    const guarded: number[] = [];
-    problem.guard.forEach((guard, clause) => {
-      if (!active(clause)) return;
-      if (guard < 0) roots.push(clause);
-      else {
-        guarded.push(clause);
-        start[guard + 1] = (start[guard + 1] as number) + 1;
-      }
-    });
+    for (let clause = 0; clause < guard.length; clause++) {
+      if (!active(clause)) continue;
+      const selector = guard[clause] as number;
+      if (selector < 0) roots.push(clause);
+      else start[selector + 1] = (start[selector + 1] as number) + 1;
+    }
     for (let v = 0; v < problem.variables; v++) start[v + 1] = (start[v + 1] as number) + (start[v] as number);
     const next = start.slice();
-    this.#group = new Int32Array(guarded.length);
-    for (const clause of guarded) {
-      const guard = problem.guard[clause] as number;
-      const at = next[guard] as number;
-      next[guard] = at + 1;
+    this.#group = new Int32Array(start[problem.variables] as number);
+    for (let clause = 0; clause < guard.length; clause++) {
+      const selector = guard[clause] as number;
+      if (selector < 0 || !active(clause)) continue;
+      const at = next[selector] as number;
+      next[selector] = at + 1;
       this.#group[at] = clause;
     }
     this.#groupStart = start;
-    this.#roots = Int32Array.from(roots);
+    this.#roots = roots.packed();
   }
 
   /** Call when a level begins. */

@@ -22,7 +22,7 @@ export class Theory {
     this.#times = time === null ? null : new Potentials(time.nodes, time.from, time.to, time.delay);
     this.#owner = new Int32Array(time?.from.length ?? 0).fill(-1);
     if (time !== null) for (let arc = time.start[problem.variables] as number; arc < time.from.length; arc++) this.#times?.add(arc);
-    for (let v = 0; v < problem.variables; v++) for (const arc of this.#timeArcs(v)) this.#owner[arc] = v;
+    if (time !== null) for (let v = 0; v < problem.variables; v++) this.#owner.fill(v, time.start[v], time.start[v + 1]);
   }
 
   get work(): number {
@@ -55,22 +55,23 @@ export class Theory {
   /** Takes in a variable that holds. Null, or variables that cannot all hold, with nothing changed. */
   take(variable: number, trail: Trail): number[] | null {
     if (this.isArc(variable) && !this.order.add(variable)) return [...this.why(variable, trail), variable];
-    const added: number[] = [];
-    for (const arc of this.#timeArcs(variable)) {
-      const ring = this.#times?.add(arc) ?? null;
-      if (ring !== null) {
-        for (const other of added.reverse()) this.#times?.remove(other);
-        if (this.isArc(variable)) this.order.remove(variable);
-        return [...new Set(ring.map((a) => this.#owner[a] as number))].filter((owner) => owner >= 0);
-      }
-      added.push(arc);
+    const times = this.#times;
+    if (times === null) return null;
+    const first = this.#firstTime(variable);
+    for (let arc = first; arc < this.#firstTime(variable + 1); arc++) {
+      const ring = times.add(arc);
+      if (ring === null) continue;
+      while (--arc >= first) times.remove(arc);
+      if (this.isArc(variable)) this.order.remove(variable);
+      return [...new Set(ring.map((a) => this.#owner[a] as number))].filter((owner) => owner >= 0);
     }
     return null;
   }
 
   /** Lets go of the variable that was taken in last. */
   letGo(variable: number): void {
-    for (const arc of this.#timeArcs(variable).reverse()) this.#times?.remove(arc);
+    const times = this.#times;
+    if (times !== null) for (let arc = this.#firstTime(variable + 1) - 1; arc >= this.#firstTime(variable); arc--) times.remove(arc);
     if (this.isArc(variable)) this.order.remove(variable);
   }
 
@@ -86,9 +87,9 @@ export class Theory {
     return path ?? [];
   }
 
-  #timeArcs(variable: number): number[] {
-    if (this.#time === null || variable + 1 >= this.#time.start.length) return [];
-    const first = this.#time.start[variable] as number;
-    return Array.from({ length: (this.#time.start[variable + 1] as number) - first }, (_, i) => first + i);
+  /** The first time arc of a variable; that of the next one where it has none. Those added later have none at all. */
+  #firstTime(variable: number): number {
+    const start = (this.#time as TimeLayer).start;
+    return start[Math.min(variable, start.length - 1)] as number;
   }
 }
