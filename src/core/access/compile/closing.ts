@@ -9,7 +9,8 @@ export class Closing {
   readonly by: readonly number[];
   readonly #stand: Stand;
   readonly #fillers: readonly number[];
-  readonly #ways: readonly { readonly closers: readonly number[]; readonly makers: readonly number[] }[];
+  readonly #firstWay: number;
+  readonly #endWay: number;
 
   constructor(
     readonly program: Program,
@@ -19,18 +20,15 @@ export class Closing {
     const stand = new Stand(program);
     this.#stand = stand;
     this.#fillers = site.fillers[q] as number[];
-    const first = site.firstWay[q] as number;
-    this.#ways = Array.from({ length: (site.firstWay[q + 1] as number) - first }, (_, i) => ({
-      closers: site.closers[first + i] as number[],
-      makers: site.makers[first + i] as number[],
-    }));
+    this.#firstWay = site.firstWay[q] as number;
+    this.#endWay = site.firstWay[q + 1] as number;
     const by: number[] = [];
     const ups = (pieces: readonly number[]): void => {
       for (const p of pieces) if (stand.piece(p).up >= 0) by.push(stand.piece(p).up);
     };
     ups(this.#fillers);
     this.fills = by.slice();
-    for (const { closers } of this.#ways) ups(closers);
+    for (let way = this.#firstWay; way < this.#endWay; way++) ups(site.closers[way] as number[]);
     this.by = by;
   }
 
@@ -41,22 +39,25 @@ export class Closing {
   closedAt(s: number, fact: number): number[] {
     const filled: number[] = [];
     for (const p of this.#fillers) keep(filled, this.#during(p, s, fact));
-    const each = this.#ways.map(({ closers, makers }) => {
+    const { closers, makers } = this.program.site;
+    const each: number[][] = [];
+    for (let way = this.#firstWay; way < this.#endWay; way++) {
       const options: number[] = [];
-      for (const p of closers) keep(options, this.#during(p, s, fact));
-      for (const p of makers) keep(options, this.#stand.gone(p, s, fact));
-      return options;
-    });
+      for (const p of closers[way] as number[]) keep(options, this.#during(p, s, fact));
+      for (const p of makers[way] as number[]) keep(options, this.#stand.gone(p, s, fact));
+      each.push(options);
+    }
     if (each.length === 0 || each.some((options) => options.length === 0)) return filled;
     const shut = this.program.selector();
     for (const options of each) this.program.clause(fact, shut, options, s);
-    return [...filled, shut];
+    filled.push(shut);
+    return filled;
   }
 
   /** One option for "the piece stands all through s"; `never` where it cannot. On what goes by itself nobody relies. */
   #during(p: number, s: number, fact: number): number {
     if (this.#stand.piece(p).goesAfter !== null) return never;
-    return this.program.together(fact, [this.#stand.up(p, s), this.#stand.stillThere(p, s)], s);
+    return this.program.both(fact, this.#stand.up(p, s), this.#stand.stillThere(p, s), s);
   }
 }
 

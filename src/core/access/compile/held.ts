@@ -1,3 +1,5 @@
+import type { PieceId } from "../../base";
+import type { Build } from "../../build";
 import { never, type Program } from "./program";
 import { Stand } from "./stand";
 
@@ -10,29 +12,48 @@ export function compileHeld(program: Program): void {
   const stand = new Stand(program);
   build.pieces.forEach((piece, q) => {
     if (piece.heldBy.length === 0 || (piece.up < 0 && !piece.fromStart)) return;
-    const sets = piece.heldBy.map((set) => set.flatMap((id) => build.at.piece.get(id) ?? []));
-    const pieces = [...new Set(piece.heldBy.flat())];
+    const sets = piece.heldBy.map((set) => known(set, build));
+    const [only] = piece.heldBy;
+    const pieces = piece.heldBy.length === 1 && only?.length === 1 ? [...only] : [...new Set(piece.heldBy.flat())];
     const detail = { sets: piece.heldBy.map((set) => set.join(" and ")), claims: piece.claimsToHoldItself };
     const fact = facts.add({ rule: "held", piece: piece.id, pieces, detail }, "pieces", q * 1000 + 4);
     /** Selectors of the sets that stand whole once step t is done. What t puts up itself counts, what it takes down does not. */
-    const wholeAt = (t: number): number[] =>
-      sets
-        .filter((set) => set.every((p) => stand.piece(p).goesAfter === null && stand.piece(p).down !== t))
-        .map((set) => {
-          const selector = program.selector();
-          for (const p of set) {
-            if (stand.piece(p).up !== t) program.must(fact, selector, stand.up(p, t), never, t);
-            program.must(fact, selector, stand.stillThere(p, t), never, t);
-          }
-          return selector;
-        });
+    const wholeAt = (t: number): number[] => {
+      const whole: number[] = [];
+      for (const set of sets) {
+        if (set.some((p) => stand.piece(p).goesAfter !== null || stand.piece(p).down === t)) continue;
+        const selector = program.selector();
+        for (const p of set) {
+          if (stand.piece(p).up !== t) program.must(fact, selector, stand.up(p, t), never, t);
+          program.must(fact, selector, stand.stillThere(p, t), never, t);
+        }
+        whole.push(selector);
+      }
+      return whole;
+    };
     if (piece.up >= 0) program.clause(fact, -1, wholeAt(piece.up), piece.up);
-    const takers = new Set(sets.flat().map((p) => stand.piece(p).down));
-    for (const t of [...takers].sort((a, b) => a - b)) {
-      if (t < 0 || piece.down === t) continue;
-      const whole = wholeAt(t);
-      const itself = piece.holdsItself === null ? [] : [program.together(fact, stand.there(q, t, piece.holdsItself), t)];
-      program.clause(fact, -1, [...whole, ...itself, stand.gone(q, t, fact), stand.notYet(q, t)], t);
+    const takers: number[] = [];
+    for (const set of sets) {
+      for (const p of set) {
+        const { down } = stand.piece(p);
+        if (down >= 0 && down !== piece.down && !takers.includes(down)) takers.push(down);
+      }
+    }
+    for (const t of takers.sort((a, b) => a - b)) {
+      const options = wholeAt(t);
+      if (piece.holdsItself !== null) options.push(program.together(fact, stand.there(q, t, piece.holdsItself), t));
+      options.push(stand.gone(q, t, fact), stand.notYet(q, t));
+      program.clause(fact, -1, options, t);
     }
   });
+}
+
+/** Positions of those that the build has. */
+function known(ids: readonly PieceId[], { at }: Build): number[] {
+  const pieces: number[] = [];
+  for (const id of ids) {
+    const p = at.piece.get(id);
+    if (p !== undefined) pieces.push(p);
+  }
+  return pieces;
 }

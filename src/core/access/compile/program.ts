@@ -75,6 +75,13 @@ export class Program {
     return this.#atom(-1, -1, 0, -1, -1, -1);
   }
 
+  /** So many selectors, numbered on from the one that is returned. */
+  selectors(count: number): number {
+    const first = this.atoms;
+    for (let i = 0; i < count; i++) this.selector();
+    return first;
+  }
+
   node(): number {
     return this.nodes++;
   }
@@ -125,6 +132,12 @@ export class Program {
     this.#end(fact, guard, asked, need);
   }
 
+  /** The same for so many options that are numbered on from the first. */
+  oneOf(fact: number, guard: number, first: number, count: number, asked = -1, need = -1): void {
+    for (let i = 0; i < count; i++) this.options.push(first + i);
+    this.#end(fact, guard, asked, need);
+  }
+
   #end(fact: number, guard: number, asked: number, need: number): void {
     this.clauseStart.push(this.options.length);
     this.groups.add(this.guard.length, guard);
@@ -147,6 +160,17 @@ export class Program {
     if (open.length < 2) return open[0] ?? always;
     const selector = this.selector();
     this.each(fact, selector, open, asked, need);
+    return selector;
+  }
+
+  /** The same for two options. */
+  both(fact: number, first: number, second: number, asked = -1, need = -1): number {
+    if (first === never || second === never) return never;
+    if (first === always) return second;
+    if (second === always) return first;
+    const selector = this.selector();
+    this.must(fact, selector, first, never, asked, need);
+    this.must(fact, selector, second, never, asked, need);
     return selector;
   }
 

@@ -12,8 +12,12 @@ export class Reaching {
   readonly site: Site;
   readonly #stand: Stand;
   readonly #facts: PlaceFacts;
-  readonly #known = new Map<number, { readonly selector: number; readonly node: number }>();
+  /** By place and need, the last selector; one from before the step's first is another step's. */
+  readonly #known = new Map<number, number>();
+  /** The helping node of a selector, for places in rings. */
+  readonly #nodes = new Map<number, number>();
   #step = -1;
+  #firstOfStep = 0;
 
   constructor(readonly program: Program) {
     this.site = program.site;
@@ -23,32 +27,34 @@ export class Reaching {
 
   /** The options of one reach of step s: a selector for each place that would do. */
   options(s: number, reach: Reach): number[] {
-    if (s !== this.#step) this.#known.clear();
+    if (s !== this.#step) this.#firstOfStep = this.program.atoms;
     this.#step = s;
     const options: number[] = [];
     for (const { place, need } of reach.any) {
       const q = this.program.build.at.place.get(place);
-      if (q !== undefined) options.push(this.#reach(s, q, this.site.needOf(need)).selector);
+      if (q !== undefined) options.push(this.#reach(s, q, this.site.needOf(need)));
     }
     return options;
   }
 
-  #reach(s: number, q: number, n: number): { readonly selector: number; readonly node: number } {
-    const key = q * 65_536 + n;
-    const before = this.#known.get(key);
-    if (before !== undefined) return before;
+  #reach(s: number, q: number, n: number): number {
     const { program, site } = this;
-    const self = { selector: program.selector(), node: site.inRing(q) ? program.node() : -1 };
-    this.#known.set(key, self);
-    for (const p of site.fillers[q] as number[]) this.#outOfTheWay(this.#facts.fills(p, q), self.selector, p, s, n);
+    const key = q * 65_536 + n;
+    const known = this.#known.get(key) ?? -1;
+    if (known >= this.#firstOfStep) return known;
+    const selector = program.selector();
+    this.#known.set(key, selector);
+    if (site.inRing(q)) this.#nodes.set(selector, program.node());
+    for (const p of site.fillers[q] as number[]) this.#outOfTheWay(this.#facts.fills(p, q), selector, p, s, n);
     const ways = site.passing(q, n);
-    const selectors = ways.map(() => program.selector());
-    program.clause(this.#facts.ways(q, n), self.selector, selectors, s, n);
-    for (let i = 0; i < ways.length; i++) this.#way(s, q, n, ways[i] as number, selectors[i] as number, self.node);
-    return self;
+    const first = program.selectors(ways.length);
+    program.oneOf(this.#facts.ways(q, n), selector, first, ways.length, s, n);
+    for (let i = 0; i < ways.length; i++) this.#way(s, q, n, ways[i] as number, first + i, selector);
+    return selector;
   }
 
-  #way(s: number, q: number, n: number, way: number, selector: number, node: number): void {
+  /** @param self the selector of the reach that the way belongs to */
+  #way(s: number, q: number, n: number, way: number, selector: number, self: number): void {
     const { program, site } = this;
     for (const p of site.closers[way] as number[]) this.#outOfTheWay(this.#facts.onWay("closes", p, q, way), selector, p, s, n);
     for (const p of site.makers[way] as number[]) {
@@ -61,8 +67,9 @@ export class Reaching {
     if (outer < 0 || !through) return;
     const fact = this.#facts.through(q, way);
     const beyond = this.#reach(s, outer, site.needOf(through.need));
-    program.must(fact, selector, beyond.selector, never, s, n);
-    if (site.inOneRing(q, outer)) program.must(fact, selector, program.inside(beyond.node, node), never, s, n);
+    program.must(fact, selector, beyond, never, s, n);
+    if (!site.inOneRing(q, outer)) return;
+    program.must(fact, selector, program.inside(this.#nodes.get(beyond) as number, this.#nodes.get(self) as number), never, s, n);
   }
 
   /** A step is let off what it puts up itself. */

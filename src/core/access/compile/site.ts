@@ -63,9 +63,9 @@ export class Site {
     if (known === undefined) {
       const first = this.firstWay[place] as number;
       known = [];
-      this.build.places[place]?.ways.forEach((way, i) => {
-        if (passes(way, this.needs[need] as Passage)) known?.push(first + i);
-      });
+      for (let way = first; way < (this.firstWay[place + 1] as number); way++) {
+        if (passes(this.ways[way] as Way, this.needs[need] as Passage)) known.push(way);
+      }
       this.#passing.set(key, known);
     }
     return known;
@@ -79,8 +79,9 @@ export class Site {
   /** Whether ways lead from the place through others and back to it. */
   inRing(place: number): boolean {
     const first = this.firstWay[place] as number;
-    const own = this.through.subarray(first, this.firstWay[place + 1]).includes(place);
-    return own || (this.#ring.size[this.#ring.of[place] as number] as number) > 1;
+    if ((this.#ring.size[this.#ring.of[place] as number] as number) > 1) return true;
+    for (let way = first; way < (this.firstWay[place + 1] as number); way++) if (this.through[way] === place) return true;
+    return false;
   }
 
   #rings(): Components {

@@ -16,13 +16,12 @@ export interface AskedReach {
 /** The places a step must get to: its own, then those that taking its pieces down asks for. */
 export function reachesOf(build: Build, s: number): AskedReach[] {
   const step = build.steps[s] as Step;
-  const own = step.reaches.map((reach, i) => ({ reach, piece: null, number: i + 1 }));
-  if (step.takes.length === 0) return own;
-  const off = step.takes.flatMap((id) => {
-    const piece = build.pieces[build.at.piece.get(id) ?? -1];
-    return piece === undefined ? [] : piece.off.map((reach, i) => ({ reach, piece: id as string, number: i + 1 }));
-  });
-  return [...own, ...off];
+  const asked: AskedReach[] = step.reaches.map((reach, i) => ({ reach, piece: null, number: i + 1 }));
+  for (const id of step.takes) {
+    const off = build.pieces[build.at.piece.get(id) ?? -1]?.off ?? [];
+    for (let i = 0; i < off.length; i++) asked.push({ reach: off[i] as Reach, piece: id, number: i + 1 });
+  }
+  return asked;
 }
 
 /** What steps must get to and what they lean on. */
@@ -31,18 +30,20 @@ export function compileSteps(program: Program, reaching: Reaching, asked: readon
   const stand = new Stand(program);
   const said = (s: number, i: number) => reachStatement((build.steps[s] as Step).id, asked[s]?.[i] as AskedReach);
   build.steps.forEach((step, s) => {
-    asked[s]?.forEach((one, i) => {
+    const own = asked[s] as readonly AskedReach[];
+    for (let i = 0; i < own.length; i++) {
       const fact = facts.addLater(said, s, i, "steps", s * 1000 + Math.min(i, 599));
-      program.clause(fact, -1, reaching.options(s, one.reach), s);
-    });
-    step.leansOn.forEach(({ piece, once }, i) => {
+      program.clause(fact, -1, reaching.options(s, (own[i] as AskedReach).reach), s);
+    }
+    for (let i = 0; i < step.leansOn.length; i++) {
+      const { piece, once } = step.leansOn[i] as Step["leansOn"][number];
       const p = build.at.piece.get(piece);
-      if (p === undefined) return;
+      if (p === undefined) continue;
       const detail: Record<string, DetailValue> = once === null ? {} : { once: once.text };
       const fact = facts.add({ rule: "leans", step: step.id, piece, detail }, "steps", s * 1000 + 600 + Math.min(i, 99));
       program.each(fact, -1, stand.there(p, s, once), s);
       program.must(fact, -1, stand.stillThere(p, s), never, s);
-    });
+    }
   });
 }
 
