@@ -156,6 +156,7 @@ describe("volumes and level sections", () => {
   test("of each shape", () => {
     const told = (shape: PouredShape) => [solid_m3(shape), plan_m2(shape), foot_m2(shape)].map(round6);
     expect(told(shapes.round)).toEqual([Math.PI / 8, Math.PI / 16, Math.PI / 16].map(round6));
+    expect(told({ ...shapes.round, kind: "column" })).toEqual(told(shapes.round));
     expect(told(shapes.square)).toEqual([0.24, 0.12, 0.12]);
     expect(told(shapes.wall)).toEqual([2.875, 1, 4.75]);
     expect(told(shapes.barrel)).toEqual([round6(Math.PI * 0.22 * 3), 6, 6]);

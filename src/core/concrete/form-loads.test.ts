@@ -4,6 +4,7 @@ import {
   alongBrace_lb,
   type Diagram,
   holdDown_lb,
+  kneeOf_ft,
   mudsill_ft2,
   pressureAt_psf,
   slabBrace_lb_ft,
@@ -54,6 +55,35 @@ describe("the pressure diagram", () => {
     expect(uplift_lb_ft(d, 0.25)).toBe(1200);
     expect(uplift_lb_ft(d, -0.25)).toBe(0);
     expect([holdDown_lb(1200, 400), holdDown_lb(400, 1200)]).toEqual([800, 0]);
+  });
+});
+
+// The same 10 ft of concrete in a form whose top lies 2 ft under the surface: what the lower 8 ft of the diagram give.
+describe("fresh concrete over the top of a form", () => {
+  const under: Diagram = { height_ft: 8, weight_pcf: 150, most_psf: 600, over_ft: 2 };
+
+  test("its head is felt from the top of the form down", () => {
+    expect([0, 1, 2, 5].map((depth) => pressureAt_psf(under, depth))).toEqual([300, 450, 600, 600]);
+    expect([kneeOf_ft(under, 8), kneeOf_ft(under, 1), kneeOf_ft(d, 10)]).toEqual([2, 1, 4]);
+  });
+
+  test("thrust and where it acts are those of the lower part of the whole diagram", () => {
+    for (const [from, to] of [
+      [0, 8],
+      [0, 1],
+      [1, 5],
+      [3, 8],
+    ] as const)
+      expect(thrust_lb_ft(under, from, to)).toBeCloseTo(thrust_lb_ft(d, from + 2, to + 2), 9);
+    // The whole, 4,800 at 49/12 ft, less its top triangle, 300 at 8 2/3 ft.
+    expect(thrustHeight_ft(under)).toBeCloseTo((4800 * (49 / 12) - 300 * (26 / 3)) / 4500, 9);
+  });
+
+  test("where it lies deeper than the head counts, the form feels the most all over", () => {
+    const deep = { ...under, over_ft: 5 };
+    expect(kneeOf_ft(deep, 8)).toBe(0);
+    expect(thrust_lb_ft(deep, 0, 8)).toBe(4800);
+    expect(thrustHeight_ft(deep)).toBe(4);
   });
 });
 

@@ -89,6 +89,16 @@ describe("shores of members", () => {
     expect(shoreMember(1, section("2x4"), 1, f, 74, 74).governs.of100).toBeLessThan(100);
   });
 
+  test("slenderness is told only past 50, as a share of it", () => {
+    const f = allowed(fir, "2x4", dry);
+    const kinds = (free_in: number, high_in: number) =>
+      shoreMember(1, section("2x4"), 1, f, free_in, high_in).checks.map((check) => check.kind);
+    expect(kinds(75, 75)).toEqual(["compression", "compression"]);
+    expect(kinds(76, 75)).toEqual(["compression", "slenderness", "compression"]);
+    expect(kinds(60, 176)).toEqual(["compression", "compression", "slenderness"]);
+    expect(shoreMember(1, section("2x4"), 1, f, 90, 90).governs).toEqual({ kind: "slenderness", of100: 120, span_in: null });
+  });
+
   test("braced in its weak direction it still stands over its whole height in the other", () => {
     const f = allowed(fir, "4x6", dry);
     const free = shoreMember(3000, section("4x6"), 1, f, 168, 168).governs.of100;

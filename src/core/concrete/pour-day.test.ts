@@ -117,6 +117,25 @@ describe("a pour as written", () => {
     });
   });
 
+  test("a held rate of rise makes the pour longer by what it takes over the hose, and no pour shorter", () => {
+    const times = (element: PourWritten["elements"][number]) => {
+      const found = pourWork({ ...pour, elements: [element, slab] });
+      if (!("value" in found)) throw new Error("refused");
+      return found.value;
+    };
+    const free = times(columns);
+    // 2 m in passes of 500 mm every hour are 4 h; the hose fills both columns, 0.36 m³, in 5.7 min.
+    const slow = times({ ...columns, held: { pass_mm: 500, every_min: 60 } });
+    expect(slow.placing_min).toBe(Math.ceil((2.676 / 3.8) * 60 + 240 - (0.36 / 3.8) * 60));
+    expect(slow.total_min - free.total_min).toBe(slow.placing_min - free.placing_min);
+    expect(slow.over_m3_h).toBeCloseTo(2.676 / (2.676 / 3.8 + 4 - 0.36 / 3.8), 9);
+    for (const held of [null, { pass_mm: 500, every_min: 1 }, { pass_mm: 0, every_min: 60 }, { pass_mm: 500, every_min: 0 }]) {
+      expect(times({ ...columns, held })).toEqual(free);
+    }
+    const laid = pourWork({ ...pour, elements: [{ ...slab, held: { pass_mm: 1, every_min: 60 } }] });
+    expect(laid).toEqual(pourWork({ ...pour, elements: [slab] }));
+  });
+
   test("ten per cent of waste up to 200 cubic yards, five above, or as written", () => {
     expect(wastePercent(152, null)).toBe(10);
     expect(wastePercent(154, null)).toBe(5);
