@@ -186,6 +186,16 @@ test("on a phone what comes off stands before the fields, and what one touches i
   expect(low).toEqual([]);
 });
 
+test("the drawing follows the width of the page, wider and narrower", async () => {
+  const page = await cure("Barrel vault");
+  const width = async (): Promise<number> => (await view(page).locator("svg").first().boundingBox())?.width ?? Number.NaN;
+  const wide = await width();
+  await page.setViewportSize({ width: 320, height: 844 });
+  await expect.poll(width).toBeLessThanOrEqual(320);
+  await page.setViewportSize({ width: 1440, height: 900 });
+  await expect.poll(width).toBe(wide);
+});
+
 test("an empty view leads to Forms", async () => {
   const page = await app.start();
   await page.getByLabel("What is it called?").fill("Shed");

@@ -9,7 +9,7 @@ const steps = [{ id: "a", fixed: "2027-04-03" }, { id: "b", fixed: "2027-06-05" 
 const carried = { sort: "soffit", step: "strike", span: "9 ft" };
 const sides = { sort: "sides", step: "strip" };
 
-function cured(document: object) {
+function cured(document: Parameters<typeof buildOf>[0]) {
   const build: Build = buildOf(document);
   const made = plan(build);
   if (made.status !== "planned") throw new Error("no plan");

@@ -1,5 +1,7 @@
 import { expect, test } from "vitest";
-import { withoutPlace } from "./said";
+import { buildOf } from "../../../test/fixtures/make";
+import { slabPour } from "../../../test/fixtures/pours";
+import { groundWords, withoutPlace } from "./said";
 
 test("a sentence leaves out the pour and the element that stand above it, and nothing else", () => {
   expect(withoutPlace("Pour “Porch”, the columns: its foot is not sealed.", "Columns")).toBe("Its foot is not sealed.");
@@ -8,4 +10,13 @@ test("a sentence leaves out the pour and the element that stand above it, and no
   );
   expect(withoutPlace("Pour “Porch”: it wants five people.", null)).toBe("It wants five people.");
   expect(withoutPlace("The wall leans.", "Wall")).toBe("The wall leans.");
+});
+
+test("what is known of hose, wires and truck stands in one line, and that nothing is", () => {
+  const said = (ground: object) => groundWords(buildOf({ steps: [{ id: "a" }], pours: [slabPour({ ground })] }).pours[0]!, "us");
+  expect(said({})).toBe("Nothing is said yet of hose, wires, truck and where it is washed out.");
+  expect(said({ wiresAbove: "none", slope: 6 })).toBe("No wires hang there, its way slopes 6 %.");
+  expect(said({ hoseReach: "100 ft", hoseNeeded: "70 ft", wiresAbove: "24 ft" })).toBe(
+    "The hose reaches 100 ft, it has to reach 70 ft, wires hang at 24 ft.",
+  );
 });
