@@ -74,6 +74,7 @@ const atHeights = (heights_in: readonly number[], of100: readonly number[]): Mem
     from_mm: at * inch - 100,
     to_mm: at * inch + 100,
     load_kN: 3,
+    most_kN: 3.2,
     of100: of100[index] ?? 0,
     governs: "bending",
   }));

@@ -1,5 +1,6 @@
 /** Bands around a square or rectangular column form: what each carries, and a layout from the base up. Statics on the pressure diagram. */
 import type { Sag } from "./beam";
+import { reactions_lb_ft, reactionsOnFoot_lb_ft } from "./continuous";
 import { type Diagram, pressureAt_psf, thrust_lb_ft } from "./form-loads";
 import type { Allowed } from "./lumber";
 import type { Section } from "./lumber-sizes";
@@ -27,6 +28,8 @@ export interface Stretch {
   readonly to_in: number;
   /** For each foot of width, lb/ft. */
   readonly line_lb_ft: number;
+  /** The same where what lies behind runs through over several, if that is more: what it has to carry. */
+  readonly most_lb_ft: number;
 }
 
 export interface Band extends Stretch {
@@ -40,13 +43,20 @@ export function between_lb_ft(d: Diagram, from_in: number, to_in: number): numbe
   return thrust_lb_ft(d, d.height_ft - to_in / 12, d.height_ft - from_in / 12);
 }
 
-/** Each band or wale carries the form to half way to its neighbours, the lowest down to the foot and the highest up to the top. */
-export function stretches(d: Diagram, at_in: readonly number[]): Stretch[] {
+/**
+ * Each band or wale carries the form to half way to its neighbours, the lowest down to the foot and the highest up to the top; these shares add up to the diagram.
+ * Battens and studs that run through leave more on some, on a foot that is held too.
+ */
+export function stretches(d: Diagram, at_in: readonly number[], footHeld = false): Stretch[] {
   const sorted = [...at_in].sort((a, b) => a - b);
+  const apart = sorted.every((at, i) => i === 0 || at > (sorted[i - 1] as number));
+  const through = apart && sorted.length > 0 ? reactions_lb_ft(d, sorted) : [];
+  const onFoot = footHeld && through.length > 0 ? reactionsOnFoot_lb_ft(d, sorted) : null;
   return sorted.map((at, i) => {
     const from_in = i === 0 ? 0 : (at + (sorted[i - 1] as number)) / 2;
     const to_in = i === sorted.length - 1 ? d.height_ft * 12 : (at + (sorted[i + 1] as number)) / 2;
-    return { at_in: at, from_in, to_in, line_lb_ft: between_lb_ft(d, from_in, to_in) };
+    const line_lb_ft = between_lb_ft(d, from_in, to_in);
+    return { at_in: at, from_in, to_in, line_lb_ft, most_lb_ft: Math.max(line_lb_ft, through[i] ?? 0, onFoot?.[i] ?? 0) };
   });
 }
 
@@ -59,6 +69,7 @@ export function bandUnder(stuff: BandStuff, load_lb: number): MemberResult {
   return bolt_lb === null ? member : judged([...member.checks, tension(load_lb / 2, bolt_lb)]);
 }
 
+/** Bands by their shares to half way alone. */
 export function bands(d: Diagram, at_in: readonly number[], stuff: BandStuff): Band[] {
   return stretches(d, at_in).map((stretch) => {
     const load_lb = (stretch.line_lb_ft * stuff.side_in) / 12;
@@ -79,7 +90,7 @@ export interface LayoutRules {
 }
 
 /**
- * Bands or wales from the base up, in above the foot: the lowest at `first_in`, every gap as wide as what lies behind and the member itself allow. Null when
+ * Bands or wales from the base up by their shares to half way, in above the foot: the lowest at `first_in`, every gap as wide as what lies behind and the member itself allow. Null when
  * even the closest (4 in apart) do not carry it.
  */
 export function layoutBy(d: Diagram, rules: LayoutRules): readonly number[] | null {

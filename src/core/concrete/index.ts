@@ -2,6 +2,7 @@ export * from "./bands";
 export * from "./bars";
 export * from "./beam";
 export * from "./chemistry";
+export * from "./continuous";
 export * from "./curing";
 export * from "./delivery";
 export * from "./evaporation";

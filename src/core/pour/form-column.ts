@@ -100,7 +100,7 @@ export function judgeColumn(ask: FormAsk, form: ColumnFormSpec): FormJudged {
 function judgeParts(tally: Tally, form: ColumnFormSpec, parts: ColumnParts, head: Head, at_mm: readonly number[]): void {
   const { skin, battens, band, side_mm } = parts;
   const held = worstGap(gapsOf(head, at_mm, form.footSealed), upright(parts));
-  const lines = stretches(head.diagram, at_mm.map(inches));
+  const lines = stretches(head.diagram, at_mm.map(inches), form.footSealed);
   if (battens === null) {
     if (held !== null) tally.add(skinSheet(skin, held));
   } else {
@@ -108,7 +108,7 @@ function judgeParts(tally: Tally, form: ColumnFormSpec, parts: ColumnParts, head
     const result = skin.judge(spansIn(side_mm, span), span, contact_mm(battens.stuff), head.most_kPa);
     tally.add(skinSheet(skin, { result, span_mm: span, pressure_kPa: head.most_kPa }));
     if (held !== null) {
-      const worst = Math.max(...lines.map(({ line_lb_ft }) => line_lb_ft)) * (span / 304.8);
+      const worst = Math.max(...lines.map(({ most_lb_ft }) => most_lb_ft)) * (span / 304.8);
       const area = battens.stuff.section.wide_in * battens.stuff.pieces * band.section.wide_in * band.pieces;
       const onBand = bearing(worst, area, Math.min(battens.stuff.allowed.bearing, band.allowed.bearing));
       tally.add(
@@ -145,14 +145,15 @@ export function skinSheet(skin: Skin, worst: Worst): Judged {
 function judgeBands(tally: Tally, form: ColumnFormSpec, parts: ColumnParts, lines: ReturnType<typeof stretches>): void {
   const stuff = bandStuff(parts, null);
   const each = lines.map((line) => {
-    const load = (line.line_lb_ft * stuff.side_in) / 12;
-    return { ...line, load, result: bandUnder(stuff, load) };
+    const [share, load] = [(line.line_lb_ft * stuff.side_in) / 12, (line.most_lb_ft * stuff.side_in) / 12];
+    return { ...line, share, load, result: bandUnder(stuff, load) };
   });
-  const row = (line: (typeof each)[number], load: number, of100: number, governs: MemberSheet["governs"]) => ({
+  const row = (line: (typeof each)[number], part: number, of100: number, governs: MemberSheet["governs"]) => ({
     at_mm: mmOfInches(line.at_in),
     from_mm: mmOfInches(line.from_in),
     to_mm: mmOfInches(line.to_in),
-    load_kN: kNOfPounds(load),
+    load_kN: kNOfPounds(part * line.share),
+    most_kN: kNOfPounds(part * line.load),
     of100,
     governs,
   });
@@ -165,7 +166,7 @@ function judgeBands(tally: Tally, form: ColumnFormSpec, parts: ColumnParts, line
       result: worst.result,
       span_mm: parts.span_mm,
       load: { value: kNOfPounds(worst.load), unit: "kN" },
-      each: each.map((line) => row(line, line.load, line.result.governs.of100, line.result.governs.kind)),
+      each: each.map((line) => row(line, 1, line.result.governs.of100, line.result.governs.kind)),
       documents: ["NDS"],
       doubts: parts.band.doubts,
       source: parts.band.lumber.from,
@@ -174,6 +175,6 @@ function judgeBands(tally: Tally, form: ColumnFormSpec, parts: ColumnParts, line
   const { bolt } = form.bands;
   const most = Math.max(...each.map(({ load }) => load));
   const may = bolt === null ? 0 : pounds(bolt.carries_kN);
-  const rows = bolt === null ? [] : each.map((line) => row(line, line.load / 2, (50 * line.load) / may, "tension"));
+  const rows = bolt === null ? [] : each.map((line) => row(line, 0.5, (50 * line.load) / may, "tension"));
   tally.fastener("corner bolts", bolt, kNOfPounds(most / 2), rows);
 }

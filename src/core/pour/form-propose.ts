@@ -39,13 +39,18 @@ function wallRules(ask: FormAsk, form: WallFormSpec): Pick<LayoutRules, "of100" 
   };
 }
 
-/** Tried in turn: the closer ones where what lies behind carries less over one or two spans than over three. */
-const tries = [
-  { lowest: 1, gaps: 1 },
-  { lowest: 1, gaps: 0.9 },
-  { lowest: 0.75, gaps: 0.8 },
-  { lowest: 0.5, gaps: 0.7 },
-] as const;
+/**
+ * Tried in turn: the closer ones where what lies behind carries less over one or two spans than over three, and where, running through, it leaves more than their
+ * share on some.
+ */
+const tries = [1, 1.08, 1.16, 1.3].flatMap((share) =>
+  [
+    { lowest: 1, gaps: 1 },
+    { lowest: 1, gaps: 0.9 },
+    { lowest: 0.75, gaps: 0.8 },
+    { lowest: 0.5, gaps: 0.7 },
+  ].map((one) => ({ ...one, share })),
+);
 
 /**
  * Bands (of a column) or wales (of a wall) from the base up that would carry it, in the site's steps; null where none can, or where nothing runs across. What lies
@@ -55,9 +60,9 @@ export function proposed(ask: FormAsk, form: FormSpec, display: Display): readon
   if ((form.kind !== "column" && form.kind !== "wall") || ask.head === null) return null;
   const rules = form.kind === "column" ? columnRules(ask, form) : wallRules(ask, form);
   if (rules === null) return null;
-  for (const { lowest, gaps } of tries) {
+  for (const { lowest, gaps, share } of tries) {
     const found = layoutBy(ask.head.diagram, {
-      of100: rules.of100,
+      of100: (line) => rules.of100(line * share),
       gap_in: (psf) => gaps * rules.gap_in(psf),
       first_in: inches(lowest_mm[display][form.kind] * lowest),
       widest_in: inches(widest_mm[form.kind]),

@@ -146,8 +146,8 @@ function judgeParts(tally: Tally, form: WallFormSpec, parts: WallParts, head: He
   const long_mm = Math.max(tally.ask.upright?.long_mm ?? 0, tally.ask.upright?.wide_mm ?? 0);
   const onStuds = skin.judge(spansIn(long_mm, studs_mm), studs_mm, contact_mm(stud), head.most_kPa);
   tally.add(skinSheet(skin, { result: onStuds, span_mm: studs_mm, pressure_kPa: head.most_kPa }));
-  const lines = stretches(head.diagram, at_mm.map(inches));
-  const most = Math.max(...lines.map(({ line_lb_ft }) => line_lb_ft));
+  const lines = stretches(head.diagram, at_mm.map(inches), form.footSealed);
+  const most = Math.max(...lines.map(({ most_lb_ft }) => most_lb_ft));
   const worst = worstGap(gapsOf(head, at_mm, form.footSealed), studJudge(parts));
   if (worst !== null) {
     const area = stud.section.wide_in * stud.pieces * wale.section.wide_in * wale.pieces;
@@ -167,16 +167,17 @@ function judgeParts(tally: Tally, form: WallFormSpec, parts: WallParts, head: He
     );
   }
   const judge = waleJudge(parts);
-  const each = lines.map((line) => ({ ...line, result: judge(line.line_lb_ft) }));
-  const row = (line: (typeof each)[number], load_kN: number, of100: number, governs: MemberSheet["governs"]) => ({
+  const each = lines.map((line) => ({ ...line, result: judge(line.most_lb_ft) }));
+  const between_kN = (line: number): number => kNOfPounds((line * parts.span_mm) / 304.8);
+  const row = (line: (typeof each)[number], of100: number, governs: MemberSheet["governs"]) => ({
     at_mm: mmOfInches(line.at_in),
     from_mm: mmOfInches(line.from_in),
     to_mm: mmOfInches(line.to_in),
-    load_kN,
+    load_kN: between_kN(line.line_lb_ft),
+    most_kN: between_kN(line.most_lb_ft),
     of100,
     governs,
   });
-  const between_kN = (line: number): number => kNOfPounds((line * parts.span_mm) / 304.8);
   const first = each.reduce((x, y) => (y.result.governs.of100 > x.result.governs.of100 ? y : x));
   tally.add(
     member({
@@ -185,8 +186,8 @@ function judgeParts(tally: Tally, form: WallFormSpec, parts: WallParts, head: He
       pieces: wale.pieces,
       result: first.result,
       span_mm: parts.span_mm,
-      load: { value: kNmOfPoundsPerFoot(first.line_lb_ft), unit: "kN/m" },
-      each: each.map((line) => row(line, between_kN(line.line_lb_ft), line.result.governs.of100, line.result.governs.kind)),
+      load: { value: kNmOfPoundsPerFoot(first.most_lb_ft), unit: "kN/m" },
+      each: each.map((line) => row(line, line.result.governs.of100, line.result.governs.kind)),
       documents: ["NDS"],
       doubts: wale.doubts,
       source: wale.lumber.from,
@@ -195,8 +196,7 @@ function judgeParts(tally: Tally, form: WallFormSpec, parts: WallParts, head: He
   if (parts.support === "ties" && form.ties !== null) {
     const may = pounds(form.ties.by.carries_kN);
     const rows = each.map((line) => {
-      const load_kN = between_kN(line.line_lb_ft);
-      return row(line, load_kN, (100 * pounds(load_kN)) / may, "tension");
+      return row(line, (100 * pounds(between_kN(line.most_lb_ft))) / may, "tension");
     });
     tally.fastener("ties", form.ties.by, between_kN(most), rows);
     if (oneSided) tally.say("form.one-sided-ties", "look", { load_kN: between_kN(most) });

@@ -106,7 +106,10 @@ export interface MemberSheet {
     readonly at_mm: number;
     readonly from_mm: number;
     readonly to_mm: number;
+    /** Its share to half way to its neighbours: they add up to the thrust. */
     readonly load_kN: number;
+    /** What it is judged by: more than its share where battens or studs that run through leave more on it. */
+    readonly most_kN: number;
     readonly of100: number;
     readonly governs: CheckKind;
   }[];

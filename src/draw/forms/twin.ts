@@ -16,6 +16,12 @@ export interface FormTwinRow {
 
 export const formTwinHeadings = ["Part", "Above the foot", "Load", "Carries of what it may", "By"] as const;
 
+/** Its share of the whole, and what it is judged by where that is more. */
+function loadWords({ load_kN, most_kN }: { readonly load_kN: number; readonly most_kN: number }, display: Display): string {
+  const share = formatForce(load_kN, display);
+  return most_kN > 1.005 * load_kN ? `${share}, judged by ${formatForce(most_kN, display)}` : share;
+}
+
 /** Every member, and every band, wale or tie at its height. */
 export function formTwin({ form }: ElementSheet, display: Display): FormTwinRow[] {
   return (form?.members ?? []).flatMap((member): FormTwinRow[] => {
@@ -37,7 +43,7 @@ export function formTwin({ form }: ElementSheet, display: Display): FormTwinRow[
       key: `${member.part} ${index}`,
       name,
       height: formatLength(one.at_mm, display),
-      load: formatForce(one.load_kN, display),
+      load: loadWords(one, display),
       carries: says(one.of100, first === index),
       check: checkWords(one.governs, member.part),
     }));
