@@ -2,6 +2,7 @@ import type { Access } from "../access";
 import { type ElapsedMinute, never } from "../base";
 import type { Build, LocalMoment } from "../build";
 import type { Clocks } from "../clock";
+import { IntList } from "../graph";
 import type { Capacity } from "../schedule";
 import { type Bound, ClockList, type DateOf, furthest } from "./bound";
 import { type Crews, crewsOf } from "./crews";
@@ -73,15 +74,20 @@ export function bind(build: Build, access: Access, clocks: Clocks, seen: Elapsed
   const stores = storeNeeds(build);
   const places = placeNeeds(build);
   const capacities: Capacity[] = peopleThere(build, clocks, crews, seen);
-  const demands: number[] = [];
+  const demands = new IntList(6 * jobs);
+  const demand = (job: number, capacity: number, number: number): void => {
+    demands.push(job);
+    demands.push(capacity);
+    demands.push(number);
+  };
   build.steps.forEach((step, s) => {
     const row = crews.demand(step);
-    for (let c = 0; c < row.length; c++) if (row[c]! > 0) demands.push(s, c, row[c]!);
+    for (let c = 0; c < row.length; c++) if (row[c]! > 0) demand(s, c, row[c]!);
   });
   for (const part of [stores, places]) {
     const base = capacities.length;
     capacities.push(...part.capacities);
-    for (const [job, capacity, number] of part.demands) demands.push(job, base + capacity, number);
+    for (const [job, capacity, number] of part.demands) demand(job, base + capacity, number);
   }
   const problem = {
     jobs,
@@ -94,7 +100,7 @@ export function bind(build: Build, access: Access, clocks: Clocks, seen: Elapsed
     fixed,
     links,
     capacities,
-    demands: Int32Array.from(demands),
+    demands: demands.packed(),
     stocks: stores.stocks,
     spans: stores.spans,
     rank,
@@ -113,23 +119,34 @@ function peopleThere(build: Build, clocks: Clocks, crews: Crews, seen: ElapsedMi
     for (let k = 0; k < runs.length; k++) changes.push((runs[k]! * count + i) * 2 + (k & 1));
   });
   const sorted = Float64Array.from(changes).sort();
+  const at = new Int32Array(sorted.length);
+  const who = new Int32Array(sorted.length);
+  const by = new Int8Array(sorted.length);
+  for (let k = 0; k < sorted.length; k++) {
+    const change = sorted[k]!;
+    const t = Math.floor(change / (2 * count));
+    const rest = change - t * 2 * count;
+    at[k] = t;
+    who[k] = rest >> 1;
+    by[k] = (rest & 1) === 0 ? 1 : -1;
+  }
   return crews.pools.map((pool) => {
     const inside = Uint8Array.from(build.people, (p) => (pool.people.includes(p.id) ? 1 : 0));
-    const times: number[] = [0];
-    const levels: number[] = [0];
+    const times = new IntList(sorted.length + 2);
+    const levels = new IntList(sorted.length + 2);
+    times.push(0);
+    levels.push(0);
     let level = 0;
-    for (const change of sorted) {
-      const person = Math.floor(change / 2) % count;
-      if (inside[person] === 0) continue;
-      level += change % 2 === 0 ? 1 : -1;
-      const t = Math.floor(change / (2 * count));
-      if (times[times.length - 1] !== t) {
-        times.push(t);
+    for (let k = 0; k < sorted.length; k++) {
+      if (inside[who[k]!] === 0) continue;
+      level += by[k]!;
+      if (times.at(times.length - 1) !== at[k]) {
+        times.push(at[k]!);
         levels.push(level);
-      } else levels[levels.length - 1] = level;
+      } else levels.data[levels.length - 1] = level;
     }
     times.push(seen);
     levels.push(0);
-    return { id: pool.people.join(" "), kind: "people", times: Int32Array.from(times), levels: Int32Array.from(levels), holds: "working" };
+    return { id: pool.people.join(" "), kind: "people", times: times.packed(), levels: levels.packed(), holds: "working" };
   });
 }

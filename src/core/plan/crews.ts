@@ -43,39 +43,24 @@ export function crewsOf(build: Build, clocks: Clocks): Crews {
   }
   const people = (role: string): readonly string[] => having.get(role) ?? [];
   const pools = everyone.length === 0 ? [] : unions([...having.keys()].map(people)).map((set) => poolOf(set, having));
-  const demands = new Map<string, readonly number[]>();
-  const crewClocks = new Map<string, Clock>();
-
-  const demand = (step: Step): readonly number[] => {
-    const key = keyOf(step.hands);
-    let row = demands.get(key);
-    if (row === undefined) {
-      row = pools.map((pool) => sum(step.hands.filter((h) => pool.roles.includes(h.role))));
-      demands.set(key, row);
-    }
-    return row;
-  };
+  const asked = new AskedFor(pools);
+  const demand = (step: Step): readonly number[] => asked.of(step).demand;
 
   const clock = (step: Step): Clock => {
-    if (everyone.length === 0 || (sum(step.hands) === 0 && !step.notAlone)) return clocks.work(step.calendar);
-    const key = `${keyOf(step.hands)}|${step.notAlone}|${step.calendar}`;
-    let made = crewClocks.get(key);
+    const { total, clocks: known } = asked.of(step);
+    if (everyone.length === 0 || (total === 0 && !step.notAlone)) return clocks.work(step.calendar);
+    let made = known.get(step.calendar);
     if (made === undefined) {
       made = crewClock(step, clocks, ownSets(step, people, everyone));
-      crewClocks.set(key, made);
+      known.set(step.calendar, made);
     }
     return made;
   };
 
-  const shorts = new Map<string, ReturnType<Crews["short"]>>();
   const short = (step: Step) => {
-    const key = `${keyOf(step.hands)}|${step.notAlone}`;
-    let known = shorts.get(key);
-    if (known === undefined) {
-      known = shortOf(step);
-      shorts.set(key, known);
-    }
-    return known;
+    const same = asked.of(step);
+    same.short ??= shortOf(step);
+    return same.short;
   };
 
   const shortOf = (step: Step): ReturnType<Crews["short"]> => {
@@ -91,6 +76,51 @@ export function crewsOf(build: Build, clocks: Clocks): Crews {
   };
 
   return { pools, demand, clock, short };
+}
+
+/** What steps that ask for the same people have in common. */
+interface Asked {
+  readonly demand: readonly number[];
+  readonly total: number;
+  /** By calendar. */
+  readonly clocks: Map<string, Clock>;
+  short: ReturnType<Crews["short"]> | null;
+}
+
+/** Steps by the people they ask for and whether anybody may be alone at it. Most ask for one role. */
+class AskedFor {
+  readonly #byRole = new Map<string, Asked[]>();
+  readonly #byRoles = new Map<string, Asked>();
+
+  constructor(readonly pools: readonly Pool[]) {}
+
+  of({ hands, notAlone }: Step): Asked {
+    if (hands.length !== 1) return this.#ofRoles(hands, notAlone);
+    const { role, number } = hands[0]!;
+    let known = this.#byRole.get(role);
+    if (known === undefined) {
+      known = [];
+      this.#byRole.set(role, known);
+    }
+    const at = 2 * number + (notAlone ? 1 : 0);
+    known[at] ??= this.#fresh(hands);
+    return known[at];
+  }
+
+  #ofRoles(hands: readonly HandsNeed[], notAlone: boolean): Asked {
+    const key = `${hands.map((h) => `${h.number} ${h.role}`).join(",")}|${notAlone}`;
+    let known = this.#byRoles.get(key);
+    if (known === undefined) {
+      known = this.#fresh(hands);
+      this.#byRoles.set(key, known);
+    }
+    return known;
+  }
+
+  #fresh(hands: readonly HandsNeed[]): Asked {
+    const demand = this.pools.map((pool) => sum(hands.filter((h) => pool.roles.includes(h.role))));
+    return { demand, total: sum(hands), clocks: new Map(), short: null };
+  }
 }
 
 interface OwnSet {
@@ -149,9 +179,4 @@ function sum(needs: readonly HandsNeed[]): number {
   let total = 0;
   for (const need of needs) total += need.number;
   return total;
-}
-
-function keyOf(needs: readonly HandsNeed[]): string {
-  if (needs.length === 1) return `${needs[0]!.number} ${needs[0]!.role}`;
-  return needs.map((h) => `${h.number} ${h.role}`).join(",");
 }

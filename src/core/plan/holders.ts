@@ -62,7 +62,8 @@ class Holders {
     const start = plan.start[j]! as ElapsedMinute;
     if (p.fixed[j]! >= 0) return { holder: dated(bound.fixedOf[j] === "booking" ? "booking" : "fixed", start), ready: start };
     const all = this.#candidates(j);
-    const exact = all.filter((c) => c.leads === start && c.replayed === start && !this.#onPurpose(c.from));
+    const exact: Candidate[] = [];
+    for (const c of all) if (c.leads === start && c.replayed === start && !this.#onPurpose(c.from)) exact.push(c);
     if (exact.length > 0) return this.#first(j, start, exact);
     if (fitStart(p, j, 0 as ElapsedMinute) === start) return { holder: { kind: "start-of-build" }, ready: 0 as ElapsedMinute };
     const early = Math.max(fitStart(p, j, 0 as ElapsedMinute), ...all.map((c) => c.replayed));
@@ -91,7 +92,8 @@ class Holders {
       if (links.least[link]! < 0) continue;
       const from = links.from[link]!;
       const ready = this.#after(link, plan.start, plan.finish);
-      if (turnOf(this.bound, this.turns, link)?.kind === "people" && !this.crowd.short(j, ready - 1)) continue;
+      const turn = turnOf(this.bound, this.turns, link);
+      if (turn !== null && turn.kind === "people" && !this.crowd.short(j, ready - 1)) continue;
       const leads = this.#lead(j, links.toEnd[link]!, ready);
       const moved = this.#start[from] !== plan.start[from] || this.#finish[from] !== plan.finish[from];
       const replayed = moved ? this.#lead(j, links.toEnd[link]!, this.#after(link, this.#start, this.#finish)) : leads;
@@ -112,8 +114,9 @@ class Holders {
     return links.least[link] === 0 ? end : clocks[links.clock[link]!]!.advance(end, links.least[link]!);
   }
 
-  /** The first start of a job with that end of it at or after `t`. */
+  /** The first start of a job with that end of it at or after `t`. Where it starts in the plan it may start. */
   #lead(j: number, end: number, t: ElapsedMinute): number {
+    if (end === 0 && t === this.plan.start[j]) return t;
     return end === 0 ? fitStart(this.served, j, t) : fitFinish(this.served, j, t);
   }
 
@@ -125,7 +128,7 @@ class Holders {
     let found = false;
     for (const c of exact) {
       // Most start at once, and then nothing has gone by.
-      let fresh = c.from < 0 || calendar === null || calendar.begin(c.ready) === start;
+      let fresh = c.from < 0 || calendar === null || c.ready === start || calendar.begin(c.ready) === start;
       if (!fresh) {
         passed ??= this.#passedOver(j, start);
         fresh = c.ready > passed;

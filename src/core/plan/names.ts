@@ -32,8 +32,9 @@ export function namesOf(build: Build, clocks: Clocks, order: Int32Array, stretch
   const can = (i: number, role: string): boolean => role === anybody || build.people[i]!.roles.includes(role);
   const isThere = (i: number, from: number, to: number): boolean => {
     if (from === to) return true;
-    const run = there[i]!;
-    return run.has(run.at(from)) && run.from(run.at(from)) <= from && run.to(run.at(from)) >= to;
+    const runs = there[i]!;
+    const run = runs.at(from);
+    return runs.has(run) && runs.from(run) <= from && runs.to(run) >= to;
   };
   const able: Able = (role, from, to) => byFew.filter((i) => can(i, role) && isThere(i, from, to));
   /** The first of some people who is free for a role all through a stretch, besides those named already. */

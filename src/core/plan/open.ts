@@ -28,10 +28,10 @@ export function placeStates(build: Build, spans: readonly PieceSpan[], s: Soluti
   for (let k = 0; k < queue.length; k++) {
     const q = queue[k]!;
     queued.delete(q);
+    const before = states[q]!;
     const found = statesOf(build, q, touches[q]!, spans, s, (outer) => states[outer]!);
-    const changed = JSON.stringify(found) !== JSON.stringify(states[q]);
     states[q] = found;
-    if (!changed) continue;
+    if (dependents[q]!.length === 0 || JSON.stringify(found) === JSON.stringify(before)) continue;
     for (const d of dependents[q]!) {
       if (queued.has(d)) continue;
       queued.add(d);
@@ -49,13 +49,14 @@ function outerFirst(build: Build): number[] {
     const path = [root];
     while (path.length > 0) {
       const q = path[path.length - 1]!;
-      const next =
-        seen[q] === 0 ? build.places[q]!.ways.flatMap((w) => (w.through === null ? [] : [build.at.place.get(w.through.place)!])) : [];
-      const fresh = next.filter((o) => seen[o] === 0 && o !== q);
       if (seen[q] === 0) {
         seen[q] = 1;
-        path.push(...fresh);
-        if (fresh.length > 0) continue;
+        const known = path.length;
+        for (const { through } of build.places[q]!.ways) {
+          const outer = through === null ? -1 : build.at.place.get(through.place)!;
+          if (outer >= 0 && seen[outer] === 0) path.push(outer);
+        }
+        if (path.length > known) continue;
       }
       path.pop();
       if (seen[q] === 1) {

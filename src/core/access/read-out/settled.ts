@@ -1,7 +1,6 @@
-import { type ClauseSearch, digraph, IntList, reachMany, topologicalOrder } from "../../graph";
+import type { ClauseSearch } from "../../graph";
 import { countsAsTrue, orderVariable } from "../compile/layers";
 import type { Program } from "../compile/program";
-import { endsOf } from "./rows";
 
 /** What an answer says about the program's clauses, and what is settled in every order. */
 export class Settled {
@@ -88,11 +87,6 @@ export class Settled {
 
   /** For each pair, 1 when precedences that hold in every order lead from the first to the second. */
   follow(from: ArrayLike<number>, to: ArrayLike<number>): Uint8Array {
-    const { program } = this;
-    const arcs = new IntList(program.atoms);
-    for (let atom = 0; atom < program.atoms; atom++) if (program.bare.at(atom) === atom && this.#always[atom] === 1) arcs.push(atom);
-    const graph = digraph(program.nodes, endsOf(program.from, arcs), endsOf(program.to, arcs));
-    const order = topologicalOrder(graph);
-    return order === null ? new Uint8Array(from.length) : reachMany(graph, order, from, to);
+    return this.every.leads(from, to, true);
   }
 }

@@ -6,10 +6,10 @@ import { holds } from "./problem";
 import type { Theory } from "./theory";
 import type { Trail } from "./trail";
 
-/** Arcs that hold, in the order in which they came to hold. */
-export function arcsThatHold(trail: Trail, theory: Theory): IntList {
-  const arcs = new IntList(trail.length);
-  for (let at = 0; at < trail.length; at++) {
+/** Arcs that hold, in the order in which they came to hold; only those among the first `length` values of the trail. */
+export function arcsThatHold(trail: Trail, theory: Theory, length = trail.length): IntList {
+  const arcs = new IntList(length);
+  for (let at = 0; at < length; at++) {
     const literal = trail.literals.at(at);
     if ((literal & 1) === 0 && theory.isArc(literal >> 1)) arcs.push(literal >> 1);
   }

@@ -93,9 +93,10 @@ export class ClauseSearch {
     return value !== 0 && this.#trail.levelOf(variable) === 0 ? value : 0;
   }
 
-  /** After "yes": for each pair, 1 when the arcs of the answer lead from the first to the second. */
-  leads(from: ArrayLike<number>, to: ArrayLike<number>): Uint8Array {
-    return leading(arcsThatHold(this.#trail, this.#theory), this.#theory, from, to);
+  /** After "yes": for each pair, 1 when arcs of the answer (only those that held before anything was decided) lead from the first to the second. */
+  leads(from: ArrayLike<number>, to: ArrayLike<number>, always = false): Uint8Array {
+    const length = always ? this.#trail.marks[0] : undefined;
+    return leading(arcsThatHold(this.#trail, this.#theory, length), this.#theory, from, to);
   }
 
   /** After "yes": when an instant of the time layer is, at the earliest found; only differences mean anything. */
