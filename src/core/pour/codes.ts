@@ -90,7 +90,7 @@ export const pourCodes = {
   /** Nothing says what a bolt, stake or brace's foot carries; asked of it. */
   "form.carries-unknown": ["element", "part", "load_kN"],
   "form.soil-unknown": ["element", "load_kN", "press_kPa"],
-  /** `what`: grade, section, figure, soil. */
+  /** `what`: grade, section, figure, soil, plank. */
   "form.guess": ["element", "part", "what"],
   /** Values of its wood are only known from memory. */
   "form.memory": ["element", "parts"],

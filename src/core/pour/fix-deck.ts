@@ -59,26 +59,28 @@ function closerShores(form: DeckFormSpec, part: MemberPart, at: Spot, display: D
   });
 }
 
-/** Longer first, up to the spacing of the shores, then wider; in steps of two inches or 5 cm. */
+/** For the ground longer first, up to the spacing of the shores, then wider; only wider where the plank would bend too far. In steps of two inches or 5 cm. */
 function bigger(form: DeckFormSpec, sheet: FormSheet, at: Spot, display: Display): Trial[] {
   const sills = form.mudsills;
-  const over = sheet.members.find(({ part }) => part === "mudsills");
-  if (sills === null || over === undefined) return [];
+  const member = sheet.members.find(({ part }) => part === "mudsills");
+  if (sills === null || member === undefined) return [];
+  const ground = member.result.checks.find(({ kind }) => kind === "ground")?.of100 ?? 0;
   const step = display === "us" ? 50.8 : 50;
   const up = (length_mm: number) => written(Math.ceil(length_mm / step - 1e-9) * step, display);
-  const area = (Math.min(sills.long_mm, form.shores.spacing_mm) * sills.wide_mm * over.of100) / 100;
-  const long = up(Math.max(sills.long_mm, Math.min(form.shores.spacing_mm - step, area / sills.wide_mm)));
-  const wide = up(Math.max(sills.wide_mm, area / Math.min(long.mm, form.shores.spacing_mm)));
-  return [
-    {
-      kind: "bigger mudsills",
-      part: "mudsills",
-      detail: { long_mm: long.mm, wide_mm: wide.mm },
-      form: { ...form, mudsills: { ...sills, long_mm: long.mm, wide_mm: wide.mm } },
-      edits: [
-        { path: at("mudsills", "long"), value: long.text },
-        { path: at("mudsills", "wide"), value: wide.text },
-      ],
-    },
-  ];
+  const area = (Math.min(sills.long_mm, form.shores.spacing_mm) * sills.wide_mm * Math.max(100, ground)) / 100;
+  const longer = up(Math.max(sills.long_mm, Math.min(form.shores.spacing_mm - step, area / sills.wide_mm)));
+  const sizes = [
+    [longer, up(Math.max(sills.wide_mm, area / Math.min(longer.mm, form.shores.spacing_mm)))],
+    [written(sills.long_mm, display), up((sills.wide_mm * Math.max(100, member.of100)) / 100)],
+  ] as const;
+  return sizes.map(([long, wide]) => ({
+    kind: "bigger mudsills",
+    part: "mudsills",
+    detail: { long_mm: long.mm, wide_mm: wide.mm },
+    form: { ...form, mudsills: { ...sills, long_mm: long.mm, wide_mm: wide.mm } },
+    edits: [
+      { path: at("mudsills", "long"), value: long.text },
+      { path: at("mudsills", "wide"), value: wide.text },
+    ],
+  }));
 }

@@ -2,11 +2,9 @@ import type { Brace, DeckFormSpec, ElementShape, Pour } from "../build";
 import {
   area_in2,
   bearing,
-  judged,
   lumberMember,
   type MemberCheck,
   type MemberResult,
-  mudsill_ft2,
   pointCoefficients,
   pointMember,
   type Section,
@@ -18,9 +16,9 @@ import { type FormAsk, type FormJudged, Tally } from "./form-ask";
 import { barrelDepth_mm, barrelPush_kN_m, barrelStrip_mm, springing_deg } from "./form-barrel";
 import { atBrace, judgeBrace } from "./form-brace";
 import { skinSheet } from "./form-column";
+import { judgeMudsills } from "./form-sill";
 import { contact_mm, type Skin, type Stuff, sags } from "./form-stuff";
-import { feet, inches, kNmOfPoundsPerFoot, kPaOfPsf, pounds, poundsPerFoot, psfOf, settled } from "./form-units";
-import { doubtsOfSoil } from "./guess";
+import { feet, inches, kNmOfPoundsPerFoot, kPaOfPsf, pounds, poundsPerFoot, settled } from "./form-units";
 import { member, spansIn, withChecks } from "./members";
 
 /** A deck's plan and how thick the concrete stands over it, mm, measured plumb. */
@@ -191,40 +189,5 @@ function judgeShores(tally: Tally, form: DeckFormSpec, stringer: Stuff, shore: S
       source: shore.lumber.from,
     }),
   );
-  judgeMudsills(tally, form, load_kN);
-}
-
-/** Grounds that carry a shore without a figure of soil; whether a slab below bears it is for whoever designed that slab. */
-const hard = new Set(["rock", "slab"]);
-
-function judgeMudsills(tally: Tally, form: DeckFormSpec, load_kN: number): void {
-  const sills = form.mudsills;
-  if (sills === null) {
-    tally.say("form.no-mudsill", "stop", { load_kN });
-    return;
-  }
-  const { ground } = sills;
-  if (ground === "fresh fill" || ground === "frozen") tally.say("form.mudsill-ground", "stop", { ground });
-  if (ground === null) tally.say("form.mudsill-ground-unknown", "look", {});
-  if (ground === "slab") tally.say("form.slab-below", "look", { load_kN });
-  if (!sills.level) tally.say("form.mudsill-level", "look", {});
-  const area_m2 = (Math.min(sills.long_mm, form.shores.spacing_mm) * sills.wide_mm) / 1e6;
-  const press_kPa = load_kN / area_m2;
-  if (sills.soil_kPa === null) {
-    if (ground === null || !hard.has(ground)) tally.say("form.soil-unknown", "stop", { load_kN, press_kPa });
-    return;
-  }
-  const needed_m2 = mudsill_ft2(pounds(load_kN), psfOf(sills.soil_kPa)) * 0.3048 ** 2;
-  tally.add(
-    member({
-      part: "mudsills",
-      stuff: "",
-      result: judged([{ kind: "bearing", of100: (100 * needed_m2) / area_m2, span_in: null }]),
-      span_mm: null,
-      load: { value: load_kN, unit: "kN" },
-      documents: [],
-      doubts: doubtsOfSoil(sills.soilFrom),
-      source: sills.soilFrom,
-    }),
-  );
+  judgeMudsills(tally, form, shore, load_kN);
 }

@@ -306,6 +306,9 @@ describe("how long a deck is loaded", () => {
 });
 
 describe("mudsills", () => {
+  const plank = { stuff: { size: "2x12", grade: "DF-L No 2", reused: false } };
+  const check = (sheet: ReturnType<typeof sheetOf>, kind: string) =>
+    part(sheet, "mudsills").result.checks.find((one) => one.kind === kind)?.of100;
   const sill = (change: object) =>
     sheetOf(
       deckOf({
@@ -320,12 +323,13 @@ describe("mudsills", () => {
   });
 
   test("level, known ground and a soil figure are asked for; a figure nobody stands for is a guess", () => {
-    expect(sill({}).codes).toEqual(["form.memory"]);
+    expect(sill(plank).codes).toEqual(["form.memory"]);
+    expect(sill({}).found.find(({ code }) => code === "form.guess")?.detail).toMatchObject({ part: "mudsills", what: "plank" });
     expect(sill({ level: false }).codes).toContain("form.mudsill-level");
     expect(sill({ ground: undefined }).codes).toContain("form.mudsill-ground-unknown");
     expect(sill({ soil: undefined }).codes).toContain("form.soil-unknown");
     expect(sill({ soil: undefined, ground: "rock" }).codes).not.toContain("form.soil-unknown");
-    expect(sill({ soil: "1500 psf" }).found.find(({ code }) => code === "form.guess")?.detail).toMatchObject({
+    expect(sill({ ...plank, soil: "1500 psf" }).found.find(({ code }) => code === "form.guess")?.detail).toMatchObject({
       part: "mudsills",
       what: "soil",
     });
@@ -338,7 +342,32 @@ describe("mudsills", () => {
   test("load over area against the soil", () => {
     const sheet = sill({});
     const area_ft2 = 2 * (11.25 / 12);
-    expect(part(sheet, "mudsills").of100).toBeCloseTo((100 * lb(part(sheet, "shores").load.value)) / area_ft2 / 1500, 6);
+    expect(check(sheet, "ground")).toBeCloseTo((100 * lb(part(sheet, "shores").load.value)) / area_ft2 / 1500, 6);
+  });
+
+  // By hand: 24 in of 2x12 under a 4x4, so 10 1/4 in free on each side of it; S 4.219 in3, 900 psi x 1.2 flat x 1.15; 180 psi x 1.15 x 0.97 wet; 625 psi x 0.67 wet.
+  test("the plank bends over the soil, and the shore's foot bears on it", () => {
+    const sheet = sill(plank);
+    const load = lb(part(sheet, "shores").load.value);
+    expect(check(sheet, "bending")).toBeCloseTo((100 * ((load / 24) * 10.25 ** 2)) / 2 / 4.21875 / (900 * 1.2 * 1.15), 6);
+    expect(check(sheet, "shear")).toBeCloseTo((100 * 1.5 * (load / 24) * 8.75) / 16.875 / (180 * 1.15 * 0.97), 6);
+    expect(check(sheet, "bearing")).toBeCloseTo((100 * load) / 12.25 / (625 * 0.67), 6);
+    expect(part(sheet, "mudsills").stuff).toBe("2x12");
+  });
+
+  test("a longer plank spares the ground and bends more; a thicker one bends less; on a slab it does not bend", () => {
+    const [short, long, thick] = [
+      sill(plank),
+      sill({ ...plank, long: "36 in" }),
+      sill({ stuff: { size: "4x12", grade: "DF-L No 2", reused: false } }),
+    ];
+    expect(check(long, "ground")).toBeLessThan(check(short, "ground")!);
+    expect(check(long, "bending")).toBeGreaterThan(check(short, "bending")!);
+    expect(check(thick, "bending")).toBeLessThan(check(short, "bending")! / 3);
+    expect(long.ready).toBe(false);
+    expect(detail(long, "form.over")).toMatchObject({ part: "mudsills", governs: "bending" });
+    const slab = sill({ ...plank, ground: "slab", soil: undefined });
+    expect(part(slab, "mudsills").result.checks.map(({ kind }) => kind)).toEqual(["bearing"]);
   });
 });
 

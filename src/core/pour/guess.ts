@@ -2,7 +2,7 @@ import type { Fastener, Lumber, Pour, Sheathing, Source } from "../build";
 import { grades } from "../concrete";
 
 /** What of a member is not known: `memory` is a table's value nobody has seen in print; the others are the builder's to settle. */
-export type Doubt = "grade" | "section" | "figure" | "soil" | "memory";
+export type Doubt = "grade" | "section" | "figure" | "soil" | "plank" | "memory";
 
 const isGuess = (from: Source | null): boolean => from === "own guess";
 

@@ -36,7 +36,7 @@ export function formTwin({ form }: ElementSheet, display: Display): FormTwinRow[
           height: "",
           load: "",
           carries: says(member.of100, first !== null),
-          check: checkWords(member.governs, member.part),
+          check: checkWords(member.governs),
         },
       ];
     return member.each.map((one, index) => ({
@@ -45,7 +45,7 @@ export function formTwin({ form }: ElementSheet, display: Display): FormTwinRow[
       height: formatLength(one.at_mm, display),
       load: loadWords(one, display),
       carries: says(one.of100, first === index),
-      check: checkWords(one.governs, member.part),
+      check: checkWords(one.governs),
     }));
   });
 }

@@ -14,6 +14,7 @@ const guesses: Readonly<Record<string, string>> = {
   grade: "species and grade are not known; the weakest likely one is taken",
   section: "its section is a guess; measure it",
   figure: "what one carries is a guess; take it from the product's sheet",
+  plank: "what plank they are is not written; one as thin as a 2x is taken, of the weakest likely wood",
   soil: "what the soil bears is a guess; ask someone who knows this ground",
 };
 
@@ -85,7 +86,7 @@ export const formSayings = {
   "form.over": (told) => {
     const at = figure(told.detail, "at_mm");
     const where = text(told.detail, "at_mm") === "" || at < 0 ? "" : ` ${length(told, "at_mm")} above the foot`;
-    return `${place(told)}: it would not hold. ${part(told).replace(/^t/, "T")}${where} ${verb(told, "carries", "carry")} ${ofHundred(figure(told.detail, "of100"))} of what ${verb(told, "it", "they")} may, in ${checkWords(text(told.detail, "governs") as CheckKind, text(told.detail, "part") as MemberPart)}`;
+    return `${place(told)}: it would not hold. ${part(told).replace(/^t/, "T")}${where} ${verb(told, "carries", "carry")} ${ofHundred(figure(told.detail, "of100"))} of what ${verb(told, "it", "they")} may, in ${checkWords(text(told.detail, "governs") as CheckKind)}`;
   },
   "form.carries-unknown": (told) =>
     `${place(told)}: nothing says what one of ${part(told)} carries, and ${force(told, "load_kN")} is asked of it; take it from the product's sheet`,

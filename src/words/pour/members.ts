@@ -33,11 +33,12 @@ const checks: Readonly<Record<CheckKind, string>> = {
   tension: "tension",
   compression: "compression",
   slenderness: "slenderness, at most 50 times its thickness",
+  ground: "pressure on the ground",
 };
 
 export const partWords = (part: MemberPart): string => parts[part].the;
-/** What governs a part: under mudsills it is the ground that bears, no wood. */
-export const checkWords = (kind: CheckKind, part?: MemberPart): string => (part === "mudsills" ? "pressure on the ground" : checks[kind]);
+/** What governs a part. */
+export const checkWords = (kind: CheckKind): string => checks[kind];
 
 /** "97 of 100". What is over never reads as just enough, nor the other way round. */
 export const of100 = (value: number): string =>
@@ -63,7 +64,7 @@ export function firstSentence(form: FormSheet, display: Display): string {
     worst === null || member.each.length < 2
       ? ""
       : `: ${worst.at_mm === Math.min(...member.each.map(({ at_mm }) => at_mm)) ? "the lowest, " : "the one "}${formatLength(worst.at_mm, display)} above the foot`;
-  const carries = `${of100(member.of100)} of what ${many ? "they" : "it"} may, in ${checkWords(member.governs, member.part)}`;
+  const carries = `${of100(member.of100)} of what ${many ? "they" : "it"} may, in ${checkWords(member.governs)}`;
   const verdict = member.of100 > 100 ? "It would not hold" : "It holds by these figures";
   return sentence(`${verdict}. ${upper(the)} ${many ? "give" : "gives"} first${where}${where === "" ? ": " : ", "}${carries}`);
 }

@@ -91,6 +91,8 @@ export interface DeckFormSpec {
   readonly mudsills: {
     readonly long_mm: number;
     readonly wide_mm: number;
+    /** The plank, lying on its wide face; absent or null: not written. */
+    readonly stuff?: Lumber | null;
     readonly soil_kPa: number | null;
     readonly soilFrom: Source | null;
     readonly level: boolean;

@@ -83,6 +83,7 @@ function readMudsills(at: Spot, raw: NonNullable<Raw<"deck">["mudsills"]>): NonN
   return {
     long_mm: member_mm(at, "long", raw.long),
     wide_mm: member_mm(at, "wide", raw.wide),
+    stuff: maybe(raw.stuff, (stuff) => readLumber(inside(at, "stuff"), stuff)),
     soil_kPa: maybe(raw.soil, (soil) => Number((1000 * convert(inside(at, "soil"), "pressure", "soil", soil)).toPrecision(12))),
     soilFrom: typeof raw.soil === "object" ? (raw.soil.from ?? null) : null,
     level: raw.level ?? false,

@@ -78,6 +78,7 @@ const deckForm = v.looseObject({
     v.looseObject({
       long: s.length,
       wide: s.length,
+      stuff: maybe(lumber),
       soil: maybe(s.pressure),
       level: maybe(s.yes),
       ground: maybe(v.picklist(["firm", "rock", "slab", "fresh fill", "frozen"])),
