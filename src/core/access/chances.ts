@@ -1,4 +1,4 @@
-import type { Build, Passage, Reach, Step, WayRef } from "../build";
+import type { Build, Passage, Reach, Step } from "../build";
 import { type Digraph, digraph, IntList, reachMany } from "../graph";
 import { passes } from "./passes";
 import type { Access, Arcs, Closing } from "./result";
@@ -20,15 +20,20 @@ export function lastChances(build: Build, result: Access): readonly Closing[] {
   // One question for each step that gets in where a piece closes.
   const from = new IntList(1024);
   const to = new IntList(1024);
+  const askedFor = new Int32Array(build.steps.length).fill(-1);
   const ends = closers.map((p) => {
     const piece = build.pieces[p] as Build["pieces"][number];
-    const steps = new Set(through.get(p));
-    for (const place of piece.fills) for (const { step } of visits.get(place) ?? []) steps.add(step);
-    for (const ref of piece.closes) for (const step of passing(build, ref, visits)) steps.add(step);
-    for (const step of steps) {
-      if (step === piece.up) continue;
+    const ask = (step: number): void => {
+      if (step === piece.up || askedFor[step] === p) return;
+      askedFor[step] = p;
       from.push(step);
       to.push(piece.up);
+    };
+    for (const step of through.get(p) ?? none) ask(step);
+    for (const place of piece.fills) for (const { step } of visits.get(place) ?? none) ask(step);
+    for (const { place, way } of piece.closes) {
+      const found = build.places[build.at.place.get(place) ?? -1]?.ways.find((w) => w.id === way);
+      if (found !== undefined) for (const { step, need } of visits.get(place) ?? none) if (passes(found, need)) ask(step);
     }
     return from.length;
   });
@@ -47,6 +52,8 @@ export function lastChances(build: Build, result: Access): readonly Closing[] {
   });
   return closings.sort((a, b) => (turn[a.step] as number) - (turn[b.step] as number) || a.piece - b.piece);
 }
+
+const none: readonly never[] = [];
 
 function closes(build: Build, p: number): boolean {
   const { up, closes, fills } = build.pieces[p] as Build["pieces"][number];
@@ -87,17 +94,9 @@ function visitsOf(build: Build, closers: readonly number[]): ReadonlyMap<string,
   };
   build.steps.forEach((step, s) => {
     note(s, step.reaches);
-    for (const id of step.takes) note(s, build.pieces[build.at.piece.get(id) ?? -1]?.off ?? []);
+    for (const id of step.takes) note(s, build.pieces[build.at.piece.get(id) ?? -1]?.off ?? none);
   });
   return visits;
-}
-
-/** Steps that could get to a place by one of its ways. */
-function passing(build: Build, { place, way }: WayRef, visits: ReadonlyMap<string, readonly Visit[]>): number[] {
-  const found = build.places[build.at.place.get(place) ?? -1]?.ways.find((w) => w.id === way);
-  const steps: number[] = [];
-  if (found !== undefined) for (const { step, need } of visits.get(place) ?? []) if (passes(found, need)) steps.push(step);
-  return steps;
 }
 
 /** Steps that get through what a piece closes on their way to another place, by the piece's position. */

@@ -29,7 +29,16 @@ export function namesOf(build: Build, clocks: Clocks, order: Int32Array, stretch
   const short = new Set<number>();
   const there = build.people.map((p) => runsOf(clocks.person(p.id)));
   const byFew = build.people.map((_, i) => i).sort((a, b) => build.people[a]!.roles.length - build.people[b]!.roles.length || a - b);
-  const can = (i: number, role: string): boolean => role === anybody || build.people[i]!.roles.includes(role);
+  const having = new Map<string, Uint8Array>();
+  const whoHas = (role: string): Uint8Array => {
+    let known = having.get(role);
+    if (known === undefined) {
+      known = Uint8Array.from(build.people, ({ roles }) => (role === anybody || roles.includes(role) ? 1 : 0));
+      having.set(role, known);
+    }
+    return known;
+  };
+  const can = (i: number, role: string): boolean => whoHas(role)[i] === 1;
   const isThere = (i: number, from: number, to: number): boolean => {
     if (from === to) return true;
     const runs = there[i]!;
@@ -39,7 +48,8 @@ export function namesOf(build: Build, clocks: Clocks, order: Int32Array, stretch
   const able: Able = (role, from, to) => byFew.filter((i) => can(i, role) && isThere(i, from, to));
   /** The first of some people who is free for a role all through a stretch, besides those named already. */
   const free = (list: readonly number[], [from, to]: Stretch, role: string, named: readonly number[]): number | undefined => {
-    for (const i of list) if (!named.includes(i) && can(i, role) && isThere(i, from, to) && roster.isFree(i, from, to)) return i;
+    const has = whoHas(role);
+    for (const i of list) if (has[i] === 1 && !named.includes(i) && isThere(i, from, to) && roster.isFree(i, from, to)) return i;
     return undefined;
   };
 

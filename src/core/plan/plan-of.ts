@@ -99,11 +99,14 @@ function dated(bound: Bound, clocks: Clocks, solution: Solution, early: Solution
     }),
   );
   const closings = lastChances(build, access)
-    .map((c): ClosingDate => {
-      const { down } = build.pieces[c.piece]!;
+    .map(({ piece, step, before, forGood }): ClosingDate => {
+      const { down } = build.pieces[piece]!;
       return {
-        ...c,
-        at: solution.start[c.step]! as ElapsedMinute,
+        piece,
+        step,
+        before,
+        forGood,
+        at: solution.start[step]! as ElapsedMinute,
         opensAgain: down < 0 ? null : (solution.finish[down]! as ElapsedMinute),
       };
     })

@@ -30,15 +30,22 @@ export function siteDays(
   const { build, clocks } = bound;
   const { time } = clocks;
   const drafts = new Map<number, Draft>();
-  const on = (t: number, until: number): Draft => {
+  const of = (t: number): Draft => {
     const day = time.dayOf(t);
     let draft = drafts.get(day);
     if (draft === undefined) {
-      draft = { from: t, to: until, steps: [], deliveries: [], closings: [], midnight: time.startOf(day + 1), changes: [], site: false };
+      draft = { from: t, to: t, steps: [], deliveries: [], closings: [], midnight: time.startOf(day + 1), changes: [], site: false };
       drafts.set(day, draft);
     }
+    return draft;
+  };
+  // Most instants fall on the day of the one before.
+  let last: Draft | null = null;
+  const on = (t: number, until: number): Draft => {
+    const draft: Draft = last !== null && last.from <= t && t < last.midnight ? last : of(t);
     draft.from = Math.min(draft.from, t);
     draft.to = Math.max(draft.to, until);
+    last = draft;
     return draft;
   };
   for (const s of inTurn(steps)) {

@@ -7,6 +7,7 @@ import { amounts } from "../compile/waits";
 /** Facts as the reasons of single precedences: who is at the far end, and what must pass. */
 export class Reasons {
   readonly statements: Statement[] = [];
+  readonly #needs: { readonly kind: Passage["kind"]; readonly detail: Record<string, DetailValue> }[] = [];
 
   constructor(readonly program: Program) {}
 
@@ -28,12 +29,23 @@ export class Reasons {
     if (needsStep) statement.step = program.build.steps[asked]?.id ?? "";
     if (needsOther) statement.other = program.build.steps[from === asked ? to : from]?.id ?? "";
     if (needsNeed) {
-      const passage = this.program.site.needs[need] as Passage;
-      statement.need = passage.kind;
-      statement.detail = { ...fact.detail, ...needDetail(passage) };
+      const own = this.#need(need);
+      statement.need = own.kind;
+      statement.detail = fact.detail === undefined ? own.detail : { ...fact.detail, ...own.detail };
     }
     if (pour !== undefined) statement.detail = { ...statement.detail, pour };
     return this.statements.push(statement) - 1;
+  }
+
+  /** What must pass, told once for all reasons that say nothing else of it. */
+  #need(need: number): { readonly kind: Passage["kind"]; readonly detail: Record<string, DetailValue> } {
+    let known = this.#needs[need];
+    if (known === undefined) {
+      const passage = this.program.site.needs[need] as Passage;
+      known = { kind: passage.kind, detail: needDetail(passage) };
+      this.#needs[need] = known;
+    }
+    return known;
   }
 
   /** The pour whose strength or warm time the link waits for. */
