@@ -89,6 +89,8 @@ export const pourCodes = {
   "form.over": ["element", "part", "of100", "governs", "at_mm"],
   /** Nothing says what a bolt, stake or brace's foot carries; asked of it. */
   "form.carries-unknown": ["element", "part", "load_kN"],
+  /** Nothing says how large its washer is: `area_mm2` of wood is needed under it. */
+  "form.washer-unknown": ["element", "part", "on", "load_kN", "area_mm2"],
   "form.soil-unknown": ["element", "load_kN", "press_kPa"],
   /** `what`: grade, section, figure, soil, plank. */
   "form.guess": ["element", "part", "what"],

@@ -1,6 +1,6 @@
 import type { Finding, Severity } from "../base";
 import type { Fastener, Lumber, Pour, PourElement, Sheathing } from "../build";
-import { judged, tension } from "../concrete";
+import { judged, type MemberCheck, tension } from "../concrete";
 import type { PourCode } from "./codes";
 import type { Upright } from "./element";
 import type { Head } from "./form-head";
@@ -61,7 +61,14 @@ export class Tally {
   }
 
   /** A bolt, tie, stake or anchor under its load; a finding where nothing says what it carries. */
-  fastener(part: MemberPart, by: Fastener | null, load_kN: number, each: MemberSheet["each"] = [], unknown: Severity = "stop"): void {
+  fastener(
+    part: MemberPart,
+    by: Fastener | null,
+    load_kN: number,
+    each: MemberSheet["each"] = [],
+    unknown: Severity = "stop",
+    more: readonly MemberCheck[] = [],
+  ): void {
     if (by === null || !(by.carries_kN > 0)) {
       this.say("form.carries-unknown", unknown, { part, load_kN });
       return;
@@ -70,7 +77,7 @@ export class Tally {
       member({
         part,
         stuff: by.name,
-        result: judged([tension(pounds(load_kN), pounds(by.carries_kN))]),
+        result: judged([tension(pounds(load_kN), pounds(by.carries_kN)), ...more]),
         span_mm: null,
         load: { value: load_kN, unit: "kN" },
         each,

@@ -6,6 +6,7 @@ import { type Head, thrust_kN_m, thrustAt_mm } from "./form-head";
 import { judgeLift, lid_kPa } from "./form-lift";
 import { contact_mm, deep_mm, type Skin, type Stuff, sags } from "./form-stuff";
 import { inches, kNOfPounds, mmOfInches, pounds, poundsPerFoot } from "./form-units";
+import { washerChecks } from "./form-washer";
 import { gapsOf, type Judged, member, spansIn, type Worst, withChecks, worstGap } from "./members";
 import type { MemberSheet } from "./result";
 
@@ -176,5 +177,6 @@ function judgeBands(tally: Tally, form: ColumnFormSpec, parts: ColumnParts, line
   const most = Math.max(...each.map(({ load }) => load));
   const may = bolt === null ? 0 : pounds(bolt.carries_kN);
   const rows = bolt === null ? [] : each.map((line) => row(line, 0.5, (50 * line.load) / may, "tension"));
-  tally.fastener("corner bolts", bolt, kNOfPounds(most / 2), rows);
+  const bears = washerChecks(tally, "corner bolts", bolt, "bands", parts.band, kNOfPounds(most / 2));
+  tally.fastener("corner bolts", bolt, kNOfPounds(most / 2), rows, "stop", bears);
 }

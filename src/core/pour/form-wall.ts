@@ -9,6 +9,7 @@ import { formedBatters, judgeLift, leaning_kN_m, lid_kPa } from "./form-lift";
 import { judgeStrongbacks } from "./form-strongback";
 import { contact_mm, type Skin, type Stuff, sags } from "./form-stuff";
 import { inches, kNmOfPoundsPerFoot, kNOfPounds, mmOfInches, pounds, poundsPerFoot } from "./form-units";
+import { washerChecks } from "./form-washer";
 import { gapsOf, member, spansIn, withChecks, worstGap } from "./members";
 import type { MemberSheet } from "./result";
 
@@ -198,7 +199,8 @@ function judgeParts(tally: Tally, form: WallFormSpec, parts: WallParts, head: He
     const rows = each.map((line) => {
       return row(line, (100 * pounds(between_kN(line.most_lb_ft))) / may, "tension");
     });
-    tally.fastener("ties", form.ties.by, between_kN(most), rows);
+    const bears = washerChecks(tally, "ties", form.ties.by, "wales", wale, between_kN(most));
+    tally.fastener("ties", form.ties.by, between_kN(most), rows, "stop", bears);
     if (oneSided) tally.say("form.one-sided-ties", "look", { load_kN: between_kN(most) });
   }
   if (parts.support === "strongbacks" || (oneSided && form.strongbacks !== null)) judgeStrongbacks(tally, form, head, oneSided);

@@ -265,6 +265,42 @@ describe("worked examples of others, through the whole form", () => {
   });
 });
 
+describe("what a rod or tie pulls against", () => {
+  const bolted = (washer: object) =>
+    sheetOf(
+      columnOf(
+        {},
+        {
+          bands: {
+            stuff: { size: "2x4", pieces: 2, grade: "DF-L No 2", reused: false },
+            at: ["4 in", "12 in", "20 in", "29 in", "40 in", "51 in", "64 in"],
+            bolt: { carries: "2000 lb", from: "code", ...washer },
+          },
+        },
+      ),
+    );
+
+  // NDS 3.10.2: 625 psi across the grain of dry Douglas fir-larch, whatever the duration.
+  test("the area of wood it needs is said where its washer is not written", () => {
+    const sheet = bolted({});
+    const load = lb(part(sheet, "corner bolts").load.value);
+    expect(detail(sheet, "form.washer-unknown")).toMatchObject({ part: "corner bolts", on: "bands" });
+    expect((detail(sheet, "form.washer-unknown") as { area_mm2: number }).area_mm2).toBeCloseTo((load / 625) * 645.16, 6);
+    expect(sheet.ready).toBe(true);
+    expect(detail(sheetOf(wallOf()), "form.washer-unknown")).toMatchObject({ part: "ties", on: "wales" });
+  });
+
+  test("a washer that is written is judged, and one that is too small stops", () => {
+    const bearing = (sheet: ReturnType<typeof sheetOf>) =>
+      part(sheet, "corner bolts").result.checks.find(({ kind }) => kind === "bearing")!.of100;
+    const large = bolted({ washer: "2 in" });
+    expect(bearing(large)).toBeCloseTo((100 * lb(part(large, "corner bolts").load.value)) / 4 / 625, 6);
+    expect([large.ready, large.codes.includes("form.washer-unknown")]).toEqual([true, false]);
+    const small = bolted({ washer: "5/8 in" });
+    expect(detail(small, "form.over")).toMatchObject({ part: "corner bolts", governs: "bearing" });
+  });
+});
+
 describe("how long a deck is loaded", () => {
   const under = (...removals: object[]) => sheetOf(deckOf(), { removals: removals.map((one) => ({ step: "strip", ...one })) }, twoSteps);
   const week = { sort: "soffit", days: "7 d", saidBy: "engineer" };

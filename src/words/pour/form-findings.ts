@@ -3,7 +3,7 @@ import type { Told } from "../build/sayings";
 import { listed, quoted, readable } from "../text";
 import { figure, list, text } from "../voice";
 import { checkWords, of100 as ofHundred, partWords } from "./members";
-import { elementWords, force, length, lineForce, minutes, place, soil } from "./told";
+import { elementWords, force, length, lineForce, minutes, place, smallArea, soil } from "./told";
 
 const part = ({ detail }: Told): string => partWords(text(detail, "part") as MemberPart);
 const verb = (told: Told, one: string, many: string): string => (part(told) === "the sheathing" ? one : many);
@@ -90,6 +90,8 @@ export const formSayings = {
   },
   "form.carries-unknown": (told) =>
     `${place(told)}: nothing says what one of ${part(told)} carries, and ${force(told, "load_kN")} is asked of it; take it from the product's sheet`,
+  "form.washer-unknown": (told) =>
+    `${place(told)}: one of ${part(told)} pulls on ${text(told.detail, "on") === "wales" ? "the wales" : "the bands"} with ${force(told, "load_kN")}; its washer or plate needs ${smallArea(told, "area_mm2")} on the wood`,
   "form.soil-unknown": (told) =>
     `${place(told)}: the mudsills bring ${force(told, "load_kN")} down, ${soil(told, "press_kPa")} on the ground, and nothing says what it bears; ask someone who knows it`,
   "form.guess": (told) => `${place(told)}, ${part(told)}: ${guesses[text(told.detail, "what")] ?? "a figure that carries is a guess"}`,

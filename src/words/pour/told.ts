@@ -51,6 +51,13 @@ export const stress = (told: Told, key: string): string =>
   us(told) ? `${formatFigure(figure(told.detail, key) * 0.1450377377, 0)} ksi` : `${formatFigure(figure(told.detail, key))} MPa`;
 export const cement = (told: Told, key: string): string =>
   us(told) ? `${formatFigure(figure(told.detail, key) * 1.6855549)} lb/yd³` : `${formatFigure(figure(told.detail, key))} kg/m³`;
+/** A small area, up to the tenth of a square inch or to 10 mm². */
+export const smallArea = (told: Told, key: string): string => {
+  const value = figure(told.detail, key);
+  return us(told)
+    ? `${formatFigure(Math.ceil(value / 64.516 - 1e-9) / 10, 1)} in²`
+    : `${formatFigure(10 * Math.ceil(value / 10 - 1e-9))} mm²`;
+};
 /** A force along a length: lb for each foot, kN for each metre. */
 export const lineForce = (told: Told, key: string): string =>
   us(told)

@@ -29,6 +29,8 @@ export interface Sheathing {
 export interface Fastener {
   readonly name: string;
   readonly carries_kN: number;
+  /** Side of the square washer or plate it pulls against wood with; absent: not written. */
+  readonly washer_mm?: number;
   readonly from: Source | null;
 }
 

@@ -78,5 +78,6 @@ function checkPly(at: Spot, ply: string | undefined, grain: "across" | "along"):
 export const readFastener = (at: Spot, raw: RawFastener): Fastener => ({
   name: raw.name ?? "",
   carries_kN: carries_kN(inside(at, "carries"), raw.carries),
+  ...(raw.washer === undefined ? {} : { washer_mm: length_mm(inside(at, "washer"), "memberSize", raw.washer) }),
   from: raw.from ?? null,
 });

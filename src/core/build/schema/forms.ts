@@ -28,7 +28,7 @@ const sheathing = v.looseObject({
   from,
 });
 
-const fastener = v.looseObject({ name: maybe(s.line), carries: s.force, from });
+const fastener = v.looseObject({ name: maybe(s.line), carries: s.force, washer: maybe(s.length), from });
 
 const brace = v.looseObject({
   stuff: lumber,
