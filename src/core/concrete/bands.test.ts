@@ -45,6 +45,20 @@ describe("which stretch of form each band carries", () => {
     const whole = expect.closeTo(1200, 9);
     expect(stretches(head, [20])).toEqual([{ at_in: 20, from_in: 0, to_in: 48, line_lb_ft: whole, most_lb_ft: whole }]);
   });
+
+  // Beam tables: 0.4, 1.1, 1.1, 0.4 w l over three equal spans; with the lowest hanging over, 2, 1/2 and 1/2 w l by the three moment equation.
+  test("what runs through leaves more on some, and on others where the foot is held too", () => {
+    const most = (footHeld?: boolean) => stretches(even(60), [20, 40, 60], footHeld).map((s) => Math.round(s.most_lb_ft / 10) * 10);
+    expect(stretches(even(60), [20, 40, 60]).map((s) => Math.round(s.line_lb_ft))).toEqual([1500, 1000, 500]);
+    expect(most()).toEqual([2000, 1000, 500]);
+    expect(most(false)).toEqual([2000, 1000, 500]);
+    expect(most(true)).toEqual([2000, 1100, 500]);
+  });
+
+  test("two at one height and none at all: shares to half way, and nothing", () => {
+    for (const s of stretches(head, [12, 30, 30], true)) expect(s.most_lb_ft).toBe(s.line_lb_ft);
+    expect([stretches(head, []), stretches(head, [], true)]).toEqual([[], []]);
+  });
 });
 
 describe("a layout from the foot up", () => {
