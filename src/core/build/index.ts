@@ -1,5 +1,5 @@
 export { type BuildCode, bars, codes, type DetailKey } from "./codes";
-export { isVouched } from "./link/removals";
+export { isLoad, isVault, isVouched } from "./link/removals";
 export * from "./model";
 export { pourOf } from "./pour-of";
 export { type ReadResult, read, readDocument } from "./read";

@@ -180,8 +180,8 @@ export const pourCodes = {
   "cure.result-before": ["results"],
   /** Earth against a wall whose top may have nothing to lean on. */
   "cure.backfill": ["step"],
-  /** `shored`: the shores stay until after it. */
-  "cure.load": ["step", "shored"],
+  /** `shored`: the shores stay until after it; `vault`: it is one, and earth on it is a load. */
+  "cure.load": ["step", "shored", "vault"],
   /** Days that stand for strength, and so few of them with a mean at 50 °F (10 °C) or above. */
   "cure.days-cold": ["step", "days", "warm_days"],
   /** The curve of a slow blend may lie lower still. */

@@ -1,4 +1,5 @@
 import { type Finding, fromModel, toModel } from "../base";
+import { isLoad } from "../build";
 import { coldRow, frostSafe_psi, isCold, protection_days, type Service, wetEnds_share } from "../concrete";
 import { airBetween, type CureContext, later } from "./cure-context";
 import { found } from "./found";
@@ -16,7 +17,7 @@ const inC = (fahrenheit: number): number => toModel("temperature", fahrenheit, "
 /** What it has to bear while it is young, after ACI 306R: earth against it is a part of its load, forms or stores that it carries all of it. */
 function serviceOf({ pour }: CureContext): Service {
   const sorts = new Set(pour.removals.map(({ sort }) => sort));
-  if (sorts.has("soffit") || sorts.has("shores") || sorts.has("load")) return "full load";
+  if (sorts.has("soffit") || sorts.has("shores") || pour.removals.some((removal) => isLoad(pour, removal))) return "full load";
   if (sorts.has("backfill")) return "partial load, exposed";
   return pour.cure.exposed ? "no load, exposed" : "no load, not exposed";
 }

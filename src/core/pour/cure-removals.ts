@@ -1,11 +1,11 @@
 import { type ElapsedMinute, type Finding, never, toModel } from "../base";
-import { type Amount, isVouched, type Pour, type Removal, type Wait } from "../build";
+import { type Amount, isLoad, isVault, isVouched, type Pour, type Removal, type Wait } from "../build";
 import { type CureContext, later } from "./cure-context";
 import { found } from "./found";
 import type { RemovalSheet } from "./result";
 
 /** What carries, or is made to: it holds until its strength is shown. */
-const carries: ReadonlySet<Removal["sort"]> = new Set(["soffit", "shores", "load"]);
+const carries = (pour: Pour, removal: Removal): boolean => removal.sort === "soffit" || removal.sort === "shores" || isLoad(pour, removal);
 
 /** Where no share is written. */
 const usual_share = 700;
@@ -29,7 +29,7 @@ export function removalSheets(c: CureContext): RemovalSheet[] {
       if (at > (grounds[governs]?.at ?? 0)) governs = i;
     });
     const spoken = grounds.some(({ by }) => by === "shown") || (removal.days !== null && isVouched(removal.saidBy));
-    return [{ removal, step, planned, grounds, governs, hold: carries.has(removal.sort) && !spoken, saidBy: removal.saidBy }];
+    return [{ removal, step, planned, grounds, governs, hold: carries(c.pour, removal) && !spoken, saidBy: removal.saidBy }];
   });
 }
 
@@ -67,10 +67,10 @@ function shownAt(c: CureContext, removal: Removal): ElapsedMinute {
 export function loadFindings(c: CureContext, sheets: readonly RemovalSheet[]): Finding[] {
   const bare = sheets.filter(({ removal }) => removal.sort === "shores" || (removal.sort === "soffit" && !removal.shoresStay));
   return sheets
-    .filter(({ removal }) => removal.sort === "load")
+    .filter(({ removal }) => isLoad(c.pour, removal))
     .map(({ step, planned }) => {
       const shored = bare.length > 0 && bare.every((other) => other.planned > planned);
-      return found(c.pour, "cure.load", "look", { step: c.build.steps[step]?.id ?? "", shored }, "removals");
+      return found(c.pour, "cure.load", "look", { step: c.build.steps[step]?.id ?? "", shored, vault: isVault(c.pour) }, "removals");
     });
 }
 
@@ -93,7 +93,7 @@ export function coldDayFindings(c: CureContext, sheets: readonly RemovalSheet[])
   const kept = held_C !== null && held_C >= counts_C ? Math.floor((heldFor_min ?? 0) / 1440) : 0;
   return sheets.flatMap(({ removal, step, grounds }) => {
     const ground = grounds.find(({ by }) => by === "days");
-    if (ground === undefined || !carries.has(removal.sort) || !isVouched(removal.saidBy) || ground.at >= never) return [];
+    if (ground === undefined || !carries(c.pour, removal) || !isVouched(removal.saidBy) || ground.at >= never) return [];
     const days = Math.round((ground.at - c.placed) / 1440);
     const mild = Array.from({ length: days }, (_, i) => {
       const { low_C, high_C } = c.air.day(first + i);

@@ -139,6 +139,20 @@ describe("what comes off", () => {
     expect(codes(cure({ removals, elements: [footing] }))).not.toContain("cure.backfill");
   });
 
+  test("earth over a vault is a load, by whichever name: a hold until shown, and told as what it is", () => {
+    const vault = { id: "v", shape: { kind: "barrel", long: "10 ft", span: "8 ft", rise: "2 ft", thick: "6 in" } };
+    const wall = { id: "w", shape: { kind: "wall", long: "10 ft", thick: "8 in", high: "5 ft" } };
+    for (const sort of ["load", "backfill"]) {
+      const sheet = cure({ removals: [{ sort, step: "backfill" }], elements: [vault] });
+      const [removal] = sheet.removals;
+      expect([removal!.hold, removal!.grounds.map(({ by }) => by)]).toEqual([true, ["curve", "28 days"]]);
+      expect(sheet.findings.find(({ code }) => code === "cure.load")!.detail).toMatchObject({ step: "backfill", vault: true });
+      expect(codes(sheet)).not.toContain("cure.backfill");
+    }
+    const beside = cure({ removals: [{ sort: "backfill", step: "backfill" }], elements: [vault, wall] });
+    expect([beside.removals[0]!.hold, codes(beside).includes("cure.backfill")]).toEqual([false, true]);
+  });
+
   test("before it is loaded it is asked what stands under it", () => {
     const removals = [
       { sort: "load", step: "backfill" },
@@ -148,7 +162,7 @@ describe("what comes off", () => {
       cure({ removals: removals.map((one, i) => ({ ...one, days: days[i], saidBy: "drawing" })) }).findings.find(
         ({ code }) => code === "cure.load",
       );
-    expect(loads(["7 d", "20 d"])!.detail).toEqual({ step: "backfill", shored: true });
-    expect(loads(["20 d", "7 d"])!.detail).toEqual({ step: "backfill", shored: false });
+    expect(loads(["7 d", "20 d"])!.detail).toEqual({ step: "backfill", shored: true, vault: false });
+    expect(loads(["20 d", "7 d"])!.detail).toEqual({ step: "backfill", shored: false, vault: false });
   });
 });

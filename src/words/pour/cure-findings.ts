@@ -34,7 +34,7 @@ export const cureSayings = {
   "cure.result-before": (told) =>
     `${place(told)}: ${figure(told.detail, "results") === 1 ? "one test is" : `${figure(told.detail, "results")} tests are`} dated before it is placed and ${figure(told.detail, "results") === 1 ? "counts" : "count"} for nothing; look at the dates`,
   "cure.load": (told) =>
-    `${place(told)}: ${told.voice.step(text(told.detail, "step"))} loads it ${told.detail.shored === true ? "while the shores still stand; keep them until it has its strength" : "with no shores under it"}; say where, how much and when to whoever is qualified`,
+    `${place(told)}: ${told.voice.step(text(told.detail, "step"))} ${told.detail.vault === true ? "lays earth or another load on the vault" : "loads it"} ${told.detail.shored === true ? "while the shores still stand; keep them until it has its strength" : "with no shores under it"}; ${told.detail.vault === true ? "load both sides alike, and " : ""}say where, how much and when to whoever is qualified`,
   "cure.backfill": (told) =>
     `${place(told)}: ${told.voice.step(text(told.detail, "step"))} sets earth against it; strength alone does not hold a wall up: have its top held by floor or braces first, or ask whoever designed it whether it stands by itself`,
   "cure.days-cold": (told) =>

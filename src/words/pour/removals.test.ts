@@ -7,8 +7,8 @@ import { removalSentence, removalState } from "../index";
 
 const steps = [{ id: "a" }, { id: "b" }];
 
-function told(removal: object): { readonly says: string; readonly state: string } {
-  const build = buildOf({ steps, pours: [slabPour({ removals: [{ step: "b", ...removal }] })] });
+function told(removal: object, pour: object = {}): { readonly says: string; readonly state: string } {
+  const build = buildOf({ steps, pours: [slabPour({ removals: [{ step: "b", ...removal }], ...pour })] });
   const made = plan(build);
   if (made.status !== "planned") throw new Error("no plan");
   const dates = { start: made.steps.map(({ start }) => start), finish: made.steps.map(({ finish }) => finish) };
@@ -33,4 +33,13 @@ test("a guess of one's own takes no shore out: its 28 days stand, and it stays a
   const guessed = told({ sort: "shores", days: "3 d", saidBy: "own guess", span: "9 ft" });
   expect(guessed.state).toBe("a hold until shown");
   expect(guessed.says).toContain("28 days at ");
+});
+
+test("earth over a vault is told as a load that may lie on it, a slab as what may be loaded", () => {
+  const vault = { elements: [{ id: "v", shape: { kind: "barrel", long: "10 ft", span: "8 ft", rise: "2 ft", thick: "6 in" } }] };
+  const over = told({ sort: "backfill" }, vault);
+  expect(over.says).toMatch(/^Earth or another load may lie on it from /);
+  expect(over.state).toBe("a hold until shown");
+  expect(told({ sort: "load" }).says).toMatch(/^It may be loaded from /);
+  expect(told({ sort: "backfill" }).says).toMatch(/^Backfill may go against it from /);
 });

@@ -1,5 +1,5 @@
 import { type Display, type ElapsedMinute, formatLength, formatPressure } from "../../core/base";
-import type { Build, RemovalSort } from "../../core/build";
+import { type Build, isLoad, isVault, type RemovalSort } from "../../core/build";
 import type { CureSheet, RemovalSheet } from "../../core/pour";
 import { listed, sentence } from "../text";
 import { type Voice, voice } from "../voice";
@@ -13,6 +13,12 @@ const subjects: Readonly<Record<RemovalSort, string>> = {
   load: "It may be loaded",
   anchors: "Nuts on its anchors may be drawn tight",
 };
+
+/** Earth over a vault is a load, whatever it is called. */
+function subjectOf({ removal }: RemovalSheet, build: Build): string {
+  const pour = build.pours.find(({ removals }) => removals.includes(removal));
+  return pour !== undefined && isVault(pour) && isLoad(pour, removal) ? "Earth or another load may lie on it" : subjects[removal.sort];
+}
 
 /** A ground as what has to be over or reached, without its date. */
 function ground({ by, detail }: RemovalSheet["grounds"][number], pour: Voice, strength_MPa: number): string {
@@ -65,7 +71,7 @@ export function groundWords(removal: RemovalSheet, build: Build, strength_MPa: n
 export function removalSentence(removal: RemovalSheet, build: Build, strength_MPa: number, display?: Display): string {
   const say = voice(build, display);
   const first = removal.grounds[removal.governs];
-  const subject = subjects[removal.removal.sort];
+  const subject = subjectOf(removal, build);
   if (first === undefined) return sentence(`${subject} when someone qualified says so; nothing written down speaks for a date`);
   const when: ElapsedMinute = first.at;
   const by = `${ground(first, say, strength_MPa)}${first.by === "days" ? said(removal) : ""}`;

@@ -70,6 +70,15 @@ function carrying(pour: Pour, removal: Removal, said: readonly Grounded[], asked
   return [...asked, ...curve(pour, removal), { ground: "28 days", least: warm(pour, stays_days * 24) }, ...said];
 }
 
+/** Whether a pour is a vault with nothing of it that earth could stand beside. */
+export function isVault({ elements }: Pour): boolean {
+  const kinds = elements.map(({ shape }) => shape.kind);
+  return kinds.includes("barrel") && !kinds.some((kind) => kind === "wall" || kind === "column" || kind === "pier" || kind === "footing");
+}
+
+/** Whether it is made to carry. Earth over a vault lies on it: whatever it is called, it is no backfill beside a wall. */
+export const isLoad = (pour: Pour, { sort }: Removal): boolean => sort === "load" || (sort === "backfill" && isVault(pour));
+
 /** Everything a removal waits for after the finish of its pour: all of it holds. */
 function groundsOf(pour: Pour, removal: Removal): readonly Grounded[] {
   const said: Grounded[] = removal.days === null ? [] : [{ ground: "days", least: removal.days }];
@@ -82,6 +91,7 @@ function groundsOf(pour: Pour, removal: Removal): readonly Grounded[] {
     case "load":
       return carrying(pour, removal, said, []);
     case "backfill":
+      if (isLoad(pour, removal)) return carrying(pour, removal, said, []);
       return [...(said.length > 0 ? said : [{ ground: "days" as const, least: elapsed(backfill_days) }]), ...curve(pour, removal)];
     default:
       return [...(said.length > 0 ? said : [{ ground: "days" as const, least: elapsed(anchors_days) }]), ...curve(pour, removal)];
