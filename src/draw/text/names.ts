@@ -10,7 +10,7 @@ export function nameOf(one: { readonly id: string; readonly name: string }): str
 export function amountLabel(build: Build, amount: Amount): string {
   if (amount.on.kind === "elapsed") return amount.text;
   const plain = amount.text.replace(/ of \S+$/, "");
-  if (amount.on.kind === "strength") return plain;
+  if (amount.on.kind === "strength" || amount.on.kind === "warm") return plain;
   return `${plain}, ${build.calendars[build.at.calendar.get(amount.on.calendar) ?? -1]?.name ?? "working time"}`;
 }
 

@@ -1,6 +1,6 @@
 import { type Display, formatLength } from "../../core/base";
 import type { Fix } from "../../core/pour";
-import { sentence } from "../text";
+import { sentence, spelledFigure } from "../text";
 import { of100, partWords } from "./members";
 
 const text = (fix: Fix, key: string): string => String(fix.detail[key] ?? "");
@@ -14,7 +14,7 @@ const acts: Readonly<Record<Fix["kind"], (fix: Fix, display: Display) => string>
   "band more": (fix, display) => `One more band at ${length(fix, "at_mm", display)}`,
   "bands as proposed": (fix, display) =>
     `Bands at ${typeof fix.detail.at === "string" ? fix.detail.at : length(fix, "first_mm", display)} from the foot up`,
-  "heavier bands": (fix) => `Bands of ${text(fix, "stuff")}`,
+  "heavier bands": (fix) => `Bands of ${text(fix, "stuff").replace(/^(\d+) of /, (_, number) => `${spelledFigure(Number(number))} `)}`,
   "closer members": (fix, display) => `${partWords(fix.part).replace(/^the /, "")} every ${length(fix, "spacing_mm", display)}`,
   "thicker sheathing": (fix) => `Plywood of ${text(fix, "ply")} in`,
   "closer wales": (fix, display) =>
