@@ -58,7 +58,7 @@ const cases: readonly (readonly [name: string, element: Readonly<Record<string, 
       { shape: { kind: "deck slab", long: "20 ft", wide: "16 ft", thick: "14 in" } },
     ),
   ],
-  ["slender shores", deckOf({ shores: { stuff: fir("2x4"), spacing: "48 in", high: "8 ft" } })],
+  ["slender shores", deckOf({ shores: { stuff: fir("2x4"), spacing: "30 in", high: "8 ft" } })],
   ["small mudsills", deckOf({ mudsills: { long: "12 in", wide: "5 1/2 in", soil: "700 psf", level: true, ground: "firm" } })],
   [
     "an edge",

@@ -8,6 +8,7 @@ import {
   pointCoefficients,
   pointMember,
   type Section,
+  type Spans,
   shoreMember,
   slabBrace_lb_ft,
   slabForm_psf,
@@ -93,7 +94,7 @@ export function judgeDeck(ask: FormAsk, form: DeckFormSpec): FormJudged {
     return { ...bare, members: tally.members, findings: tally.findings, bracing_kN_m: 0 };
   const own = ownWeight(skin, joist, form.joists.spacing_mm, stringer, form.stringers.spacing_mm);
   judgeFloor(tally, form, laid, skin, joist, stringer, load_kPa(ask.pour, laid.deepest_mm, own, form.buggies));
-  judgeShores(tally, form, stringer, shore, load_kPa(ask.pour, laid.onShores_mm, own, form.buggies));
+  judgeShores(tally, form, laid, stringer, shore, load_kPa(ask.pour, laid.onShores_mm, own, form.buggies));
   const dead = unitWeight(ask.pour) * feet(laid.onShores_mm) + own;
   const bracing = kNmOfPoundsPerFoot(slabBrace_lb_ft(dead, feet(Math.max(laid.long_mm, laid.wide_mm))));
   if (form.brace === null) tally.say("form.no-brace", "look", { asked_kN_m: bracing });
@@ -116,6 +117,16 @@ const bracingAt = (form: DeckFormSpec, brace: Brace, bracing: number): number =>
 /** Steeper than this fresh concrete does not stay without a form on it (common practice, no source). */
 const runsOff_deg = 45;
 
+/**
+ * What joists that run through leave on a stringer, and a stringer on a shore, over their share to half way: the reaction over the middle of two spans, or the greatest of
+ * three and more, under an even load (read in the form handbooks as coefficients 1.25 and 1.1).
+ */
+const interior: Readonly<Record<Spans, number>> = { 1: 1, 2: 1.25, 3: 1.1 };
+
+/** Which way they run is not written: the worse of both. */
+const through = ({ long_mm, wide_mm }: Laid, spacing_mm: number): number =>
+  Math.max(interior[spansIn(long_mm, spacing_mm)], interior[spansIn(wide_mm, spacing_mm)]);
+
 /** A sheet is 8 ft long: it runs over no more supports than fit under it. */
 const sheet_mm = 2438.4;
 
@@ -125,8 +136,9 @@ function judgeFloor(tally: Tally, form: DeckFormSpec, laid: Laid, skin: Skin, jo
   const onJoists = skin.judge(spansIn(Math.min(sheet_mm, least_mm), joists.spacing_mm), joists.spacing_mm, contact_mm(joist), load);
   tally.add(skinSheet(skin, { result: onJoists, span_mm: joists.spacing_mm, pressure_kPa: load }));
   const joistLine = (load * joists.spacing_mm) / 1000;
+  const overStringers = through(laid, stringers.spacing_mm);
   const onStringer = bearing(
-    pounds((joistLine * stringers.spacing_mm) / 1000),
+    pounds((overStringers * joistLine * stringers.spacing_mm) / 1000),
     joist.section.wide_in * joist.pieces * stringer.section.wide_in * stringer.pieces,
     Math.min(joist.allowed.bearing, stringer.allowed.bearing),
   );
@@ -144,7 +156,7 @@ function judgeFloor(tally: Tally, form: DeckFormSpec, laid: Laid, skin: Skin, jo
       source: joist.lumber.from,
     }),
   );
-  const stringerLine = (load * stringers.spacing_mm) / 1000;
+  const stringerLine = (overStringers * load * stringers.spacing_mm) / 1000;
   tally.add(
     member({
       ...about,
@@ -167,9 +179,10 @@ function headArea(stringer: Stuff, shore: Section, pieces: number): number {
   return Math.min(stringer.section.wide_in * stringer.pieces, Math.min(thin, deep)) * Math.max(thin, deep);
 }
 
-function judgeShores(tally: Tally, form: DeckFormSpec, stringer: Stuff, shore: Stuff, load: number): void {
+function judgeShores(tally: Tally, form: DeckFormSpec, laid: Laid, stringer: Stuff, shore: Stuff, load: number): void {
   const { shores, stringers } = form;
-  const load_kN = (((load * stringers.spacing_mm) / 1000) * shores.spacing_mm) / 1000;
+  const share = through(laid, stringers.spacing_mm) * through(laid, shores.spacing_mm);
+  const load_kN = (((share * load * stringers.spacing_mm) / 1000) * shores.spacing_mm) / 1000;
   const onHead: MemberCheck = bearing(
     pounds(load_kN),
     headArea(stringer, shore.section, shore.pieces),
