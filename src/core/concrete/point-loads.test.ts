@@ -92,4 +92,10 @@ describe("equal point loads on continuous spans", () => {
     expect(pointCoefficients(2, 0.31)).toEqual(first);
     expect(pointCoefficients(3, 0.31)).toEqual(other);
   });
+
+  test("a spacing a rounding error short of another is the same spacing, whichever was asked first", () => {
+    const short = pointCoefficients(2, 1 - 2 ** -53);
+    expect(pointCoefficients(2, 1)).toEqual(short);
+    expect(pointCoefficients(2, 1 - 2 ** -53)).toEqual(short);
+  });
 });

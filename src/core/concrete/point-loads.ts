@@ -19,8 +19,10 @@ const looks = [0.25, 0.375, 0.5, 0.625, 0.75];
 const known = new Map<number, PointCoefficients>();
 const mostKnown = 512;
 
-/** @param pitch distance between loads over the span */
-export function pointCoefficients(spans: Spans, pitch: number): PointCoefficients {
+/** @param asked distance between loads over the span */
+export function pointCoefficients(spans: Spans, asked: number): PointCoefficients {
+  // Rounded, so that what is kept is what would be computed again.
+  const pitch = Math.round(asked * 1e12) / 1e12;
   const key = spans * 1000 + pitch;
   const before = known.get(key);
   if (before !== undefined) return before;

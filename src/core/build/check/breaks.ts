@@ -1,6 +1,6 @@
 import { writtenId } from "../../base";
 import type { Names } from "../link/names";
-import { isVouched, shareOf } from "../link/removals";
+import { isHeldUntilShown, isVouched, shareOf } from "../link/removals";
 import type { KeptPlan, Pour, Removal, Step } from "../model";
 
 /** Whether a local moment comes before another; where one of them has no hour, only their days are compared. */
@@ -26,12 +26,12 @@ export function checkBreaks(pour: Pour, step: Step, start: string, kept: KeptPla
 
 /**
  * The local moment at which a result showed the share that a removal asks for; null while none has. Counts only after a fixed date of the pour: a pour that
- * could still move may come after its own result. A guess shows nothing.
+ * could still move may come after its own result. A guess shows nothing. What may go ahead on what is expected is not put off by a later result.
  */
 export function shownAt(pour: Pour, step: Step, removal: Removal): string | null {
   const share = shareOf(pour, removal);
   const { fixed } = step;
-  if (share === null || fixed === null) return null;
+  if (share === null || fixed === null || !isHeldUntilShown(pour, removal)) return null;
   const reached = pour.breaks
     .filter(
       ({ at, strength_MPa, by }) => isVouched(by) && !isBefore(at, fixed) && strength_MPa * 1000 >= share * pour.mix.strength_MPa - 1e-9,

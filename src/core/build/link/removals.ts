@@ -79,6 +79,10 @@ export function isVault({ elements }: Pour): boolean {
 /** Whether it is made to carry. Earth over a vault lies on it: whatever it is called, it is no backfill beside a wall. */
 export const isLoad = (pour: Pour, { sort }: Removal): boolean => sort === "load" || (sort === "backfill" && isVault(pour));
 
+/** Whether it stays a hold until its strength is shown; all else may go ahead on what is expected. */
+export const isHeldUntilShown = (pour: Pour, removal: Removal): boolean =>
+  removal.sort === "soffit" || removal.sort === "shores" || isLoad(pour, removal);
+
 /** Everything a removal waits for after the finish of its pour: all of it holds. */
 function groundsOf(pour: Pour, removal: Removal): readonly Grounded[] {
   const said: Grounded[] = removal.days === null ? [] : [{ ground: "days", least: removal.days }];
