@@ -180,6 +180,11 @@ describe("a strength that was shown", () => {
     expect(made.steps[1]!.notBefore).toBe("2027-07-03T08:00");
   });
 
+  test("puts off nothing that may go ahead on what is expected, however late it is known", () => {
+    const made = build([{ sort: "sides" }], { steps: fixed }, broken(["2027-07-28T08:00", "2800 psi"]));
+    expect(made.waits.map(({ id }) => id)).toEqual(["slab>sides>12 h", "slab>sides>curve"]);
+  });
+
   test("a guess shows nothing", () => {
     const guess = { breaks: [{ at: "2027-07-03T08:00", strength: "2800 psi", by: "own guess" }] };
     expect(said(build(soffit, { steps: fixed }, guess)).map(([ground]) => ground)).toEqual(["table", "curve", "28 days"]);
