@@ -120,6 +120,29 @@ describe("a curve through shown results", () => {
     expect(fittedCurve(published, [part(0.95)(3), high, noAge]).share(5)).toBe(mixed.share(5));
   });
 
+  test("a guess never raises it: only one that lies under what the others say lowers that, by its ratio", () => {
+    const results = [at(1.3, 0.4, 3), at(1.3, 0.4, 7)];
+    const shownOnly = fittedCurve(published, results);
+    for (const age of [1, 3, 7, 14, 28]) {
+      expect(fittedCurve(published, [], results).share(age)).toBe(published.share(age));
+      expect(fittedCurve(published, results, [{ age_days: 5, share: 1.2 }]).share(age)).toBe(shownOnly.share(age));
+      expect(fittedCurve(published, [], [part(0.8)(7)]).share(age)).toBeCloseTo(0.8 * published.share(age), 12);
+      const under = fittedCurve(published, results, [{ age_days: 5, share: 0.9 * shownOnly.share(5) }]);
+      expect(under.share(age)).toBeCloseTo(0.9 * shownOnly.share(age), 9);
+    }
+    const share = fc.double({ min: 0.1, max: 1.2, noNaN: true });
+    fc.assert(
+      fc.property(share, share, share, (first, second, guess) => {
+        const shown = [
+          { age_days: 3, share: first },
+          { age_days: 14, share: second },
+        ];
+        const [without, withIt] = [fittedCurve(published, shown), fittedCurve(published, shown, [{ age_days: 7, share: guess }])];
+        for (const age of [1, 5, 7, 20, 28]) expect(withIt.share(age)).toBeLessThanOrEqual(without.share(age) + 1e-12);
+      }),
+    );
+  });
+
   test("what it says of an age and of a share agree, and more is never reached sooner", () => {
     const share = fc.double({ min: 0.1, max: 1.2, noNaN: true });
     fc.assert(

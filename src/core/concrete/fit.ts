@@ -31,12 +31,27 @@ export function fitHyperbola(shown: readonly Shown[]): Hyperbola | null {
 /**
  * What is expected once results are in. One result (or results that no curve fits) only lowers the published curve, by the lowest ratio shown. Two or more
  * give their own hyperbola; it counts above the published curve only where at least two results lie above that, and after the last result only as far as
- * the published curve or that last result goes. Own rule, on the safe side.
+ * the published curve or that last result goes. Results that nobody stands for shape nothing: they lower what comes of the others, by the lowest of their ratios to
+ * it. Own rule, on the safe side.
  */
-export function fittedCurve(published: GainCurve, shown: readonly Shown[]): GainCurve {
+export function fittedCurve(published: GainCurve, shown: readonly Shown[], guessed: readonly Shown[] = []): GainCurve {
+  const curve = fitted(published, shown);
+  const under = ratioTo(curve, guessed);
+  return under < 1 ? lowered(curve, under) : curve;
+}
+
+/** The lowest of them over what a curve says of their age; 1 where none lies under it. */
+function ratioTo(curve: GainCurve, shown: readonly Shown[]): number {
+  return Math.min(
+    1,
+    ...shown.filter(({ age_days, share }) => age_days > 0 && share > 0).map(({ age_days, share }) => share / curve.share(age_days)),
+  );
+}
+
+function fitted(published: GainCurve, shown: readonly Shown[]): GainCurve {
   const used = shown.filter(({ age_days, share }) => age_days > 0 && share > 0);
   const fit = fitHyperbola(used);
-  if (fit === null) return lowered(published, Math.min(1, ...used.map(({ age_days, share }) => share / published.share(age_days))));
+  if (fit === null) return lowered(published, ratioTo(published, used));
   const { ultimate, k_per_day: k } = fit;
   const own: GainCurve = {
     share: (age) => (age <= 0 ? 0 : (ultimate * k * age) / (1 + k * age)),

@@ -41,6 +41,15 @@ describe("wet and cold", () => {
     expect(wet({ cure: { how: "compound" } }).visits).toBe(0);
   });
 
+  test("ends with a result of 70 % that somebody stands for, never with a guess", () => {
+    const at = (by: string) => {
+      const sheet = cure({ removals: [], breaks: [{ at: "2027-06-05T09:00", strength: "2200 psi", by }] });
+      return daysAfter(sheet, sheet.wet.until);
+    };
+    expect(at("lab")).toBeLessThan(5);
+    expect(at("own guess")).toBe(7);
+  });
+
   test("an 8 in slab, exposed, no load, nights of 35 °F: at 55 °F for three days (ACI 306R, from memory)", () => {
     const cool = { site: { ...site, usualTemperatures: new Array(12).fill({ low: "35 °F", high: "60 °F" }) } };
     const bare = cure({ removals: [] }, cool);

@@ -1,5 +1,5 @@
 import { type ElapsedMinute, type Finding, never } from "../base";
-import type { Pour } from "../build";
+import { isVouched, type Pour } from "../build";
 import { wet_days, wetBlend_days, wetEnds_share, wetGuide_days } from "../concrete";
 import { type CureContext, later } from "./cure-context";
 import { found } from "./found";
@@ -32,8 +32,8 @@ const every_days: Readonly<Record<NonNullable<Pour["cure"]["how"]>, number | nul
 };
 
 /**
- * How long it is kept wet or sealed. Days that are written run by the calendar; those of a document count at 50 °F and above, or end when a result shows 70 %
- * of the specified strength.
+ * How long it is kept wet or sealed. Days that are written run by the calendar; those of a document count at 50 °F and above, or end when a result that
+ * somebody stands for shows 70 % of the specified strength.
  */
 export function wetOf(c: CureContext): CureSheet["wet"] {
   const { how, days: written } = c.pour.cure;
@@ -52,7 +52,7 @@ export function wetOf(c: CureContext): CureSheet["wet"] {
 
 function endOf({ placed, pour, warm, clocks }: CureContext, days: number): ElapsedMinute {
   const wanted = (wetEnds_share / 1000) * pour.mix.strength_MPa;
-  const shown = pour.breaks.filter((b) => b.strength_MPa >= wanted).map(({ at }) => clocks.time.minuteOf(at) ?? never);
+  const shown = pour.breaks.filter((b) => isVouched(b.by) && b.strength_MPa >= wanted).map(({ at }) => clocks.time.minuteOf(at) ?? never);
   const warmed = Math.min(warm.advance(placed, days * day_min), later(placed, most_days * day_min), ...shown.filter((at) => at > placed));
   return warmed as ElapsedMinute;
 }

@@ -222,4 +222,16 @@ describe("own results", () => {
     const early = { ...fixed, pours: [{ ...fixed.pours[0]!, breaks: [{ ...breaks[0]!, at: "2027-03-20T11:00" }] }] };
     expect(days(early, 700)).toBe(days(loose, 700));
   });
+
+  test("that are one's own guess bring nothing forward, and hold back where they are low", () => {
+    const result = (on: string, share: number, by: string) => ({ at: `2027-03-${on}T16:00`, strength_MPa: share * 27.58, by });
+    const given = (by: string, ...shares: [number, number]) => {
+      const loose = at(20, 20, { breaks: [result("23", shares[0], by), result("27", shares[1], by)] });
+      return { ...loose, steps: loose.steps.map((step) => ({ ...step, fixed: "2027-03-20T10:00" as never })) };
+    };
+    const usual = days(at(20), 700);
+    expect(days(given("lab", 0.65, 0.9), 700)).toBeLessThan(usual);
+    expect(days(given("own guess", 0.65, 0.9), 700)).toBe(usual);
+    expect(days(given("own guess", 0.3, 0.5), 700)).toBeGreaterThan(usual);
+  });
 });

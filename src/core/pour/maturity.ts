@@ -1,5 +1,5 @@
 import type { ElapsedMinute } from "../base";
-import type { Build, Pour, PourCement } from "../build";
+import { type Build, isVouched, type Pour, type PourCement } from "../build";
 import {
   type Air,
   airOf,
@@ -111,33 +111,43 @@ export function strengthAt20(cement: PourCement): Gathering {
   return once(id, () => gainClock(gainTable(id, gainCurve(cement)), at20));
 }
 
-/** Thousandths of the specified strength expected after a pour's finish at the site, lowered or confirmed by its results where the pour has its date. */
+/** Thousandths of the specified strength expected after a pour's finish at the site, lowered or confirmed by its results where the pour has its date; a guess only lowers. */
 export function strengthAtSite(build: Build, pour: Pour | null, cement: PourCement): Gathering {
   const base = siteClock(build, pour, "age");
   const shown = pour === null ? [] : shownOf(build, pour, base);
-  const results = shown.map(({ age_days, share }) => `${age_days} ${share}`).join(", ");
+  const results = shown.map(({ age_days, share, vouched }) => `${age_days} ${share}${vouched ? "" : " guessed"}`).join(", ");
   const id = `strength of ${cement}${results === "" ? "" : ` by ${results}`}, ${base.id}`;
   return once(id, () => {
-    const curve = shown.length === 0 ? gainCurve(cement) : fittedCurve(gainCurve(cement), shown);
+    const curve = shown.length === 0 ? gainCurve(cement) : fittedCurve(gainCurve(cement), ...parted(shown));
     return gainClock(gainTable(id, curve), base);
   });
 }
+
+interface Result extends Shown {
+  /** Somebody else stands for it. */
+  readonly vouched: boolean;
+}
+
+const parted = (results: readonly Result[]): [Shown[], Shown[]] => [
+  results.filter(({ vouched }) => vouched),
+  results.filter(({ vouched }) => !vouched),
+];
 
 /**
  * Results as ages and shares. An age needs the pour's date: only a step with a fixed date has one that is not the plan's own answer. It counts from
  * the earliest finish that date allows, as an older age for the same strength is the careful side. Results before that are left out.
  */
-function shownOf(build: Build, pour: Pour, base: Gathering): Shown[] {
+function shownOf(build: Build, pour: Pour, base: Gathering): Result[] {
   if (pour.breaks.length === 0) return [];
   const step = build.steps[build.at.step.get(pour.step) ?? -1];
   const time = siteTime(build.site.zone, build.start);
   const starts = step?.fixed == null ? null : time.minuteOf(step.fixed);
   if (step === undefined || starts === null || !(pour.mix.strength_MPa > 0)) return [];
   const from = (starts + step.work.likely_min) as ElapsedMinute;
-  return pour.breaks.flatMap(({ at, strength_MPa }) => {
+  return pour.breaks.flatMap(({ at, strength_MPa, by }) => {
     const t = time.minuteOf(at);
     if (t === null || t <= from) return [];
-    return [{ age_days: base.gathered(from, t) / age_units / 1440, share: strength_MPa / pour.mix.strength_MPa }];
+    return [{ age_days: base.gathered(from, t) / age_units / 1440, share: strength_MPa / pour.mix.strength_MPa, vouched: isVouched(by) }];
   });
 }
 
