@@ -17,6 +17,7 @@ export * from "./lumber-sizes";
 export * from "./maturity";
 export * from "./member";
 export * from "./mix";
+export * from "./mudsill";
 export * from "./placing";
 export * from "./plywood";
 export * from "./point-loads";

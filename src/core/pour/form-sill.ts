@@ -1,5 +1,5 @@
 import type { DeckFormSpec, Lumber } from "../build";
-import { bearing, forcedMember, judged, type MemberCheck, mudsill_ft2, type Section } from "../concrete";
+import { footOnPlank, judged, type MemberCheck, mudsill_ft2, plankChecks, type Section } from "../concrete";
 import type { Tally } from "./form-ask";
 import type { Stuff } from "./form-stuff";
 import { inches, pounds, psfOf } from "./form-units";
@@ -23,23 +23,6 @@ const thinnest: Lumber = {
   reused: true,
   from: null,
 };
-
-/**
- * The plank as a beam: what the soil presses up evenly on it, on both sides of the shore's thin side, it carries to the shore as a cantilever. Over one shore this is
- * statics; where planks run on under several it is on the safe side. Shear leaves out a depth beside the shore (NDS 3.4.3.1).
- */
-function beamChecks(plank: Stuff, section: Section, shore: Stuff, load_lb: number, long_in: number): MemberCheck[] {
-  const free = Math.max(0, (long_in - Math.min(shore.section.wide_in, shore.section.deep_in)) / 2);
-  const line = load_lb / long_in;
-  return forcedMember(section, 1, plank.allowed, (line * free * free) / 2, line * Math.max(0, free - section.deep_in));
-}
-
-/** A shore's foot on the plank, across its grain. */
-function footCheck(plank: Stuff, section: Section, shore: Stuff, load_lb: number): MemberCheck {
-  const thin = Math.min(shore.section.wide_in, shore.section.deep_in);
-  const deep = Math.max(shore.section.wide_in, shore.section.deep_in);
-  return bearing(load_lb, thin * shore.pieces * Math.min(deep, section.wide_in), plank.allowed.bearing);
-}
 
 function saySills(tally: Tally, sills: Sills, load_kN: number, press_kPa: number): void {
   const { ground } = sills;
@@ -72,8 +55,9 @@ export function judgeMudsills(tally: Tally, form: DeckFormSpec, shore: Stuff, lo
       ...plank.section,
       wide_in: sills.stuff ? Math.min(inches(sills.wide_mm), plank.section.wide_in * plank.pieces) : inches(sills.wide_mm),
     };
-    if (sills.ground === null || !hard.has(sills.ground)) checks.push(...beamChecks(plank, section, shore, load_lb, inches(long_mm)));
-    checks.push(footCheck(plank, section, shore, load_lb));
+    if (sills.ground === null || !hard.has(sills.ground))
+      checks.push(...plankChecks(section, plank.allowed, shore.section, load_lb, inches(long_mm)));
+    checks.push(footOnPlank(section, plank.allowed, shore.section, shore.pieces, load_lb));
   }
   if (checks.length === 0) return;
   const wood: readonly Doubt[] = sills.stuff ? (plank?.doubts ?? []) : ["plank"];
