@@ -5,7 +5,17 @@ import { area_in2, inertia_in4, modulus_in3, type Section } from "./lumber-sizes
 import type { Plies, PlyClass } from "./plywood";
 import type { PointCoefficients } from "./point-loads";
 
-export type CheckKind = "bending" | "shear" | "rolling shear" | "sag" | "bearing" | "tension" | "compression" | "slenderness" | "ground";
+export type CheckKind =
+  | "bending"
+  | "shear"
+  | "rolling shear"
+  | "sag"
+  | "bearing"
+  | "tension"
+  | "compression"
+  | "slenderness"
+  | "ground"
+  | "sideways";
 
 export interface MemberCheck {
   readonly kind: CheckKind;

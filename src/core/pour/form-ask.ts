@@ -77,7 +77,7 @@ export class Tally {
       member({
         part,
         stuff: by.name,
-        result: judged([tension(pounds(load_kN), pounds(by.carries_kN)), ...more]),
+        result: judged([{ ...tension(pounds(load_kN), pounds(by.carries_kN)), kind: part === "stakes" ? "sideways" : "tension" }, ...more]),
         span_mm: null,
         load: { value: load_kN, unit: "kN" },
         each,

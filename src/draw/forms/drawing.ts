@@ -104,7 +104,7 @@ function tagsOf(section: Section | null, broken: boolean): readonly Tag[] {
   return tags.map((tag) => ({
     ...tag,
     lines: tag.lines.flatMap((line) => {
-      const [, name, figure] = /^(\D+) (\d+ of 100)$/.exec(line.text) ?? [];
+      const [, name, figure] = /^(\D+?) (\d+ of 100|more than 10 times)$/.exec(line.text) ?? [];
       return name === undefined || figure === undefined
         ? [line]
         : [

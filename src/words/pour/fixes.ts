@@ -1,7 +1,7 @@
 import { type Display, formatLength } from "../../core/base";
 import type { Fix } from "../../core/pour";
 import { sentence, spelledFigure } from "../text";
-import { of100, partWords } from "./members";
+import { of100, ofWhatMay, partWords } from "./members";
 
 const text = (fix: Fix, key: string): string => String(fix.detail[key] ?? "");
 const length = (fix: Fix, key: string, display: Display): string => {
@@ -38,6 +38,6 @@ const acts: Readonly<Record<Fix["kind"], (fix: Fix, display: Display) => string>
 
 /** A change and what the most any member carries is after it, computed again. */
 export function fixSentence(fix: Fix, display: Display): string {
-  const most = `the most any part carries is ${of100(fix.of100)}, and ${partWords(fix.thenFirst)} would give first`;
+  const most = `the most any part carries is ${fix.of100 > 1000 ? ofWhatMay(fix.of100) : of100(fix.of100)}, and ${partWords(fix.thenFirst)} would give first`;
   return sentence(`${acts[fix.kind](fix, display)}: then ${fix.of100 > 100 ? `it still would not hold: ${most}` : most}`);
 }

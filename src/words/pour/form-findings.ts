@@ -2,7 +2,7 @@ import type { CheckKind, MemberPart, PourCode, WhyFullHead } from "../../core/po
 import type { Told } from "../build/sayings";
 import { listed, quoted, readable } from "../text";
 import { figure, list, text } from "../voice";
-import { checkWords, of100 as ofHundred, partWords } from "./members";
+import { checkWords, ofWhatMay, partWords } from "./members";
 import { elementWords, force, length, lineForce, minutes, place, smallArea, soil } from "./told";
 
 const part = ({ detail }: Told): string => partWords(text(detail, "part") as MemberPart);
@@ -67,7 +67,7 @@ export const formSayings = {
   "pressure.held-earns-nothing": (told) =>
     `${place(told)}: the held rate earns nothing, since ${nothingBy[text(told.detail, "why") as WhyFullHead] ?? "full head counts all the same"}; it is judged by full head`,
   "pressure.held-small": (told) =>
-    `${place(told)}: at the held rate its weakest part carries ${ofHundred(figure(told.detail, "held_of100"))}; from the hose it is full in ${minutes(told, "hose_min")} and carries ${ofHundred(figure(told.detail, "hose_of100"))}. Whoever holds the rate must be able to stop the hose`,
+    `${place(told)}: at the held rate its weakest part carries ${ofWhatMay(figure(told.detail, "held_of100"))}; from the hose it is full in ${minutes(told, "hose_min")} and carries ${ofWhatMay(figure(told.detail, "hose_of100"))}. Whoever holds the rate must be able to stop the hose`,
   "pressure.assumed": (told) => {
     const keys = list(told.detail, "keys");
     return `${place(told)}: nobody wrote down ${listed(keys.map((key) => assumed[key] ?? readable(key)))}; what is usual is taken, and the pressure rests on it`;
@@ -86,7 +86,7 @@ export const formSayings = {
   "form.over": (told) => {
     const at = figure(told.detail, "at_mm");
     const where = text(told.detail, "at_mm") === "" || at < 0 ? "" : ` ${length(told, "at_mm")} above the foot`;
-    return `${place(told)}: it would not hold. ${part(told).replace(/^t/, "T")}${where} ${verb(told, "carries", "carry")} ${ofHundred(figure(told.detail, "of100"))} of what ${verb(told, "it", "they")} may, in ${checkWords(text(told.detail, "governs") as CheckKind)}`;
+    return `${place(told)}: it would not hold. ${part(told).replace(/^t/, "T")}${where} ${verb(told, "carries", "carry")} ${ofWhatMay(figure(told.detail, "of100"), verb(told, "", "many") !== "")}, in ${checkWords(text(told.detail, "governs") as CheckKind)}`;
   },
   "form.carries-unknown": (told) =>
     `${place(told)}: nothing says what one of ${part(told)} carries, and ${force(told, "load_kN")} is asked of it; take it from the product's sheet`,

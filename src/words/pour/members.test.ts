@@ -1,7 +1,8 @@
 import { describe, expect, test } from "vitest";
 import { columnOf, formDocument, readForms, wallOf } from "../../../test/fixtures/form-documents";
 import { pourSheet } from "../../core/pour";
-import { findingSentence, fixSentence, fullHeadReasons, liftSentences, pressureSentences } from "../index";
+import { findingSentence, firstSentence, fixSentence, fullHeadReasons, liftSentences, of100, pressureSentences } from "../index";
+import { ofWhatMay } from "./members";
 
 type Written = Parameters<typeof formDocument>[0][number];
 const of = (element: Written, pour: Parameters<typeof formDocument>[1] = {}, whole: Parameters<typeof formDocument>[2] = {}) => {
@@ -74,4 +75,30 @@ test("what is missing to say how fast it dries is named", () => {
   const { build, sheet } = of(slab);
   const finding = sheet.findings.find(({ code }) => code === "pour.drying-unknown")!;
   expect(findingSentence(finding, build)).toContain("without the air, humidity and wind of that day");
+});
+
+test("what is over by more than ten times says so, without a figure that nobody reads", () => {
+  expect([of100(1000), of100(1000.1), of100(230763)]).toEqual(["1000 of 100", "more than 10 times", "more than 10 times"]);
+  expect([ofWhatMay(97, true), ofWhatMay(230763, true), ofWhatMay(230763)]).toEqual([
+    "97 of 100 of what they may",
+    "more than 10 times what they may",
+    "more than 10 times what it may",
+  ]);
+  const { build, sheet, one } = of(
+    columnOf({}, { bands: { stuff: "2x4", at: ["10 in"], bolt: { carries: "3 lb", from: "product sheet" } } }),
+  );
+  expect(firstSentence(one.form!, "us")).toContain("more than 10 times what they may, in sag");
+  const over = sheet.findings.find(({ code, detail }) => code === "form.over" && detail.part === "corner bolts")!;
+  expect(findingSentence(over, build)).toMatch(/carry more than 10 times what they may, in tension/);
+});
+
+test("stakes are pushed sideways, and not pulled", () => {
+  const { one } = of({
+    id: "footing",
+    shape: { kind: "footing", long: "20 ft", wide: "3 ft", thick: "12 in" },
+    form: { kind: "edge", boards: "2x12", stakes: { spacing: "3 ft", by: { name: "stake", carries: "100 lb", from: "code" } } },
+  });
+  expect(firstSentence(one.form!, "us")).toMatch(
+    /^It would not hold\. The stakes give first: \d+ of 100 of what they may, in sideways push\.$/,
+  );
 });

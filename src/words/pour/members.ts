@@ -34,15 +34,23 @@ const checks: Readonly<Record<CheckKind, string>> = {
   compression: "compression",
   slenderness: "slenderness, at most 50 times its thickness",
   ground: "pressure on the ground",
+  sideways: "sideways push",
 };
 
 export const partWords = (part: MemberPart): string => parts[part].the;
 /** What governs a part. */
 export const checkWords = (kind: CheckKind): string => checks[kind];
 
-/** "97 of 100". What is over never reads as just enough, nor the other way round. */
+/** From here on a figure says nothing but that something is wrong altogether. */
+const manifold = 1000;
+
+/** "97 of 100", "more than 10 times". What is over never reads as just enough, nor the other way round. */
 export const of100 = (value: number): string =>
-  `${value > 100 ? Math.max(101, Math.round(value)) : Math.min(100, Math.round(value))} of 100`;
+  value > manifold ? "more than 10 times" : `${value > 100 ? Math.max(101, Math.round(value)) : Math.min(100, Math.round(value))} of 100`;
+
+/** "97 of 100 of what they may", "more than 10 times what it may". */
+export const ofWhatMay = (value: number, many = false): string =>
+  `${of100(value)}${value > manifold ? "" : " of"} what ${many ? "they" : "it"} may`;
 
 /** "Bands, two 2x4" */
 export function memberName({ part, pieces, stuff }: MemberSheet): string {
@@ -64,7 +72,7 @@ export function firstSentence(form: FormSheet, display: Display): string {
     worst === null || member.each.length < 2
       ? ""
       : `: ${worst.at_mm === Math.min(...member.each.map(({ at_mm }) => at_mm)) ? "the lowest, " : "the one "}${formatLength(worst.at_mm, display)} above the foot`;
-  const carries = `${of100(member.of100)} of what ${many ? "they" : "it"} may, in ${checkWords(member.governs)}`;
+  const carries = `${ofWhatMay(member.of100, many)}, in ${checkWords(member.governs)}`;
   const verdict = member.of100 > 100 ? "It would not hold" : "It holds by these figures";
   return sentence(`${verdict}. ${upper(the)} ${many ? "give" : "gives"} first${where}${where === "" ? ": " : ", "}${carries}`);
 }
