@@ -126,7 +126,7 @@ test("what waits is added, changed and taken out where it stands, and what is re
   await page.getByLabel("Also waits: a step that").selectOption({ label: "loads it" });
   await page.getByLabel("The step that waits").selectOption({ label: "Final inspection" });
   await expect.poll(() => row(page, "Final inspection").count()).toBe(1);
-  expect(await words(row(page, "Final inspection"))).toContain("It may be loaded from");
+  expect(await words(row(page, "Final inspection"))).toContain("Earth or another load may lie on it from");
   await page.getByRole("button", { name: "change what holds Final inspection" }).click();
   await page.getByRole("button", { name: "it does not wait for this concrete" }).click();
   await expect.poll(() => row(page, "Final inspection").count()).toBe(0);

@@ -153,6 +153,7 @@ export const newBrace = (units: Units, rise_mm: number): Written => {
 export const newHoldDown = (units: Units): Written => ({ by: guessed(units, "anchor", "1000 lb", "4.5 kN"), number: 4 });
 export const newFastener = (units: Units, name: string): Written => guessed(units, name, "1000 lb", "4.5 kN");
 export const newMudsills = (units: Units): Written => ({
-  long: written(units, "3 ft", "900 mm"),
+  long: written(units, "2 ft", "600 mm"),
   wide: written(units, "9 1/4 in", "235 mm"),
+  stuff: { size: "2x10", flat: true },
 });
