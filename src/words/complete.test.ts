@@ -1,196 +1,24 @@
 import { describe, expect, test } from "vitest";
-import { rules } from "../core/access";
-import type { DetailValue, Finding, Statement, WayOut, WayOutKind } from "../core/base";
-import { type Build, codes, readDocument } from "../core/build";
-import { clockCodes } from "../core/clock";
-import { assumptions, compareCodes, planCodes, windowRules } from "../core/plan";
-import { pourCodes } from "../core/pour";
-import { examples } from "../examples";
-import { ways } from "./access/ways-out";
-import { assumptionSentence, findingSentence, linkSentence, sayings, statementSentence, wayOutSentence } from "./index";
-import { faultsOf } from "./lint.testing";
-
-const cellar = readDocument(await examples[1]!.load()).build as Build;
-const [step, other] = [cellar.steps[9]!.id, cellar.steps[20]!.id];
-const [piece, place, wait] = [cellar.pieces[3]!.id, cellar.places[3]!.id, cellar.waits.find(({ plain }) => !plain)!.id];
-const [delivery, booking, calendar, stock] = [
-  cellar.deliveries[2]!.id,
-  cellar.bookings[1]!.id,
-  cellar.calendars[0]!.id,
-  cellar.stock[0]!.id,
-];
-
-/** A value for each key that details have. */
-const values: Record<string, DetailValue> = {
-  step,
+import {
+  all,
+  booking,
+  buildFindings,
+  calendar,
+  cellar,
+  delivery,
   other,
   piece,
   place,
+  step,
+  values,
   wait,
-  delivery,
-  booking,
-  calendar,
-  of: stock,
-  holder: piece,
-  pour: step,
-  first: step,
-  second: other,
-  ring: [step, other],
-  waits: ["", ""],
-  steps: [step, other],
-  used: [other],
-  role: "hands",
-  lacks: "people",
-  status: "no-dates",
-  value: "58 inn",
-  nearest: "58 in",
-  choices: ["a", "b"],
-  wanted: 3,
-  found: "}",
-  name: "id",
-  kind: "length",
-  sort: "place",
-  key: "dept",
-  member: "tie-bars",
-  group: "columns",
-  what: "steps",
-  part: "2.depth",
-  unit: "mm",
-  least: 5,
-  most: 40_000,
-  line: 3,
-  column: 7,
-  characters: 6_000_000,
-  version: 2,
-  known: 1,
-  count: 3,
-  low: "3 h",
-  likely: "2 h",
-  high: "1 h",
-  start: "2027-03-06",
-  there: 2,
-  percent: 120,
-  have: 1,
-  people: 3,
-  room: 2,
-  named: 1,
-  minutes: 480,
-  unbroken: true,
-  siteDays: 2,
-  moved: 4,
-  otherOrders: 2,
-  boundAt: 90_000,
-  arrivesAt: 9000,
-  readyAt: 5000,
-  orderAt: -9000,
-  bookAt: -9000,
-  finishAt: 90_000,
-  beforeAt: 80_000,
-  nextAt: 12_000,
-  zone: "America/Nowhere",
-  date: "2027-02-30",
-  why: "day",
-  days: 28,
-  month: 2,
-  moment: "2027-03-14T02:30",
-  means: "2027-03-14T03:00",
-  table: "us",
-  year: 2050,
-  from: 2024,
-  to: 2045,
-  work: 100,
-};
-
-/** Keys of what is found about pours; a key that ends in a unit is a figure. */
-const ofPours: Record<string, DetailValue> = {
-  element: "columns",
-  before: "slab",
-  bars: "verticals",
-  parts: ["bands", "wales"],
-  part: "bands",
-  governs: "bending",
-  each: "metre",
-  why: "vibrated deep",
-  document: "din",
-  form: "wall",
-  shape: "column",
-  size: "2x5",
-  ply: "4/4",
-  grain: "across",
-  ground: "fresh fill",
-  exposure: "weather or ground",
-  because: "slab",
-  lacks: "wind",
-  unit: "",
-  source: "ACI 318",
-  what: "slump",
-  soil: "B",
-  panel: "a",
-  sort: "sides",
-  by: "lab",
-  of100: 101,
-};
-const pourValue = (code: string, key: string): DetailValue => own[code]?.[key] ?? ofPours[key] ?? values[key] ?? 12.5;
-
-/** Where one key means different things by code. */
-const own: Readonly<Record<string, Readonly<Record<string, DetailValue>>>> = {
-  "build.json": { wanted: "comma-or-end" },
-  "build.type": { wanted: ["text", "list"] },
-  "build.range": { value: "900 ft" },
-  "build.id-twice": { first: 2, second: 5 },
-  "build.windows-overlap": { first: "7:30-12:00", second: "11:00-15:00" },
-  "build.most-under-least": { least: "3 d", most: "24 h" },
-  "build.hold-ring": { ring: [piece, cellar.pieces[4]!.id] },
-  "build.way-ring": { ring: [place, cellar.places[4]!.id] },
-  "build.below-ring": { ring: [place, cellar.places[4]!.id] },
-  "build.outside": { value: "12 in", name: "slump", least: 0, most: 11, unit: "in", source: "ASTM C143 cone" },
-  "build.not-in-table": { value: "2x5", table: "lumber", nearest: "2x6" },
-  "build.low-above-high": { low: "60 °F", high: "48 °F" },
-  "build.not-rising": { first: "30 in", second: "16 in" },
-  "build.above-form": { value: "80 in", most: 1828.8 },
-  "build.form-misfit": { form: "edge", shape: "column" },
-  "build.break-before-pour": { value: "2027-05-01", poured: "2027-06-26", by: "fixed" },
-  "build.break-before-kept": { value: "2027-05-01", poured: "2027-06-26" },
-  "build.removal-before-pour": { by: "fixed" },
-  "build.over-strength": { value: `150 % of ${step}` },
-  "build.not-a-pour": { value: step },
-  "build.two-groups": { first: "columns", second: "windows" },
-  "build.before-start": { value: "2027-01-02" },
-  "build.which-copy": { value: "tie-column" },
-  "clock.unknown-holidays": { known: ["de", "us-federal"] },
-  "pressure.no-dimension": { what: "high_mm" },
-  "pressure.assumed": { keys: ["mix.weight", "mix.slump"] },
-  "form.guess": { what: "grade" },
-  "form.no-figure": { what: "spacing" },
-  "form.over": { at_mm: 100 },
-};
-
-const detailFor = (code: string, keys: readonly string[]) =>
-  Object.fromEntries(keys.map((key) => [key, own[code]?.[key] ?? (values[key] as DetailValue)]));
-const finding = (code: string, keys: readonly string[]): Finding => ({
-  code,
-  severity: "stop",
-  where: { list: "steps", id: step, key: "leansOn" },
-  detail: detailFor(code, keys),
-});
-
-const buildFindings = Object.entries(codes).map(([code, { detail }]) => finding(code, detail));
-const planFindings = Object.entries({ ...planCodes, ...compareCodes }).map(([code, detail]) => finding(code, detail));
-const clockFindings = clockCodes.map((code) =>
-  finding(code, ["zone", "date", "why", "days", "month", "moment", "means", "table", "year", "from", "to", "known"]),
-);
-const accessFindings = Object.keys(sayings)
-  .filter((code) => code.startsWith("access."))
-  .map((code) => finding(code, ["steps", "piece", "holder", "work"]));
-const pourFindings = Object.entries(pourCodes as Record<string, readonly string[]>).map(
-  ([code, keys]): Finding => ({
-    code,
-    severity: "stop",
-    where: { list: "pours", id: "porch" },
-    detail: Object.fromEntries(keys.map((key) => [key, pourValue(code, key)])),
-  }),
-);
-const all = [...buildFindings, ...planFindings, ...clockFindings, ...accessFindings, ...pourFindings];
+} from "../../test/fixtures/word-samples";
+import { rules } from "../core/access";
+import type { DetailValue, Statement, WayOut, WayOutKind } from "../core/base";
+import { assumptions, windowRules } from "../core/plan";
+import { ways } from "./access/ways-out";
+import { assumptionSentence, findingSentence, linkSentence, sayings, statementSentence, wayOutSentence } from "./index";
+import { faultsOf } from "./lint.testing";
 
 describe("every finding", () => {
   test("has a sentence, and every sentence a finding", () => {
