@@ -1,4 +1,5 @@
 import type { PersonId, PieceId, StepId, StockId } from "../../base";
+import type { PouredShape } from "../../concrete";
 import type { Amount, LocalMoment, Source } from "./amounts";
 import type { FormSpec } from "./forms";
 
@@ -36,34 +37,8 @@ export interface PourWeather {
   readonly wind_km_h: number | null;
 }
 
-/** Lengths in mm. `long` and `wide` are plan dimensions; a round one has its diameter in both. */
-export type ElementShape =
-  | {
-      readonly kind: "column" | "pier";
-      readonly long_mm: number;
-      readonly wide_mm: number;
-      readonly high_mm: number;
-      readonly round: boolean;
-    }
-  /** `thick` at the top; a batter is run over rise of one face, positive where the wall is thicker at its foot. */
-  | {
-      readonly kind: "wall";
-      readonly long_mm: number;
-      readonly thick_mm: number;
-      readonly high_mm: number;
-      readonly batter: { readonly a: number; readonly b: number };
-    }
-  | { readonly kind: "slab" | "deck slab" | "footing"; readonly long_mm: number; readonly wide_mm: number; readonly thick_mm: number }
-  /** A circular segment over `span`, `rise` at its crown, `thick` of concrete over it, `long` along its axis. */
-  | { readonly kind: "barrel"; readonly long_mm: number; readonly span_mm: number; readonly rise_mm: number; readonly thick_mm: number }
-  | {
-      readonly kind: "stair";
-      readonly wide_mm: number;
-      readonly steps: number;
-      readonly riser_mm: number;
-      readonly tread_mm: number;
-      readonly thick_mm: number;
-    };
+/** `long` and `wide` are plan dimensions; a round one has its diameter in both. The shapes are those whose volume and faces are known. */
+export type ElementShape = PouredShape;
 
 export type FaceName = "a" | "b" | "ends" | "sides" | "edges" | "soffit" | "top";
 
