@@ -16,6 +16,8 @@ const one: Readonly<Record<string, string>> = {
   bookings: "booking",
   groups: "group",
   pours: "pour",
+  solids: "drawn body",
+  parts: "part built from a kit",
 };
 
 /** "leansOn" is "leans on"; names inside a key ("2.depth") follow as "entry 2, depth". */

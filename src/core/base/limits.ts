@@ -55,6 +55,7 @@ export const limits = {
   volume: { least: 0, most: 2000, unit: "m3" },
   waste: { least: 0, most: 50, unit: "%" },
   cureDays: { least: 0, most: 365, unit: "days" },
+  turn: { least: -360, most: 360, unit: "degrees" },
   slope: { least: 0, most: 100, unit: "%" },
 } as const satisfies Readonly<Record<string, Range>>;
 

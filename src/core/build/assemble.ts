@@ -16,6 +16,7 @@ import { linkPlace } from "./link/places";
 import { withPours } from "./link/pour-steps";
 import { linkPour, stepOfPour } from "./link/pours";
 import { register } from "./link/register";
+import { linkSolid } from "./link/solids";
 import { linkStep } from "./link/steps";
 import { linkChoice, linkWait } from "./link/waits";
 import type { Build, Indexes, Wait } from "./model";
@@ -32,6 +33,7 @@ const blank: Head = {
   site: { zone: "UTC", latitude: 0, longitude: 0, units: "us", sides: [], usualTemperatures_C: null, days_C: [] },
   start: "2000-01-01",
   usual: null,
+  resumes: null,
   pressure: null,
 };
 
@@ -176,6 +178,7 @@ function link(head: Head, read: ReadLists, written: Written, names: Names, kept:
     name: head.name,
     site: head.site,
     start: head.start,
+    resumes: head.resumes,
     usual: context.usual,
     calendars: context.calendars,
     people,
@@ -190,6 +193,8 @@ function link(head: Head, read: ReadLists, written: Written, names: Names, kept:
     bookings,
     groups: lists.groups.map(({ draft }) => ({ id: asId(draft.id), name: draft.name, count: draft.count })),
     pours,
+    solids: lists.solids.map(({ draft }) => linkSolid(draft, names)),
+    parts: lists.parts.map(({ draft }) => draft),
     pressure: head.pressure ?? "aci-us",
     kept: keptPlan,
     at,

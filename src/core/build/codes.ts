@@ -41,6 +41,7 @@ export const codes = {
   /** `table`: lumber, grade, plywood, plywood-along, bar. */
   "build.not-in-table": { severity: "stop", bars: true, detail: ["part", "value", "table", "choices", "nearest"] },
   "build.order-of-three": { severity: "stop", bars: true, detail: ["low", "likely", "high"] },
+  "build.done-backwards": { severity: "stop", bars: true, detail: ["start", "finish"] },
   "build.days-of-work": { severity: "stop", bars: true, detail: ["part", "value"] },
   "build.two-clocks": { severity: "stop", bars: true, detail: ["part", "value", "calendar"] },
   "build.most-under-least": { severity: "stop", bars: true, detail: ["least", "most"] },

@@ -109,6 +109,7 @@ describe("members", () => {
       equipment: [],
       notBefore: null,
       deadline: null,
+      done: null,
       fixed: null,
       weather: null,
       tools: [],

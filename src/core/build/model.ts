@@ -1,5 +1,6 @@
 import type { CalendarId } from "../base";
 import type { LocalMoment } from "./model/amounts";
+import type { Part, Solid } from "./model/parts";
 import type { Pour, PressureDocument } from "./model/pours";
 import type { Booking, CalendarSpec, Delivery, Equipment, Person, Site, Stock } from "./model/site";
 import type { Choice, Step, Wait } from "./model/steps";
@@ -7,6 +8,7 @@ import type { Group, Piece, Place } from "./model/structure";
 
 export type * from "./model/amounts";
 export type * from "./model/forms";
+export type * from "./model/parts";
 export type * from "./model/pours";
 export type * from "./model/site";
 export type * from "./model/steps";
@@ -22,6 +24,8 @@ export interface Build {
   readonly site: Site;
   /** Local date of the first day, "2027-03-06". Its local midnight is minute 0. */
   readonly start: string;
+  /** Whatever is not done yet starts no earlier than this; null: from the start. */
+  readonly resumes: LocalMoment | null;
   /** The calendar a step works on when it names none. */
   readonly usual: CalendarId;
   readonly calendars: readonly CalendarSpec[];
@@ -37,6 +41,9 @@ export interface Build {
   readonly bookings: readonly Booking[];
   readonly groups: readonly Group[];
   readonly pours: readonly Pour[];
+  /** The structure drawing, and what was built from kits; neither is read by order or plan. */
+  readonly solids: readonly Solid[];
+  readonly parts: readonly Part[];
   /** Whose pressure formula the forms are judged by. */
   readonly pressure: PressureDocument;
   readonly kept: KeptPlan | null;

@@ -14,7 +14,9 @@ export type Removable =
   | "choices"
   | "pours"
   | "bookings"
-  | "groups";
+  | "groups"
+  | "solids"
+  | "parts";
 
 /** Where the members of one list are spoken of. `texts`: ids in a list. `whole`: entries of a list, or whole members, that mean nothing without it. */
 interface Mentions {
@@ -32,8 +34,10 @@ const mentions: Partial<Record<Removable, Mentions>> = {
       ["steps", "after"],
       ["steps", "trial", "decides"],
       ["groups", "members"],
+      ["solids", "bars"],
     ],
     entries: [["pours", "removals", "step"]],
+    fields: [["solids", "pour"]],
     members: [
       ["waits", "from"],
       ["waits", "to"],
@@ -46,6 +50,8 @@ const mentions: Partial<Record<Removable, Mentions>> = {
       ["steps", "puts"],
       ["steps", "takes"],
       ["groups", "members"],
+      ["solids", "pieces"],
+      ["solids", "form"],
     ],
     entries: [["steps", "leansOn", "piece"]],
     inElements: ["pieces"],
@@ -61,6 +67,7 @@ const mentions: Partial<Record<Removable, Mentions>> = {
       ["pieces", "fills"],
       ["places", "below"],
       ["groups", "members"],
+      ["solids", "places"],
     ],
     entries: [
       ["steps", "reaches", "place"],

@@ -127,6 +127,8 @@ export const fileSayings = {
   "build.whole": ({ at, detail }) => `${at}: ${quoted(text(detail, "value"))} should be a whole number`,
   "build.order-of-three": ({ at, detail }) =>
     `${at}: low, likely and high should rise, and ${text(detail, "low")}, ${text(detail, "likely")}, ${text(detail, "high")} do not`,
+  "build.done-backwards": ({ at, detail }) =>
+    `${at}: finished ${quoted(text(detail, "finish"))} is before begun ${quoted(text(detail, "start"))}; put the finish after the start`,
   "build.days-of-work": ({ at, detail }) =>
     `${at}: ${quoted(text(detail, "value"))} of work can be read two ways; write working time in hours, like 16 h`,
   "build.two-clocks": ({ at, detail, voice }) =>

@@ -48,6 +48,8 @@ export interface Step {
   readonly trial: { readonly rounds: number; readonly round: number; readonly decides: readonly StepId[]; readonly what: string } | null;
   /** Taken from the pour of this step where one is written. */
   readonly pour: { readonly strength_MPa: number; readonly cement: PourCement } | null;
+  /** When it was really begun and finished; null: not done yet. A done step does not move. */
+  readonly done: { readonly start: LocalMoment; readonly finish: LocalMoment } | null;
   readonly from: Source | null;
   readonly group: Membership | null;
 }

@@ -67,6 +67,7 @@ type StepFixed = Pick<
   | "cautions"
   | "notes"
   | "pour"
+  | "done"
   | "from"
 >;
 

@@ -4,7 +4,7 @@ import { bars } from "../codes";
 import type { RawKept } from "../link/others";
 import type { PressureDocument, Site } from "../model";
 import { head, kept, type ListName, listNames } from "../schema/document";
-import { readDate, readMoment } from "./dates";
+import { maybeMoment, readDate, readMoment } from "./dates";
 import { Notes } from "./notes";
 import { spot } from "./quantities";
 import { readDays, readLowAndHigh } from "./temperatures";
@@ -16,6 +16,7 @@ export interface Head {
   readonly site: Site;
   readonly start: string;
   readonly usual: string | null;
+  readonly resumes: string | null;
   readonly pressure: PressureDocument | null;
 }
 
@@ -42,6 +43,7 @@ export function readHead(document: Readonly<Record<string, unknown>>): { head: H
     },
     start: readDate(spot(notes, "start"), plain.start),
     usual: plain.usual ?? null,
+    resumes: maybeMoment(spot(notes, "resumes"), plain.resumes),
     pressure: plain.pressure ?? null,
   };
   return { head: notes.findings.some(bars) ? null : read, findings: notes.findings };

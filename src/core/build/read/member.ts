@@ -4,6 +4,7 @@ import { type ListName, lists, type Member } from "../schema/document";
 import { isObject } from "../schema/shape";
 import { Notes, shown } from "./notes";
 import { readBooking, readCalendar, readDelivery, readEquipment, readGroup, readPerson, readStock } from "./others";
+import { readPart, readSolid } from "./part";
 import { readPiece } from "./piece";
 import { readPlace } from "./place";
 import { readPour } from "./pour";
@@ -25,6 +26,8 @@ const readers = {
   deliveries: readDelivery,
   bookings: readBooking,
   groups: readGroup,
+  solids: readSolid,
+  parts: readPart,
 } satisfies { [L in ListName]: (raw: Member<L>, notes: Notes) => unknown };
 
 export type Draft<L extends ListName> = ReturnType<(typeof readers)[L]>;

@@ -1,7 +1,7 @@
 import type { Step } from "../model";
 import type { Member } from "../schema/document";
 import { maybeAmount } from "./amounts";
-import { maybeMoment } from "./dates";
+import { maybeMoment, readMoment } from "./dates";
 import type { StepDraft } from "./drafts";
 import { type Notes, shown } from "./notes";
 import { readReaches } from "./place";
@@ -38,6 +38,15 @@ function readHands(raw: Raw["hands"]): Step["hands"] {
   if (raw === undefined) return anyHands;
   if (typeof raw === "number") return raw === 0 ? none : [{ role: "hands", number: raw }];
   return raw.map((need) => ({ role: need.role, number: need.number ?? 1 })).filter((need) => need.number > 0);
+}
+
+/** When it was really done; a finish before its start is a slip of the pen. */
+function readDone(raw: Raw["done"], notes: Notes): Step["done"] {
+  if (raw === undefined) return null;
+  const at = spot(notes, "done");
+  const done = { start: readMoment(inside(at, "start"), raw.start), finish: readMoment(inside(at, "finish"), raw.finish) };
+  if (done.finish < done.start) notes.say("build.done-backwards", "done", { start: shown(raw.start), finish: shown(raw.finish) });
+  return done;
 }
 
 function readWeather(raw: Raw["weather"], notes: Notes): Step["weather"] {
@@ -77,6 +86,7 @@ export function readStep(raw: Raw, notes: Notes): StepDraft {
       cautions: raw.cautions ?? none,
       notes: raw.notes ?? "",
       pour: pour ? { strength_MPa: strength_MPa(spot(notes, "pour", "strength"), pour.strength), cement: pour.cement ?? "I" } : null,
+      done: readDone(raw.done, notes),
       from: raw.from ?? workSource(raw),
     },
     unsaid: { sort: raw.sort === undefined, work: raw.work === undefined, unbroken: raw.unbroken === undefined },

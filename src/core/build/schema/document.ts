@@ -1,5 +1,6 @@
 import * as v from "valibot";
 import * as m from "./members";
+import { part, solid } from "./parts";
 import { pour, pressureDocuments } from "./pours";
 import * as s from "./scalars";
 
@@ -30,6 +31,7 @@ export const head = v.looseObject({
     days: v.optional(v.array(day)),
   }),
   start: s.date,
+  resumes: v.optional(s.moment),
   usual: v.optional(s.ref),
   pressure: v.optional(v.picklist(pressureDocuments)),
   notes: v.optional(s.line),
@@ -50,6 +52,8 @@ export const lists = {
   deliveries: m.delivery,
   bookings: m.booking,
   groups: m.group,
+  solids: solid,
+  parts: part,
 } as const;
 
 export type ListName = keyof typeof lists;
@@ -81,6 +85,8 @@ export const document = v.looseObject({
   deliveries: several(m.delivery),
   bookings: several(m.booking),
   groups: several(m.group),
+  solids: several(solid),
+  parts: several(part),
   kept: v.optional(kept),
 });
 export type Member<L extends ListName> = v.InferOutput<(typeof lists)[L]>;
