@@ -2,7 +2,7 @@ import { type Apply, withWaysOut } from "../core/access";
 import type { Finding } from "../core/base";
 import { type Build, readDocument } from "../core/build";
 import { apply } from "../core/edit";
-import { type Plan, withEffects } from "../core/plan";
+import { asDone, asDoneAfter, type Plan, withEffects } from "../core/plan";
 import { effectSentence, findingSentence, gathered, statementSentence, wayOutSentence } from "../words";
 
 /** A finding with its reasons and its ways out, indented below it. */
@@ -34,5 +34,5 @@ export function inGravity(findings: readonly Finding[]): Finding[] {
 /** The findings in that order, blocks of order with the ways out that were tried and work, and what each does to the finish. */
 export function withWays(build: Build, document: unknown, findings: readonly Finding[], now?: () => Plan): Finding[] {
   const edited: Apply = (edits) => readDocument(apply(document, edits).document).build;
-  return withEffects(build, withWaysOut(build, inGravity(findings), edited), edited, now);
+  return withEffects(build, withWaysOut(asDone(build), inGravity(findings), asDoneAfter(edited)), edited, now);
 }

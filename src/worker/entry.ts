@@ -2,7 +2,7 @@ import { waysOut, why, withWaysOut } from "../core/access";
 import type { DocumentEdit } from "../core/base";
 import { type Build, readDocument } from "../core/build";
 import { apply } from "../core/edit";
-import { type Plan, plan, planMay, withEffects } from "../core/plan";
+import { asDone, asDoneAfter, type Plan, plan, planMay, withEffects } from "../core/plan";
 import { orderDrawing } from "../draw";
 import type { Answers, Ask, Question, Questions } from "./protocol";
 import { Server } from "./server";
@@ -40,12 +40,12 @@ const answers: { readonly [Q in Question]: (read: Read, more: Questions[Q]) => A
   plan: (read) => ({ plan: read.plan() }),
   trial: (read) => ({ plan: read.plan() }),
   ways: ({ build, edited, plan }, { findings }: Questions["ways"]) => ({
-    findings: withEffects(build, withWaysOut(build, findings, edited), edited, plan),
+    findings: withEffects(build, withWaysOut(asDone(build), findings, asDoneAfter(edited)), edited, plan),
   }),
   may: ({ build, edited, plan }, { before, after }: Questions["may"]) => {
     const may = planMay(build, at(build, before), at(build, after));
     if (may.verdict !== "no" || !may.finding.because) return { may };
-    const found = { ...may.finding, waysOut: may.finding.waysOut ?? waysOut(build, may.finding, edited) };
+    const found = { ...may.finding, waysOut: may.finding.waysOut ?? waysOut(asDone(build), may.finding, asDoneAfter(edited)) };
     return { may: { ...may, finding: withEffects(build, [found], edited, plan)[0] ?? found } };
   },
   why: ({ build, plan }, { before, after }: Questions["why"]) => ({ why: why(build, plan().access, at(build, before), at(build, after)) }),

@@ -46,7 +46,7 @@ describe("the table of rules", () => {
       if (answer.verdict === "no") look(answer.finding.because ?? [], false);
     }
     expect([...wrong]).toEqual([]);
-    const timed = ["work", "not-before", "deadline", "fixed", "refused"];
+    const timed = ["work", "not-before", "deadline", "fixed", "refused", "done"];
     expect(Object.keys(rules).filter((rule) => !seen.has(rule) && !timed.includes(rule))).toEqual([]);
   });
 
@@ -55,7 +55,7 @@ describe("the table of rules", () => {
       Object.entries(rules)
         .filter(([, rule]) => rule.kind === kind)
         .map(([name]) => name);
-    expect(of("fact")).toEqual(["ways", "through", "closes", "makes", "fills", "up-down", "work"]);
+    expect(of("fact")).toEqual(["ways", "through", "closes", "makes", "fills", "up-down", "work", "done"]);
     expect(of("reach")).toEqual(["reach", "off", "leans", "held", "hold-point"]);
     expect(of("date")).toEqual(["not-before", "deadline", "fixed"]);
     expect(of("link")).toEqual(["wait", "choice", "refused", "asked"]);

@@ -119,6 +119,13 @@ export const rules = {
     detail: {},
     says: "An inspection stops the work at a place: it sees the place, whoever works there does so before it or while the place is closed, nothing fills it before.",
   },
+  done: {
+    kind: "fact",
+    fields: ["step", "other"],
+    inArc: [],
+    detail: { date: "when it was finished, as written" },
+    says: "A step is done, and another is not: it can only come after. Without it: the tick is taken back.",
+  },
   "not-before": { kind: "date", fields: ["step"], inArc: [], detail: { date: "as written" }, says: "A step does not start before a date." },
   deadline: { kind: "date", fields: ["step"], inArc: [], detail: { date: "as written" }, says: "A step is done by a date." },
   fixed: { kind: "date", fields: ["step"], inArc: [], detail: { date: "as written" }, says: "A step starts at a date." },

@@ -51,6 +51,7 @@ export type WayOutKind =
   | "later"
   | "down-between"
   | "second-inspection"
+  | "untick"
   | "move-date"
   | "drop-wait";
 

@@ -7,6 +7,7 @@ import type { Capacity } from "../schedule";
 import { type Bound, ClockList, type DateOf, furthest } from "./bound";
 import { type Crews, crewsOf } from "./crews";
 import { fixesOf, together } from "./fixes";
+import { doneAt } from "./history";
 import { linksOf } from "./links";
 import { fromMoment, isDate, startWithin, untilMoment } from "./moments";
 import { placeNeeds } from "./places";
@@ -53,14 +54,25 @@ export function bind(build: Build, access: Access, clocks: Clocks, seen: Elapsed
   };
 
   build.steps.forEach((step, s) => {
+    if (step.done !== null) {
+      const { start, finish } = doneAt(step.done);
+      clock[s] = list.of(clocks.elapsed);
+      fixed[s] = Math.max(0, fromMoment(clocks, start));
+      fixedOf[s] = "done";
+      amount[s] = Math.max(0, fromMoment(clocks, finish) - fixed[s]!);
+      unbroken[s] = 1;
+      return;
+    }
     clock[s] = list.of(crews.clock(step));
     amount[s] = step.work.likely_min;
     unbroken[s] = step.unbroken ? 1 : 0;
+    if (build.resumes !== null) notBefore(s, fromMoment(clocks, build.resumes), "resumes");
     if (step.notBefore !== null) notBefore(s, fromMoment(clocks, step.notBefore), "not-before");
     if (step.deadline !== null) dueBy(s, untilMoment(clocks, step.deadline), "deadline");
   });
   // Dates that contradict each other are told by clashes.ts; the first counts here.
-  for (const [s, fixes] of fixesOf(build)) for (const f of together(fixes)) fix(s, f.moment, f.booking < 0 ? "fixed" : "booking");
+  for (const [s, fixes] of fixesOf(build))
+    if (build.steps[s]!.done === null) for (const f of together(fixes)) fix(s, f.moment, f.booking < 0 ? "fixed" : "booking");
   build.deliveries.forEach((delivery, d) => {
     const j = steps + d;
     clock[j] = list.of(clocks.calendar(delivery.calendar));

@@ -15,6 +15,8 @@ const weight: Readonly<Record<Holder["kind"], number>> = {
   "not-before": 3,
   fixed: 3,
   booking: 3,
+  resumes: 3,
+  done: 3,
   window: 3,
   "start-of-build": 4,
   "on-purpose": 5,
@@ -52,7 +54,7 @@ export function turnOf(bound: Bound, turns: readonly Turn[], link: number): Turn
 export function holderOf(bound: Bound, turns: readonly Turn[], j: number, { link, from, ready }: Candidate): Holder {
   if (link < 0) {
     const of = bound.releaseOf[j];
-    return dated(of === "booking" || of === "fixed" ? of : "not-before", ready);
+    return dated(of === "booking" || of === "fixed" || of === "resumes" ? of : "not-before", ready);
   }
   const turn = turnOf(bound, turns, link);
   if (turn !== null) return { kind: turn.kind, job: from, of: turn.of };
@@ -60,6 +62,6 @@ export function holderOf(bound: Bound, turns: readonly Turn[], j: number, { link
   return row < 0 ? { kind: "delivery", delivery: from - bound.build.steps.length } : { kind: "wait", job: from, row };
 }
 
-export function dated(kind: "not-before" | "fixed" | "booking", date: ElapsedMinute): Holder {
+export function dated(kind: "not-before" | "fixed" | "booking" | "resumes" | "done", date: ElapsedMinute): Holder {
   return { kind, date };
 }

@@ -25,6 +25,8 @@ export const planCodes = {
   "plan.nobody-named": [],
   /** People enough are there, but nobody could be named for all of the step without a hand-over in the middle. */
   "plan.hand-over": ["step", "wanted"],
+  /** `other` is done, though `step`, which is not, was to come before it. */
+  "plan.done-first": ["step", "other"],
 } as const satisfies Readonly<Record<string, readonly string[]>>;
 
 export type PlanCode = keyof typeof planCodes;

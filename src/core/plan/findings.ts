@@ -1,4 +1,5 @@
 import type { ElapsedMinute, Finding } from "../base";
+import type { Build, Step } from "../build";
 import type { Bound } from "./bound";
 import type { PlanCode } from "./codes";
 import type { Plan } from "./plan";
@@ -56,6 +57,24 @@ export function needsFindings(bound: Bound): Finding[] {
     if (wanted > have) out.push(finding("plan.stock-short", "stop", { list, id: stock.id }, { of: stock.id, wanted, have }));
   });
   return out;
+}
+
+/** Steps that are not done though what was to come after them is: a tick forgotten, or something left out. */
+export function historyFindings(build: Build): Finding[] {
+  const stepAt = (id: string): Step | undefined => build.steps[build.at.step.get(id) ?? -1];
+  const pairs = new Map<string, readonly [string, string]>();
+  const note = (step: Step | undefined, other: Step | undefined): void => {
+    if (step?.done === null && other && other.done !== null) pairs.set(`${step.id} ${other.id}`, [step.id, other.id]);
+  };
+  for (const { from, to, fromEnd, toEnd, least, most } of build.waits)
+    if (fromEnd === "finish" && toEnd === "start" && (least !== null || most === null)) note(stepAt(from), stepAt(to));
+  for (const { up, down, fills } of build.pieces) {
+    note(build.steps[up], build.steps[down]);
+    for (const step of build.steps) if (step.holdPoint?.places.some((place) => fills.includes(place))) note(step, build.steps[up]);
+  }
+  return [...pairs.values()].map(([step, other]) =>
+    finding("plan.done-first", "look", { list: "steps", id: step, key: "done" }, { step, other }),
+  );
 }
 
 /** What the dates of a plan give cause to say. */

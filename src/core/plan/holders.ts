@@ -60,7 +60,10 @@ class Holders {
   #of(j: number): Held {
     const { served: p, plan, bound } = this;
     const start = plan.start[j]! as ElapsedMinute;
-    if (p.fixed[j]! >= 0) return { holder: dated(bound.fixedOf[j] === "booking" ? "booking" : "fixed", start), ready: start };
+    if (p.fixed[j]! >= 0) {
+      const of = bound.fixedOf[j];
+      return { holder: dated(of === "booking" || of === "done" ? of : "fixed", start), ready: start };
+    }
     const all = this.#candidates(j);
     const exact: Candidate[] = [];
     for (const c of all) if (c.leads === start && c.replayed === start && !this.#onPurpose(c.from)) exact.push(c);

@@ -9,6 +9,7 @@ export {
 } from "./codes";
 export { compare } from "./compare";
 export { withEffect, withEffects } from "./effects";
+export { asDone, asDoneAfter } from "./history";
 export { type KeptPart, keep } from "./keep";
 export { type PlanMay, planMay } from "./may";
 export * from "./plan";

@@ -1,6 +1,7 @@
 import { type May, may } from "../access";
 import type { ElapsedMinute, WaitId } from "../base";
 import type { Build, Wait } from "../build";
+import { asDone } from "./history";
 import { plan } from "./plan-of";
 
 /** As access answers, with dates and people: a yes carries the finish that would follow. */
@@ -8,7 +9,7 @@ export type PlanMay = Exclude<May, { readonly verdict: "yes" }> | { readonly ver
 
 /** May step `before` finish before step `after` starts? No with the minimal set, "not found" where only people, stock or room stood in the way. */
 export function planMay(build: Build, before: number, after: number): PlanMay {
-  const order = may(build, before, after);
+  const order = may(asDone(build), before, after);
   if (order.verdict !== "yes") return order;
   const from = build.steps[before]!.id;
   const to = build.steps[after]!.id;

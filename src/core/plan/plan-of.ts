@@ -8,7 +8,8 @@ import type { Bound } from "./bound";
 import { chainOf } from "./chain";
 import { clashFindings } from "./clashes";
 import { crowdOf } from "./crowd";
-import { dateFindings, finding, needsFindings } from "./findings";
+import { dateFindings, finding, historyFindings, needsFindings } from "./findings";
+import { asDone } from "./history";
 import { holdersOf } from "./holders";
 import { namesOf } from "./names";
 import { type Ordered, orderWithDates } from "./order";
@@ -30,7 +31,14 @@ export const engine = "batterboard-1";
  * Dates for every step and delivery of a build, and why. Pure and deterministic. What cannot be planned comes back with a status and findings, and with
  * empty lists of dates.
  */
-export function plan(build: Build): Plan {
+export function plan(written: Build): Plan {
+  const build = asDone(written);
+  const made = planned(build);
+  if (build === written) return made;
+  return { ...made, handMinutes: handMinutesOf(written), findings: [...made.findings, ...historyFindings(written)] };
+}
+
+function planned(build: Build): Plan {
   const clocks = buildClocks(build);
   const ordered = orderWithDates(build, clocks);
   const { bound, result } = ordered;
@@ -130,7 +138,7 @@ function dated(bound: Bound, clocks: Clocks, solution: Solution, early: Solution
     days: siteDays(bound, stepDates, deliveries, closings, visits),
     visits,
     waits: waitDates(bound, solution),
-    handMinutes: build.steps.reduce((sum, step, s) => sum + step.work.likely_min * handsOf(build, s), 0),
+    handMinutes: handMinutesOf(build),
     assumes: assumptionsOf(bound),
   };
   return { ...made, findings: [...before, ...handOvers(bound, named.short), ...dateFindings(bound, made)] };
@@ -200,10 +208,12 @@ function undated(build: Build, ordered: Ordered, status: Plan["status"], finding
     days: [],
     visits: [],
     waits: [],
-    handMinutes: build.steps.reduce((sum, step, s) => sum + step.work.likely_min * handsOf(build, s), 0),
+    handMinutes: handMinutesOf(build),
     assumes: [],
   };
 }
+
+const handMinutesOf = (build: Build): number => build.steps.reduce((sum, step, s) => sum + step.work.likely_min * handsOf(build, s), 0);
 
 function assumptionsOf(bound: Bound): string[] {
   const { access, build } = bound;

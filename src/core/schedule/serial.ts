@@ -57,8 +57,7 @@ export class SerialPass {
 
   run(): Attempt {
     const p = this.ground.problem;
-    for (let j = 0; j < p.jobs; j++) {
-      if (p.fixed[j]! < 0) continue;
+    for (const j of this.fixedFirst()) {
       if (this.ledger.search(j, p.fixed[j]!) !== p.fixed[j]!) return this.stuckAt(j, this.ledger.lacking);
       this.place(j, p.fixed[j]!, this.ledger.finishOf(j, p.fixed[j]!));
     }
@@ -80,6 +79,23 @@ export class SerialPass {
       if (stuck !== null) return stuck;
     }
     return { solution: { start: this.start, finish: this.finish }, stuck: null };
+  }
+
+  /** Fixed jobs by their dates, so that what one brings back is there for the next; what needs nothing and brings stock stands before any of them. */
+  private fixedFirst(): readonly number[] {
+    const p = this.ground.problem;
+    const { adj } = this.ground.net;
+    const fixed: number[] = [];
+    for (let j = 0; j < p.jobs; j++) if (p.fixed[j]! >= 0) fixed.push(j);
+    if (fixed.length === 0) return fixed;
+    for (const { arrivals } of p.stocks) {
+      for (const { job: j } of arrivals) {
+        if (this.placed[j] === 1 || p.fixed[j]! >= 0 || adj.inAt[j] !== adj.inAt[j + 1]) continue;
+        const t = this.ledger.search(j, this.floor[j]!);
+        if (t < never && t <= this.ground.limit[j]!) this.place(j, t, this.ledger.finishOf(j, t));
+      }
+    }
+    return fixed.sort((a, b) => p.fixed[a]! - p.fixed[b]! || a - b);
   }
 
   /** Places a job, or makes room for it by sending others back; returns why the pass must be given up, if it must. */

@@ -25,6 +25,10 @@ export function gapReason(build: Build, plan: Plan, holder: Holder): string | nu
       return "booked";
     case "fixed":
       return "date fixed";
+    case "resumes":
+      return "goes on";
+    case "done":
+      return null;
     case "not-before":
       return "not before";
     case "window":

@@ -121,6 +121,7 @@ const facts: Readonly<Record<RuleName | WindowRule, Saying>> = {
   },
   "hold-point": ({ step, place }, voice) =>
     `${voice.step(step)} stops the work at ${voice.place(place)} and must see it: nothing fills it before, and work there is done before or goes on while the place is closed`,
+  done: ({ step, other }, voice) => `${voice.step(step)} is done already, so ${voice.step(other)} can only come after it`,
   "not-before": dated("does not begin before"),
   deadline: due,
   fixed: dated("is fixed for"),

@@ -52,6 +52,7 @@ export const ways: Readonly<Record<WayOutKind, (detail: Detail, voice: Voice) =>
   "down-between": (detail, voice) => `Take ${piece(detail, voice)} down for ${step(detail, voice)}, and put it up again`,
   "second-inspection": (detail, voice) =>
     `Have a second inspection${text(detail, "place") === "" ? "" : ` at ${place(detail, voice)}`}${other(detail, voice) === "" ? "" : `, after ${other(detail, voice)}`}, besides ${step(detail, voice)}`,
+  untick: (detail, voice) => `Take the tick off ${step(detail, voice)}, if it is not done after all`,
   "move-date": (detail, voice) => {
     const id = text(detail, "step") || text(detail, "delivery") || text(detail, "booking");
     const what = text(detail, "step") === "" ? voice.any(id) : voice.step(id);
@@ -104,6 +105,7 @@ const besides: Readonly<Record<WayOutKind, string>> = {
   later: "a piece put up later",
   "down-between": "a piece taken down in between",
   "second-inspection": "a second inspection",
+  untick: "a tick taken off",
   "move-date": "a date moved",
   "drop-wait": "a link dropped",
 };

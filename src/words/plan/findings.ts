@@ -59,6 +59,8 @@ export const planSayings: Readonly<Record<PlanCode, (told: Told) => string>> = {
   "plan.book-by-past": ({ detail, voice }) =>
     `${voice.any(text(detail, "booking"))} would have to be booked by ${voice.day(figure(detail, "bookAt"))}, before the build begins; ask sooner or begin later`,
   "plan.nobody-named": () => "Nobody is named in this build, so it is planned by its calendars alone",
+  "plan.done-first": ({ detail, voice }) =>
+    `${voice.step(text(detail, "other"))} is done, though ${voice.step(text(detail, "step"))} was to come before it; tick that too if it was done, else it is planned after`,
   "plan.hand-over": ({ detail, voice }) =>
     `${voice.step(text(detail, "step"))} wants ${spelled(figure(detail, "wanted"), "person", "people")}, and ${spelled(figure(detail, "named"), "is", "are")} there for all of it; somebody has to take over in the middle`,
 };

@@ -55,6 +55,10 @@ function holderClause(step: number, { holder, start }: StepDates, plan: Plan, vo
       return `it is fixed for ${voice.moment(holder.date)}`;
     case "booking":
       return `it is booked for ${voice.moment(holder.date)}`;
+    case "resumes":
+      return `what is not done yet goes on from ${voice.moment(holder.date)}`;
+    case "done":
+      return "it is done";
     case "on-purpose":
       return `it is put late on purpose, close before ${jobWords(holder.job, voice)}`;
   }
@@ -118,6 +122,7 @@ function freeAt(holder: Holder, plan: Plan): number | null {
     case "stock":
       return plan.steps[holder.job]?.finish ?? null;
     case "not-before":
+    case "resumes":
       return holder.date;
     default:
       return null;

@@ -1,5 +1,6 @@
 import type { Build } from "../../build";
 import type { RefusedLink } from "../result";
+import { compileDone } from "./done";
 import { compileHeld } from "./held";
 import { compileHoldPoints } from "./hold-points";
 import { Program } from "./program";
@@ -16,13 +17,14 @@ export function compile(build: Build, refuse: readonly (readonly RefusedLink[])[
   compileSteps(program, reaching, asked);
   compileHoldPoints(program, reaching, asked);
   build.pieces.forEach((piece, p) => {
-    if (piece.up < 0 || piece.down < 0) return;
+    if (piece.up < 0 || piece.down < 0 || program.isDone(piece.down)) return;
     const ids = { step: build.steps[piece.up]?.id ?? "", other: build.steps[piece.down]?.id ?? "" };
     const fact = program.facts.add({ rule: "up-down", piece: piece.id, ...ids }, "pieces", p * 1000 + 3);
     program.clause(fact, -1, [program.before(piece.up, piece.down)]);
   });
   compileHeld(program);
   compileWaits(program);
+  compileDone(program);
   compileRefusals(program, refuse);
   return program;
 }

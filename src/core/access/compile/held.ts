@@ -31,12 +31,12 @@ export function compileHeld(program: Program): void {
       }
       return whole;
     };
-    if (piece.up >= 0) program.clause(fact, -1, wholeAt(piece.up), piece.up);
+    if (piece.up >= 0 && !program.isDone(piece.up)) program.clause(fact, -1, wholeAt(piece.up), piece.up);
     const takers: number[] = [];
     for (const set of sets) {
       for (const p of set) {
         const { down } = stand.piece(p);
-        if (down >= 0 && down !== piece.down && !takers.includes(down)) takers.push(down);
+        if (down >= 0 && down !== piece.down && !program.isDone(down) && !takers.includes(down)) takers.push(down);
       }
     }
     for (const t of takers.sort((a, b) => a - b)) {

@@ -28,7 +28,7 @@ export function compileHoldPoints(program: Program, reaching: Reaching, asked: r
         if (s === h || closing.fills.includes(s) || (closing.by.includes(s) && needs.every((need) => forSetting.includes(need)))) continue;
         program.clause(fact, -1, [program.before(s, h), ...closing.closedAt(s, fact)], h);
       }
-      for (const up of closing.fills) program.clause(fact, -1, [program.before(h, up)], h);
+      for (const up of closing.fills) if (!program.isDone(up)) program.clause(fact, -1, [program.before(h, up)], h);
     }
   });
 }

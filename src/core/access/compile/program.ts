@@ -57,6 +57,13 @@ export class Program {
   /** Links with amounts that the order layer must tell from their bare precedence, because a refusal speaks of them. */
   readonly live = new Set<number>();
 
+  /** Pairs of a done step and one that is not, of which some clause could ask that the second be first. */
+  readonly tooLate: number[] = [];
+
+  isDone(s: number): boolean {
+    return (this.build.steps[s]?.done ?? null) !== null;
+  }
+
   get clauses(): number {
     return this.fact.length;
   }
@@ -95,6 +102,7 @@ export class Program {
       bare = this.atoms;
       this.#bareLinks.set(key, bare);
       this.#atom(s, t, 2 * finish + start, -1, -1, bare);
+      if (this.isDone(t) && !this.isDone(s)) this.tooLate.push(t, s);
     }
     return least < 0 && most < 0 ? bare : this.#link(s, t, 2 * finish + start, least, most, bare);
   }

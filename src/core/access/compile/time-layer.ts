@@ -78,7 +78,8 @@ function ownGaps(program: Program, bounds: TimeBounds): { readonly fact: number;
     const notBefore = bounds.notBefore(s);
     const deadline = bounds.deadline(s);
     const fixed = bounds.fixed(s);
-    if (notBefore !== null) say("not-before", { date: step.notBefore ?? "" }, [{ from: epoch, to: start, delay: notBefore }]);
+    if (notBefore !== null)
+      say("not-before", { date: step.notBefore ?? program.build.resumes ?? "" }, [{ from: epoch, to: start, delay: notBefore }]);
     if (deadline !== null) say("deadline", { date: step.deadline ?? "" }, [{ from: finish, to: epoch, delay: -deadline }]);
     if (fixed !== null) {
       say("fixed", { date: step.fixed ?? "" }, [

@@ -32,6 +32,12 @@ export const secondInspection: Maker = (blocked) =>
       });
   });
 
+/** A tick that was a slip: the step is not done after all. */
+export const untick: Maker = (blocked) =>
+  [...new Set(saying(blocked, "done").map(({ step }) => step ?? ""))].map(
+    (step): Candidate => ({ kind: "untick", detail: { step }, edits: [edit("steps", step, ["done"])] }),
+  );
+
 /** Drop a wait, a link or a choice. */
 export const dropWait: Maker = (blocked) =>
   saying(blocked, "wait", "choice").map(

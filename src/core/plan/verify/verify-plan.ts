@@ -1,5 +1,6 @@
 import type { Build } from "../../build";
 import { buildClocks } from "../../pour";
+import { asDone } from "../history";
 import type { Plan } from "../plan";
 import { caseOf, type Fault } from "./fault";
 import { checkHoldPoints } from "./hold-points";
@@ -14,8 +15,9 @@ import { checkPeople, checkWork, workedStretches } from "./work";
  * The second look at a plan, from the build alone: dates, work, people, things, places, reach, holding and waits, each rule in its own plain way. Shares
  * with what made the plan the document's types and the clocks, and nothing else. Slow; an empty list is a sound plan.
  */
-export function verifyPlan(build: Build, plan: Plan): Fault[] {
+export function verifyPlan(written: Build, plan: Plan): Fault[] {
   if (plan.status !== "planned") return [];
+  const build = asDone(written);
   const c = caseOf(build, buildClocks(build), plan);
   const worked = workedStretches(c);
   return [

@@ -6,6 +6,7 @@ import { ableAt, canFill, changes, presentAt, runsAt } from "./presence";
 export function workedStretches(c: Case): [number, number][][] {
   return c.build.steps.map((step, s) => {
     const out: [number, number][] = [];
+    if (step.done !== null) return [[c.start[s]!, c.finish[s]!]];
     const marks = changes(c, step, c.start[s]!, c.finish[s]!);
     marks.forEach((a, k) => {
       const b = marks[k + 1] ?? c.finish[s]!;
@@ -27,6 +28,11 @@ export function checkWork(c: Case, worked: readonly (readonly [number, number])[
     const bad = (rule: string, at = start): void => void out.push({ rule, step: step.id, at });
     const sum = worked[s]!.reduce((total, [a, b]) => total + b - a, 0);
     if (start < 0) bad("before-the-build");
+    if (step.done !== null) {
+      if (start !== minuteDone(c, step.done.start, 0) || finish !== Math.max(start, minuteDone(c, step.done.finish, 1439))) bad("done");
+      return;
+    }
+    if (c.build.resumes !== null && start < c.clocks.time.minuteOf(c.build.resumes)!) bad("resumes");
     if (!ableAt(c, step, start)) bad("start-outside-its-time");
     if (sum !== step.work.likely_min) bad("work");
     if (finish > start && !ableAt(c, step, finish - 1)) bad("finish-outside-its-time", finish);
@@ -51,6 +57,10 @@ export function checkWork(c: Case, worked: readonly (readonly [number, number])[
   });
   return out;
 }
+
+/** A minute of what was written of a done step; a date alone is from its midnight to its last minute. */
+const minuteDone = (c: Case, moment: string, more: number): number =>
+  Math.max(0, c.clocks.time.minuteOf(moment)! + (moment.includes("T") ? 0 : more));
 
 function ending(c: Case, moment: string): number {
   return moment.includes("T") ? c.clocks.time.minuteOf(moment)! : c.clocks.time.startOf(c.clocks.time.dayOfDate(moment)! + 1);

@@ -1,0 +1,78 @@
+import { describe, expect, test } from "vitest";
+import { buildOf } from "../../../test/fixtures/make";
+import { place, step } from "../../../test/fixtures/small";
+import type { Build } from "../build";
+import { clocksOf } from "../clock";
+import { plan } from "./plan-of";
+import { verifyPlan } from "./verify/verify-plan";
+
+const cage = place("cage", { id: "north", passes: ["person"] });
+const shut = { id: "shut", closes: ["cage.north"] };
+const tie = (more: object = {}) => step("tie", { reaches: [{ place: "cage" }], work: "4 h", ...more });
+const close = (more: object = {}) => step("close", { puts: ["shut"], work: "2 h", ...more });
+const done = (start: string, finish: string) => ({ done: { start, finish } });
+const when = (build: Build, id: string): string => {
+  const made = plan(build);
+  expect(verifyPlan(build, made)).toEqual([]);
+  return clocksOf(build).time.momentOf(made.steps[build.at.step.get(id)!]!.start);
+};
+
+describe("a build that is under way", () => {
+  test("a done step stands where it was done, on no calendar and with nobody, and what waits for it goes on from there", () => {
+    const steps = [tie(done("2027-03-09T18:00", "2027-03-10T01:00")), close({ after: ["tie"] })];
+    const build = buildOf({ places: [cage], pieces: [shut], steps });
+    const made = plan(build);
+    expect(made.status).toBe("planned");
+    expect(verifyPlan(build, made)).toEqual([]);
+    const { momentOf } = clocksOf(build).time;
+    expect([momentOf(made.steps[0]!.start), momentOf(made.steps[0]!.finish)]).toEqual(["2027-03-09T18:00", "2027-03-10T01:00"]);
+    expect(made.steps[0]!.holder.kind).toBe("done");
+    expect(made.steps[1]!.start).toBeGreaterThan(made.steps[0]!.finish);
+    expect(made.handMinutes).toBe(360);
+  });
+
+  test("nothing that is not done starts before the moment from which the rest goes on", () => {
+    const build = buildOf({ steps: [tie({ reaches: [] })], resumes: "2027-04-01" });
+    expect(when(build, "tie") >= "2027-04-01").toBe(true);
+    expect(plan(build).steps[0]!.holder.kind).toBe("resumes");
+  });
+
+  test("what a done piece has closed is closed: the work behind it cannot be done, and the tick taken back is what would let it", () => {
+    const build = buildOf({ places: [cage], pieces: [shut], steps: [tie(), close(done("2027-03-06T09:00", "2027-03-06T11:00"))] });
+    const made = plan(build);
+    expect(made.status).toBe("no-order");
+    const because = made.findings.flatMap((f) => f.because ?? []).map(({ rule }) => rule);
+    expect(because).toContain("done");
+    expect(because).toContain("closes");
+  });
+
+  test("what was done in another order than written is no block; the step left out is named and comes after", () => {
+    const steps = [tie({ reaches: [] }), step("look", { after: ["tie"], ...done("2027-03-06T09:00", "2027-03-06T11:00") })];
+    const build = buildOf({ steps });
+    const made = plan(build);
+    expect(made.status).toBe("planned");
+    expect(made.findings.filter(({ code }) => code === "plan.done-first").map(({ detail }) => detail)).toEqual([
+      { step: "tie", other: "look" },
+    ]);
+  });
+
+  test("stock that is out with done work was in hand, and what a done step needed had come", () => {
+    const sheets = { id: "sheets", inHand: 2 };
+    const form = { id: "form", uses: [{ of: "sheets", number: 6 }] };
+    const steps = [
+      step("set", { puts: ["form"], needs: ["load"], ...done("2027-03-06T09:00", "2027-03-06T11:00") }),
+      step("strip", { takes: ["form"], work: "1 h" }),
+    ];
+    const build = buildOf({ stock: [sheets], pieces: [form], steps, deliveries: [{ id: "load", promised: "2027-06-01" }] });
+    const made = plan(build);
+    expect(made.status).toBe("planned");
+    expect(verifyPlan(build, made)).toEqual([]);
+    expect(clocksOf(build).time.momentOf(made.deliveries[0]!.arrives) < "2027-03-08").toBe(true);
+  });
+
+  test("a build in which nothing is done is planned as it stands", () => {
+    const build = buildOf({ places: [cage], pieces: [shut], steps: [tie(), close()] });
+    expect(JSON.stringify(plan(build))).toBe(JSON.stringify(plan({ ...build })));
+    expect(plan(build).findings.filter(({ code }) => code === "plan.done-first")).toEqual([]);
+  });
+});

@@ -1,0 +1,115 @@
+import type { Build, Delivery, LocalMoment, Piece, Step, Wait } from "../build";
+import { isDate } from "./moments";
+
+const none: readonly never[] = [];
+const known = new WeakMap<Build, Build>();
+
+/**
+ * The build as it is to be planned from here: a step that is done keeps what it put up and took down and when, and asks for nothing any more. Nobody and nothing
+ * is needed for it, no wait leads to it, and what it was to be waited for goes on from its real finish. The same build where nothing is done.
+ */
+export function asDone(build: Build): Build {
+  if (build.steps.every((step) => step.done === null)) return build;
+  let made = known.get(build);
+  if (made === undefined) {
+    made = withoutHistory(build);
+    known.set(build, made);
+  }
+  return made;
+}
+
+/** Edits tried on a build that is then taken as done so far: what ways out are checked with. */
+export const asDoneAfter =
+  <Edits>(apply: (edits: Edits) => Build | null) =>
+  (edits: Edits): Build | null => {
+    const next = apply(edits);
+    return next && asDone(next);
+  };
+
+const atClock = (moment: LocalMoment, time: string): LocalMoment => (isDate(moment) ? `${moment}T${time}` : moment);
+
+/** When a step was begun and finished; a date alone is all of that day. */
+export function doneAt({ start, finish }: NonNullable<Step["done"]>): { readonly start: LocalMoment; readonly finish: LocalMoment } {
+  return { start: atClock(start, "00:00"), finish: atClock(finish, "23:59") };
+}
+
+function settled(step: Step): Step {
+  if (step.done === null) return step;
+  return {
+    ...step,
+    hands: none,
+    notAlone: false,
+    unbroken: false,
+    reaches: none,
+    leansOn: none,
+    alone: none,
+    needs: none,
+    equipment: none,
+    notBefore: null,
+    deadline: null,
+    fixed: doneAt(step.done).start,
+    weather: null,
+    holdPoint: null,
+  };
+}
+
+function withoutHistory(build: Build): Build {
+  const isDone = (id: string): boolean => (build.steps[build.at.step.get(id) ?? -1]?.done ?? null) !== null;
+  const open = (wait: Wait): boolean => !isDone(wait.to);
+  return {
+    ...build,
+    steps: build.steps.map(settled),
+    pieces: build.pieces.map((piece) => (build.steps[piece.down]?.done ? { ...piece, off: none } : piece)),
+    waits: build.waits.filter(open),
+    choices: build.choices
+      .map((choice) => ({ ...choice, either: choice.either.map((e) => ({ ...e, waits: e.waits.filter(open) })) }))
+      .filter((choice) => choice.either.every((e) => e.waits.length > 0)),
+    bookings: build.bookings.map((booking) => (isDone(booking.step) ? { ...booking, date: null } : booking)),
+    deliveries: build.deliveries.map((delivery) => arrived(delivery, build)),
+    ...enough(build),
+  };
+}
+
+/** What a done step needed was there when it began. */
+function arrived(delivery: Delivery, build: Build): Delivery {
+  let first: LocalMoment | null = null;
+  for (const { needs, done } of build.steps) {
+    if (done === null || !needs.includes(delivery.id)) continue;
+    const { start } = doneAt(done);
+    if (first === null || start < first) first = start;
+  }
+  if (first === null || (delivery.promised !== null && delivery.promised <= first)) return delivery;
+  return { ...delivery, promised: first };
+}
+
+/** Stock and equipment that was out with what is up was in hand, whatever the list says. */
+function enough(build: Build): Pick<Build, "stock" | "equipment"> {
+  const most = new Map<string, number>();
+  const at = (s: number): NonNullable<Step["done"]> | null => build.steps[s]?.done ?? null;
+  const up = build.pieces.filter((piece) => at(piece.up) !== null);
+  for (const { up: put } of up) {
+    const t = doneAt(at(put)!).start;
+    for (const [of, number] of outAt(up, t, at)) most.set(of, Math.max(most.get(of) ?? 0, number - broughtBy(build, of, t)));
+  }
+  return {
+    stock: build.stock.map((one) => ({ ...one, inHand: Math.max(one.inHand, most.get(one.id) ?? 0) })),
+    equipment: build.equipment.map((one) => ({ ...one, number: Math.max(one.number, most.get(one.id) ?? 0) })),
+  };
+}
+
+function outAt(pieces: readonly Piece[], t: LocalMoment, at: (s: number) => Step["done"]): Map<string, number> {
+  const out = new Map<string, number>();
+  for (const { up, down, uses } of pieces) {
+    if (doneAt(at(up)!).start > t) continue;
+    const back = at(down);
+    const returned = back !== null && doneAt(back).finish <= t;
+    for (const { of, number, loss } of uses) out.set(of, (out.get(of) ?? 0) + (returned ? Math.min(loss, number) : number));
+  }
+  return out;
+}
+
+const broughtBy = (build: Build, of: string, t: LocalMoment): number =>
+  build.deliveries.reduce((sum, { promised, brings }) => {
+    if (promised === null || promised > t) return sum;
+    return sum + brings.reduce((more, one) => more + (one.of === of ? one.number : 0), 0);
+  }, 0);
