@@ -6,6 +6,7 @@ export { clockWords, dateWords } from "./dates";
 export { findingSentence, sayings } from "./finding";
 export { closedWords, closingSentences, holdPointSentences, type LastChances, pieceCloses, undatedClosings } from "./plan/closings";
 export { comparisonSentences } from "./plan/comparison";
+export { type DayWords, dayWords, leftSentence } from "./plan/day-sheet";
 export { workOn } from "./plan/days";
 export { gathered } from "./plan/findings";
 export {

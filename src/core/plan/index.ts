@@ -8,9 +8,11 @@ export {
   windowRules,
 } from "./codes";
 export { compare } from "./compare";
+export { type DayRow, type DaySheet, daySheet, nextSiteDay, overdue, workDays } from "./day-sheet";
 export { withEffect, withEffects } from "./effects";
 export { asDone, asDoneAfter } from "./history";
 export { type KeptPart, keep } from "./keep";
+export type { Left } from "./left-behind";
 export { type PlanMay, planMay } from "./may";
 export * from "./plan";
 export { engine, plan } from "./plan-of";

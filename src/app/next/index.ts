@@ -1,0 +1,1 @@
+export { default as NextView } from "./NextView.svelte";

@@ -1,0 +1,28 @@
+import { expect, test } from "vitest";
+import { documentOf } from "../../../test/fixtures/make";
+import { readDocument } from "../build";
+import { apply, resume, tick } from ".";
+
+const document = documentOf({
+  steps: [{ id: "dig" }, { id: "set" }],
+  groups: [{ id: "two", count: 2, members: ["set"] }],
+});
+const done = { start: "2027-03-06T08:00", finish: "2027-03-06T10:00" };
+const doneOf = (now: unknown) => Object.fromEntries(readDocument(now).build!.steps.map((step) => [step.id, step.done]));
+
+test("a tick marks one step or one copy, and is taken off again byte for byte", () => {
+  const { build } = readDocument(document);
+  for (const id of ["dig", "set#2"]) {
+    const ticked = apply(document, tick(build!, id, done));
+    expect(doneOf(ticked.document)).toEqual({ dig: null, "set#1": null, "set#2": null, [id]: done });
+    expect(JSON.stringify(apply(ticked.document, ticked.inverse).document)).toBe(JSON.stringify(document));
+    const off = apply(ticked.document, tick(readDocument(ticked.document).build!, id, null));
+    expect(doneOf(off.document)[id]).toBeNull();
+  }
+});
+
+test("the rest goes on from a moment, or from the start again", () => {
+  const later = apply(document, resume("2027-04-01"));
+  expect(readDocument(later.document).build!.resumes).toBe("2027-04-01");
+  expect(readDocument(apply(later.document, resume(null)).document).build!.resumes).toBeNull();
+});

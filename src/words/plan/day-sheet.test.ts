@@ -1,0 +1,31 @@
+import { describe, expect, test } from "vitest";
+import { cellar } from "../../../test/fixtures/word-samples";
+import { daySheet, plan, workDays } from "../../core/plan";
+import { dayWords, leftSentence } from "..";
+import { faultsOf } from "../lint.testing";
+
+const made = plan(cellar);
+
+describe("the words of a day's sheet", () => {
+  test("every sentence of every day of the cellar is fit to read, in both units", () => {
+    let said = 0;
+    for (const { date } of workDays(made)) {
+      for (const display of ["us", "metric"] as const) {
+        const { light, rain, bring, left } = dayWords(cellar, made, daySheet(cellar, made, date)!, display);
+        for (const sentence of [light, ...rain, ...bring, ...left].filter((one) => one !== "")) {
+          said++;
+          expect(faultsOf(sentence, cellar)).toEqual([]);
+        }
+      }
+    }
+    expect(said).toBeGreaterThan(100);
+  });
+
+  test("what is left behind says what to do about it", () => {
+    const [hole] = cellar.pieces.flatMap((piece, p) => (piece.sort === "hole" ? [p] : []));
+    expect(leftSentence({ kind: "hole", pieces: [hole!] }, cellar, made)).toMatch(/^.+ stays open: cover or fence/);
+    const pour = cellar.steps.findIndex((step) => step.pour !== null);
+    expect(leftSentence({ kind: "frost", step: pour, low_C: -4 }, cellar, made, "metric")).toContain("-4 °C");
+    expect(leftSentence({ kind: "frost", step: pour, low_C: -4 }, cellar, made, "us")).toContain("25 °F");
+  });
+});
