@@ -92,6 +92,11 @@ export interface Given {
 
 export type CommonName =
   | "ground"
+  /**
+   * Ground that is dug: a place with one way, `marked`, through `ground`. Every step that digs reaches it, so that what must be there before any digging (marks of
+   * utilities, lines, a permit) makes that way, and marks that expire are used in time, with no link from one part to another.
+   */
+  | "dig"
   | "store"
   | "inspector"
   | "utility-office"
