@@ -1,115 +1,96 @@
-import { type DBSchema, type IDBPDatabase, openDB } from "idb";
-import { databaseVersion, type Entry, type Kept, type KeptName, type Port, type Snapshot, StoreError } from "./port";
-
-interface Layout extends DBSchema {
-  snapshots: { key: string; value: Snapshot & { readonly writer: string } };
-  entries: { key: [string, number]; value: Entry };
-  desk: { key: string; value: string };
-}
-
-type Database = IDBPDatabase<Layout>;
+import { Connection, type ConnectionOptions } from "./connection";
+import { ofBuild } from "./layout";
+import { listsOn } from "./lists";
+import { type Kept, type ListPort, type Port, type Snapshot, StoreError } from "./port";
 
 /** Strict: a write counts only once the browser has told the disk, so a crash after "saved" loses nothing. */
 const strict = { durability: "strict" } as const;
 
-export interface OpenOptions {
-  readonly name?: string;
-  /** Called once when another page wants to change the layout; the connection is closed by then. */
-  onUpgraded(): void;
+export interface OpenOptions extends ConnectionOptions {
   /** The newest document format this program can write. */
   readonly format: number;
 }
 
 /** Opens the database, making it where there is none. Throws StoreError: refused, or upgraded where the layout is newer than this program. */
-export async function openDatabase(options: OpenOptions): Promise<Port & { close(): void }> {
-  let database: Database;
-  try {
-    database = await openDB<Layout>(options.name ?? "batterboard", databaseVersion, {
-      upgrade(fresh) {
-        fresh.createObjectStore("snapshots", { keyPath: "key" });
-        fresh.createObjectStore("entries", { keyPath: ["key", "seq"] });
-        fresh.createObjectStore("desk");
-      },
-      blocking() {
-        database?.close();
-        options.onUpgraded();
-      },
-    });
-  } catch (error) {
-    throw new StoreError(isNamed(error, "VersionError") ? "upgraded" : "refused", error);
-  }
-  return { ...portOn(database, options.format), close: () => database.close() };
+export async function openDatabase(options: OpenOptions): Promise<Port & ListPort> {
+  const connection = new Connection(options);
+  await connection.open();
+  return { ...portOn(connection, options.format), ...listsOn(connection) };
 }
 
-function portOn(database: Database, format: number): Port {
-  const checkFormat = (kept: Snapshot | undefined): void => {
-    if (kept !== undefined && kept.format > format) throw new StoreError("newer");
+function portOn(connection: Connection, format: number): Port {
+  const troubleOf = (kept: (Snapshot & { writer: string }) | undefined, writer: string): StoreError | null => {
+    if (kept === undefined) return null;
+    if (kept.writer !== writer) return new StoreError("taken");
+    return kept.format > format ? new StoreError("newer") : null;
   };
   return {
-    append: (writer, entries) =>
-      attempt(async () => {
-        const work = database.transaction(["snapshots", "entries"], "readwrite", strict);
-        const kept = await work.objectStore("snapshots").get(entries[0].key);
-        if (kept === undefined || kept.writer !== writer) return abort(work, new StoreError("taken"));
-        if (kept.format > format) return abort(work, new StoreError("newer"));
+    append: (writer, entries, named) =>
+      connection.attempt(async (database) => {
+        const { key } = entries[0];
+        const work = database.transaction(["snapshots", "entries", "cards"], "readwrite", strict);
+        const [kept, card] = await Promise.all([work.objectStore("snapshots").get(key), work.objectStore("cards").get(key)]);
+        const trouble = kept === undefined ? new StoreError("gone") : troubleOf(kept, writer);
+        if (trouble) return abort(work, trouble);
         const store = work.objectStore("entries");
-        await Promise.all([...entries.map((entry) => store.put(entry)), work.done]);
+        await Promise.all([
+          ...entries.map((entry) => store.put(entry)),
+          work.objectStore("cards").put({ size_bytes: null, ...card, key, ...named, removed_ms: null }),
+          work.done,
+        ]);
       }),
-    snapshot: (writer, snapshot) =>
-      attempt(async () => {
-        const work = database.transaction(["snapshots", "entries", "desk"], "readwrite", strict);
+    snapshot: (writer, snapshot, open) =>
+      connection.attempt(async (database) => {
+        const { key, name, touched_ms } = snapshot;
+        const work = database.transaction(["snapshots", "entries", "cards", "desk"], "readwrite", strict);
         const store = work.objectStore("snapshots");
-        const kept = await store.get(snapshot.key);
-        if (kept !== undefined && kept.writer !== writer) return abort(work, new StoreError("taken"));
-        if (kept !== undefined && kept.format > format) return abort(work, new StoreError("newer"));
+        const [kept, card] = await Promise.all([store.get(key), work.objectStore("cards").get(key)]);
+        const trouble = troubleOf(kept, writer);
+        if (trouble) return abort(work, trouble);
         await Promise.all([
           store.put({ ...snapshot, writer }),
-          work.objectStore("entries").delete(IDBKeyRange.bound([snapshot.key, 0], [snapshot.key, snapshot.seq])),
-          work.objectStore("desk").put(snapshot.key, "open"),
+          work.objectStore("entries").delete(IDBKeyRange.bound([key, 0], [key, snapshot.seq])),
+          work.objectStore("cards").put({ size_bytes: null, ...card, key, name, changed_ms: touched_ms, removed_ms: null }),
+          open ? work.objectStore("desk").put(key, "open") : null,
           work.done,
         ]);
       }),
     claim: (writer, key) =>
-      attempt(async () => {
-        const work = database.transaction(["snapshots", "desk"], "readwrite", strict);
-        const store = work.objectStore("snapshots");
-        const kept = await store.get(key);
-        checkFormat(kept);
-        await Promise.all([kept && store.put({ ...kept, writer }), work.objectStore("desk").put(key, "open"), work.done]);
+      connection.attempt(async (database) => {
+        const work = database.transaction("snapshots", "readwrite", strict);
+        const kept = await work.store.get(key);
+        if (kept !== undefined && kept.format > format) throw new StoreError("newer");
+        await Promise.all([kept && work.store.put({ ...kept, writer }), work.done]);
       }),
     load: (key) =>
-      attempt(async () => {
+      connection.attempt(async (database) => {
         const work = database.transaction(["snapshots", "entries"]);
-        const [snapshot, entries] = await Promise.all([
+        const [found, entries] = await Promise.all([
           work.objectStore("snapshots").get(key),
-          work.objectStore("entries").getAll(IDBKeyRange.bound([key, 0], [key, Number.MAX_SAFE_INTEGER])),
+          work.objectStore("entries").getAll(ofBuild(key)),
         ]);
-        return snapshot === undefined ? null : ({ snapshot, entries } satisfies Kept);
+        if (found === undefined) return null;
+        const { writer, ...snapshot } = found;
+        return { snapshot, writer, entries } satisfies Kept;
       }),
-    open: () => attempt(async () => (await database.get("desk", "open")) ?? null),
+    since: (key, seq) =>
+      connection.attempt(async (database) => {
+        const work = database.transaction(["snapshots", "entries"]);
+        const entries = await work.objectStore("entries").getAll(IDBKeyRange.bound([key, seq + 1], [key, []]));
+        if (entries[0]?.seq === seq + 1) return { entries };
+        const found = await work.objectStore("snapshots").get(key);
+        if (found === undefined) return null;
+        if (found.seq <= seq) return { entries: [] };
+        const { writer, ...snapshot } = found;
+        return { snapshot, writer, entries } satisfies Kept;
+      }),
+    open: () => connection.attempt(async (database) => (await database.get("desk", "open")) ?? null),
     setOpen: (key) =>
-      attempt(async () => {
+      connection.attempt(async (database) => {
         if (key === null) await database.delete("desk", "open");
         else await database.put("desk", key, "open");
       }),
-    list: () =>
-      attempt(async () => {
-        const all = await database.getAll("snapshots");
-        return all
-          .map(({ key, name, touched_ms }): KeptName => ({ key, name, touched_ms }))
-          .sort((a, b) => b.touched_ms - a.touched_ms || (a.key < b.key ? -1 : 1));
-      }),
-    forget: (key) =>
-      attempt(async () => {
-        const work = database.transaction(["snapshots", "entries", "desk"], "readwrite", strict);
-        const desk = work.objectStore("desk");
-        if ((await desk.get("open")) === key) await desk.delete("open");
-        await Promise.all([
-          work.objectStore("snapshots").delete(key),
-          work.objectStore("entries").delete(IDBKeyRange.bound([key, 0], [key, Number.MAX_SAFE_INTEGER])),
-          work.done,
-        ]);
-      }),
+    close: () => connection.close(),
   };
 }
 
@@ -118,20 +99,4 @@ async function abort(work: { abort(): void; readonly done: Promise<void> }, erro
   work.abort();
   await work.done.catch(() => undefined);
   throw error;
-}
-
-async function attempt<T>(work: () => Promise<T>): Promise<T> {
-  try {
-    return await work();
-  } catch (error) {
-    if (error instanceof StoreError) throw error;
-    if (isNamed(error, "QuotaExceededError")) throw new StoreError("full", error);
-    // A connection closed for an upgrade answers with InvalidStateError.
-    if (isNamed(error, "InvalidStateError")) throw new StoreError("upgraded", error);
-    throw new StoreError("failed", error);
-  }
-}
-
-function isNamed(error: unknown, name: string): boolean {
-  return typeof error === "object" && error !== null && "name" in error && error.name === name;
 }

@@ -1,4 +1,6 @@
 export { openDatabase } from "./database";
-export { type KeptName, type Port, StoreError, type StoreTrouble } from "./port";
-export { Shelf, type ShelfOptions, type Taken } from "./shelf";
+export type { Mooring } from "./lifeboat";
+export { Others } from "./others";
+export { type KeptName, type ListPort, StoreError, type StoreTrouble, type Version, type VersionNote } from "./port";
+export { Shelf, type ShelfOptions, type Storage, type Taken } from "./shelf";
 export { browserTabs } from "./tabs";

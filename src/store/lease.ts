@@ -1,7 +1,13 @@
 /** What passes between tabs; a tab that speaks another version is not answered. */
-export const tabsVersion = 1;
+export const tabsVersion = 2;
 
-export type TabMessage = { readonly version: number; readonly say: "hand-over"; readonly build: string; readonly from: string };
+/** hand-over: give me this build. changed: more of this build is on disk. listed: the list of kept builds is another. */
+export type TabMessage = {
+  readonly version: number;
+  readonly say: "hand-over" | "changed" | "listed";
+  readonly build: string;
+  readonly from: string;
+};
 
 export interface LeasePort {
   /** Waits at most `wait_ms` for the lock; then null, or takes it by force. `lost` is called once if it is taken away later. */
@@ -22,6 +28,9 @@ export interface LeaseOptions {
   readonly patience_ms?: number;
 }
 
+/** A page that is being loaded again may still hold what it held for so long. */
+const goingTab_ms = 300;
+
 /** Which of several tabs may change a build: one at a time, handed over when another asks, taken by force when the holder does not answer. */
 export class Lease {
   readonly #options: LeaseOptions;
@@ -36,24 +45,26 @@ export class Lease {
 
   /** Lets go of the build held so far and takes this one if nobody has it. */
   async take(build: string): Promise<boolean> {
-    this.#letGo();
+    const { port } = this.#options;
+    this.letGo();
     this.#build = build;
-    return this.#got(await this.#options.port.hold(nameOf(build), 0, false, () => this.#lost()), build);
+    const atOnce = await port.hold(leaseName(build), 0, false, () => this.#lost());
+    return this.#got(atOnce ?? (await port.hold(leaseName(build), goingTab_ms, false, () => this.#lost())), build);
   }
 
   /** Asks the tab that has the build for it; without an answer in time it is taken by force. */
   async takeOver(build: string): Promise<boolean> {
     const { port, tab, patience_ms = 2000 } = this.#options;
-    this.#letGo();
+    this.letGo();
     this.#build = build;
     port.post({ version: tabsVersion, say: "hand-over", build, from: tab });
-    const asked = await port.hold(nameOf(build), patience_ms, false, () => this.#lost());
-    return this.#got(asked ?? (await port.hold(nameOf(build), 0, true, () => this.#lost())), build);
+    const asked = await port.hold(leaseName(build), patience_ms, false, () => this.#lost());
+    return this.#got(asked ?? (await port.hold(leaseName(build), 0, true, () => this.#lost())), build);
   }
 
   close(): void {
     this.#stopListening();
-    this.#letGo();
+    this.letGo();
   }
 
   #got(release: (() => void) | null, build: string): boolean {
@@ -67,7 +78,8 @@ export class Lease {
     return release !== null;
   }
 
-  #letGo(): void {
+  /** Whatever is held may be taken by others. */
+  letGo(): void {
     this.#release?.();
     this.#release = null;
     this.#build = null;
@@ -80,7 +92,7 @@ export class Lease {
   }
 
   async #hear(message: TabMessage): Promise<void> {
-    if (message.version !== tabsVersion || message.from === this.#options.tab) return;
+    if (message.version !== tabsVersion || message.from === this.#options.tab || message.say !== "hand-over") return;
     if (message.build !== this.#build || this.#release === null) return;
     const release = this.#release;
     this.#release = null;
@@ -91,6 +103,6 @@ export class Lease {
   }
 }
 
-function nameOf(build: string): string {
+export function leaseName(build: string): string {
   return `batterboard:${build}`;
 }

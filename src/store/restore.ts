@@ -2,7 +2,7 @@ import type { Kept } from "./port";
 
 /** The state after the snapshot and every entry that follows it without a gap, and the seq it stands at. */
 export function replay<State>(
-  kept: Kept,
+  kept: Pick<Kept, "snapshot" | "entries">,
   apply: (state: State, action: unknown) => State,
 ): { readonly state: State; readonly seq: number } {
   let state = kept.snapshot.state as State;

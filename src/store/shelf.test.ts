@@ -1,118 +1,152 @@
 import "fake-indexeddb/auto";
 import { IDBFactory } from "fake-indexeddb";
-import { afterEach, beforeEach, expect, test } from "vitest";
-import { openDatabase } from "./database";
-import type { LeasePort, LeaseState, TabMessage } from "./lease";
-import type { Port, StoreTrouble } from "./port";
-import type { SaveState } from "./saver";
-import { Shelf } from "./shelf";
+import { afterEach, beforeEach, describe, expect, test } from "vitest";
+import { TestBrowser } from "../../test/fixtures/tabs";
 
-type Words = readonly string[];
-const closing: (() => void)[] = [];
-
-/** Locks and channel shared by the tabs of one test. */
-function tabsOfOneBrowser(): () => LeasePort {
-  const ears = new Set<(message: TabMessage) => void>();
-  const holders = new Map<string, () => void>();
-  const hold = async (name: string, wait_ms: number, force: boolean, lost: () => void): Promise<(() => void) | null> => {
-    for (let turn = 0; holders.has(name) && turn < wait_ms; turn += 20) await new Promise((next) => setTimeout(next, 20));
-    if (holders.has(name) && !force) return null;
-    holders.get(name)?.();
-    holders.set(name, lost);
-    return () => {
-      if (holders.get(name) === lost) holders.delete(name);
-    };
-  };
-  return () => ({
-    hold,
-    post: (message) => {
-      for (const hear of ears) hear(message);
-    },
-    listen: (hear) => {
-      ears.add(hear);
-      return () => ears.delete(hear);
-    },
-  });
-}
-
-async function tab(tabs: LeasePort, name: string, trouble: StoreTrouble | null = null) {
-  const database = trouble ? null : await openDatabase({ format: 1, onUpgraded: () => undefined });
-  if (database) closing.push(() => database.close());
-  const seen = { saves: [] as SaveState[], leases: [] as LeaseState[], state: [] as Words };
-  let keys = 0;
-  const shelf = new Shelf<Words>({
-    port: database as Port | null,
-    trouble,
-    tabs,
-    tab: name,
-    format: 1,
-    apply: (state, action) => [...state, action as string],
-    whole: () => ({ state: seen.state, name: seen.state[0] ?? "empty" }),
-    onSave: (state) => seen.saves.push(state),
-    onLease: (state) => seen.leases.push(state),
-    now_ms: () => keys,
-    newKey: () => {
-      keys += 1;
-      return `${name}-${keys}`;
-    },
-  });
-  const write = (word: string): void => {
-    seen.state = [...seen.state, word];
-    shelf.record(word);
-  };
-  return { shelf, seen, write };
-}
-
+let browser: TestBrowser;
 beforeEach(() => {
   globalThis.indexedDB = new IDBFactory();
+  browser = new TestBrowser();
 });
-afterEach(() => {
-  for (const close of closing.splice(0)) close();
+afterEach(() => browser.close());
+
+describe("several tabs", () => {
+  test("a second tab looks, then takes over with everything the first had written", async () => {
+    const a = await browser.tab("a");
+    a.begin();
+    a.write("dig");
+    await a.shelf.flush();
+    const b = await browser.tab("b");
+    expect(await b.shelf.restore()).toMatchObject({ state: ["dig"], mine: false });
+    a.write("form");
+    const taken = await b.shelf.takeOver();
+    expect(taken).toMatchObject({ state: ["dig", "form"], mine: true });
+    b.seen.state = taken?.state ?? [];
+    a.write("lost");
+    await a.shelf.flush();
+    expect(a.seen.leases.at(-1)).toBe("theirs");
+    expect(a.seen.saves.at(-1)).toEqual({ kind: "not-saved", trouble: "taken" });
+    b.write("pour");
+    await b.shelf.flush();
+    const c = await browser.tab("c");
+    expect((await c.shelf.restore())?.state).toEqual(["dig", "form", "pour"]);
+  });
+
+  test("a tab that only looks follows what the other writes, over snapshots too", async () => {
+    const a = await browser.tab("a");
+    a.begin();
+    const b = await browser.tab("b");
+    await a.shelf.flush();
+    await b.shelf.restore();
+    for (let count = 1; count <= 150; count += 1) {
+      a.write(`step ${count}`);
+      if (count % 7 === 0) await a.shelf.flush();
+    }
+    await a.shelf.flush();
+    await expect.poll(() => b.seen.state).toEqual(a.seen.state);
+    expect(b.seen.state.length).toBe(150);
+  });
+
+  test("each tab gets back the build it had open, whichever was open last in another", async () => {
+    const a = await browser.tab("a");
+    a.begin(["wall"]);
+    await a.shelf.flush();
+    const b = await browser.tab("b");
+    b.begin(["cellar"]);
+    await b.shelf.flush();
+    a.shelf.close();
+    const again = await browser.tab("c");
+    expect(await again.shelf.restore(a.shelf.key)).toMatchObject({ state: ["wall"], mine: true });
+    expect((await again.shelf.restore("no such key"))?.state).toEqual(["wall"]);
+  });
+
+  test("tabs are told when the list of builds changes", async () => {
+    const [a, b] = [await browser.tab("a"), await browser.tab("b")];
+    a.begin();
+    await a.shelf.flush();
+    await expect.poll(() => b.seen.listed).toBe(1);
+    expect(a.seen.listed).toBe(0);
+  });
 });
 
-test("a second tab looks, then takes over with everything the first had written", async () => {
-  const tabs = tabsOfOneBrowser();
-  const a = await tab(tabs(), "a");
-  a.shelf.begin();
-  a.write("dig");
-  await a.shelf.flush();
-  const b = await tab(tabs(), "b");
-  expect(await b.shelf.restore()).toMatchObject({ state: ["dig"], mine: false });
-  a.write("form");
-  const taken = await b.shelf.takeOver();
-  expect(taken).toMatchObject({ state: ["dig", "form"], mine: true });
-  b.seen.state = taken?.state ?? [];
-  a.write("lost");
-  await a.shelf.flush();
-  expect(a.seen.leases.at(-1)).toBe("theirs");
-  expect(a.seen.saves.at(-1)).toEqual({ kind: "not-saved", trouble: "taken" });
-  b.write("pour");
-  await b.shelf.flush();
-  const c = await tab(tabs(), "c");
-  expect((await c.shelf.restore())?.state).toEqual(["dig", "form", "pour"]);
+describe("what is open", () => {
+  test("a build that was opened and never changed makes room for the next; a changed one stays", async () => {
+    const a = await browser.tab("a");
+    a.begin();
+    await a.shelf.flush();
+    a.begin();
+    await a.shelf.flush();
+    await expect.poll(() => a.listed()).toEqual(["a-2"]);
+    a.write("dig");
+    await a.shelf.flush();
+    a.begin();
+    await a.shelf.flush();
+    await expect.poll(() => a.listed()).toEqual(["a-2", "a-3"]);
+  });
+
+  test("another build that is begun while changes are in line gets none of them, and they go where they belong", async () => {
+    const a = await browser.tab("a");
+    a.begin(["wall"]);
+    for (let count = 0; count < 70; count += 1) a.write(`step ${count}`);
+    const wall = a.seen.state;
+    a.begin(["cellar"]);
+    a.write("dig");
+    await a.shelf.flush();
+    await expect.poll(async () => (await a.others?.look("a-1"))?.length).toBe(71);
+    expect(await a.others?.look("a-1")).toEqual(wall);
+    expect(await a.others?.look("a-2")).toEqual(["cellar", "dig"]);
+  });
+
+  test("without storage it says so at every change, and keeps working; once there is some, all of it is kept", async () => {
+    const a = await browser.tab("a", "refused");
+    expect(await a.shelf.restore()).toBeNull();
+    a.begin();
+    a.write("dig");
+    expect(a.seen.saves.at(-1)).toEqual({ kind: "not-saved", trouble: "refused" });
+    const b = await browser.tab("b");
+    if (b.port) a.shelf.found({ port: b.port }, a.seen.state);
+    await a.shelf.flush();
+    expect(a.seen.saves.at(-1)).toEqual({ kind: "saved" });
+    expect((await b.shelf.restore())?.state).toEqual(["dig"]);
+  });
 });
 
-test("a build that was opened and never changed makes room for the next; a changed one stays", async () => {
-  const tabs = tabsOfOneBrowser();
-  const a = await tab(tabs(), "a");
-  a.shelf.begin();
-  await a.shelf.flush();
-  a.shelf.begin();
-  await a.shelf.flush();
-  await expect.poll(async () => (await a.shelf.list()).map((kept) => kept.key)).toEqual(["a-2"]);
-  a.write("dig");
-  await a.shelf.flush();
-  a.seen.state = [];
-  a.shelf.begin();
-  await a.shelf.flush();
-  await expect.poll(async () => (await a.shelf.list()).map((kept) => kept.key).sort()).toEqual(["a-2", "a-3"]);
-});
+describe("a page that closes before its last changes are on disk", () => {
+  async function closing() {
+    const a = await browser.tab("a");
+    a.begin();
+    a.write("dig");
+    await a.shelf.flush();
+    a.write("form");
+    a.write("pour");
+    a.shelf.board();
+    a.shelf.stop("failed");
+    a.shelf.close();
+    return a;
+  }
 
-test("without storage it says so at every change, and keeps working", async () => {
-  const a = await tab(tabsOfOneBrowser()(), "a", "refused");
-  expect(await a.shelf.restore()).toBeNull();
-  a.shelf.begin();
-  a.write("dig");
-  expect(a.seen.saves.at(-1)).toEqual({ kind: "not-saved", trouble: "refused" });
-  expect(await a.shelf.list()).toEqual([]);
+  test("leaves them in the lifeboat, and the next page has them and writes them", async () => {
+    await closing();
+    const b = await browser.tab("b");
+    expect(await b.shelf.restore()).toMatchObject({ state: ["dig", "form", "pour"], mine: true });
+    await b.shelf.flush();
+    expect(browser.boat).toBeNull();
+    b.shelf.close();
+    const c = await browser.tab("c");
+    expect((await c.shelf.restore())?.state).toEqual(["dig", "form", "pour"]);
+  });
+
+  test("but where another tab has written meanwhile, they are not mixed into its work", async () => {
+    await closing();
+    const boat = browser.boat;
+    browser.boat = null;
+    const b = await browser.tab("b");
+    b.seen.state = (await b.shelf.restore())?.state ?? [];
+    b.write("backfill");
+    await b.shelf.flush();
+    b.shelf.close();
+    browser.boat = boat;
+    const c = await browser.tab("c");
+    expect((await c.shelf.restore())?.state).toEqual(["dig", "backfill"]);
+  });
 });

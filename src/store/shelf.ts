@@ -1,7 +1,8 @@
-import { Lease, type LeasePort, type LeaseState } from "./lease";
-import { type KeptName, type Port, StoreError, type StoreTrouble } from "./port";
+import { Lease, type LeasePort, type LeaseState, type TabMessage, tabsVersion } from "./lease";
+import { boarded, type Mooring } from "./lifeboat";
+import { type ListPort, type Port, StoreError, type StoreTrouble, type Version } from "./port";
 import { replay } from "./restore";
-import { Saver, type SaveState } from "./saver";
+import { Saver, type SaveState, type Whole } from "./saver";
 
 /** A build taken from the shelf. `mine` is false when another tab changes it. */
 export interface Taken<State> {
@@ -10,33 +11,47 @@ export interface Taken<State> {
   readonly mine: boolean;
 }
 
+/** What came of opening the database. */
+export type Storage = { readonly port: Port & ListPort } | { readonly trouble: StoreTrouble };
+
 export interface ShelfOptions<State> {
-  /** Null where the browser gives no storage: then `trouble` says why and nothing is kept. */
-  readonly port: Port | null;
-  readonly trouble: StoreTrouble | null;
+  readonly storage: Storage;
   readonly tabs: LeasePort;
   /** Tells this tab from others. */
   readonly tab: string;
   readonly format: number;
+  readonly mooring: Mooring;
   apply(state: State, action: unknown): State;
-  /** The state of the open build, everything recorded included, with its name. */
-  whole(): { readonly state: State; readonly name: string };
+  nameOf(state: State): string;
   onSave(state: SaveState): void;
   onLease(state: LeaseState): void;
+  /** The tab that has the open build has changed it. */
+  onFollow(state: State): void;
+  /** Another tab has changed the list of kept builds. */
+  onListed(): void;
   now_ms(): number;
   newKey(): string;
 }
 
-/** The builds this browser keeps: the open one is written as it changes, by one tab at a time. */
+/** The builds this browser keeps: the open one is written as it changes, by one tab at a time; other tabs follow. */
 export class Shelf<State> {
   readonly #options: ShelfOptions<State>;
   readonly #lease: Lease;
+  readonly #stopListening: () => void;
+  #storage: Storage;
   #saver: Saver | null = null;
   #key: string | null = null;
   #touched = false;
+  /** What this tab knows of a build that another one changes. */
+  #seen: { readonly state: State; readonly seq: number } | null = null;
+  #following: Promise<void> = Promise.resolve();
+  #behind = false;
+  /** Something of the open build is in the lifeboat. */
+  #boarded = false;
 
   constructor(options: ShelfOptions<State>) {
     this.#options = options;
+    this.#storage = options.storage;
     this.#lease = new Lease({
       port: options.tabs,
       tab: options.tab,
@@ -48,16 +63,21 @@ export class Shelf<State> {
         options.onLease(state);
       },
     });
+    this.#stopListening = options.tabs.listen((message) => this.#hear(message));
   }
 
-  /** The build that was open last, or null where there is none. Throws StoreError. */
-  async restore(): Promise<Taken<State> | null> {
-    const key = (await this.#options.port?.open()) ?? null;
-    return key === null ? null : this.take(key);
+  /** The build that this tab had open, or the one that was open last in any; null where there is none. Throws StoreError. */
+  async restore(preferred: string | null = null): Promise<Taken<State> | null> {
+    const port = this.port;
+    if (port === null) return null;
+    const kept = preferred === null ? null : await this.take(preferred);
+    const key = kept === null ? await port.open() : null;
+    return key === null ? kept : this.take(key);
   }
 
   /** A kept build; to be looked at only where another tab has it. Throws StoreError: newer, failed. */
   async take(key: string): Promise<Taken<State> | null> {
+    await this.#saver?.flush();
     return this.#open(key, await this.#lease.take(key));
   }
 
@@ -67,22 +87,39 @@ export class Shelf<State> {
   }
 
   /** Puts a build on the shelf that was not there; one that was opened and never changed makes room for it. */
-  begin(): void {
-    const before = this.#key;
-    const forget = before !== null && !this.#touched && this.#saver !== null;
+  begin(state: State): void {
+    const [before, old] = [this.#key, this.#saver];
+    const forget = before !== null && !this.#touched && old !== null;
     const key = this.#options.newKey();
     this.#key = key;
     this.#touched = false;
-    this.#start(key, 0)?.begin();
-    void this.#lease.take(key);
-    if (forget) void this.#saver?.flush().then(() => this.#options.port?.forget(before).catch(() => undefined));
+    this.#seen = null;
+    const saver = this.#start(key, 0);
+    saver?.begin(this.#whole(state));
+    // What is still in line for the one before is written while it is still this tab's.
+    void (old?.flush() ?? Promise.resolve()).then(() => this.#key === key && this.#lease.take(key));
+    if (!saver) return;
+    void saver.flush().then(async () => {
+      if (forget && saver.allSaved) await this.port?.forget(before).catch(() => undefined);
+      this.listed(key);
+    });
   }
 
-  /** Writes one action; `whole` must include it already. */
-  record(action: unknown): void {
+  /** Lets go of the open build, which stays kept: what is shown from now on is not on the shelf. */
+  async leave(): Promise<void> {
+    const saver = this.#saver;
+    this.#saver = null;
+    this.#key = null;
+    this.#seen = null;
+    await saver?.flush();
+    if (this.#key === null) this.#lease.letGo();
+  }
+
+  /** Writes one action, which has led to `state`; `before` is a version to keep that it would write over. */
+  record(action: unknown, state: State, before?: Version): void {
     this.#touched = true;
-    if (this.#saver === null) this.#options.onSave({ kind: "not-saved", trouble: this.#options.trouble ?? "failed" });
-    else this.#saver.record(action);
+    if (this.#saver === null) this.#options.onSave({ kind: "not-saved", trouble: this.trouble ?? "failed" });
+    else this.#saver.record(action, this.#whole(state), before);
   }
 
   /** Of the open build. */
@@ -90,16 +127,38 @@ export class Shelf<State> {
     return this.#key;
   }
 
+  /** Null where the browser gives no storage: then `trouble` says why and nothing is kept. */
+  get port(): (Port & ListPort) | null {
+    return "port" in this.#storage ? this.#storage.port : null;
+  }
+
+  get trouble(): StoreTrouble | null {
+    return "trouble" in this.#storage ? this.#storage.trouble : null;
+  }
+
+  /** Tries again what is in line. */
   async flush(): Promise<void> {
     await this.#saver?.flush();
   }
 
-  async list(): Promise<readonly KeptName[]> {
-    return (await this.#options.port?.list().catch(() => [])) ?? [];
+  /** Storage that was refused is there after all: what is open is written whole. */
+  found(storage: Storage, state: State | null): void {
+    if (this.port !== null || "trouble" in storage) return;
+    this.#storage = storage;
+    if (state !== null) this.begin(state);
   }
 
-  async forget(key: string): Promise<void> {
-    if (key !== this.#key) await this.#options.port?.forget(key);
+  /** Puts what is not on disk yet where the next page finds it; for a page that may be closing. */
+  board(): void {
+    const unsaved = this.#saver?.unsaved;
+    if (!unsaved || this.#key === null) return;
+    this.#options.mooring.put(this.#key, { ...unsaved, key: this.#key, writer: this.#options.tab });
+    this.#boarded = true;
+  }
+
+  /** Tells other tabs that the list of kept builds has changed. */
+  listed(build: string): void {
+    this.#post("listed", build);
   }
 
   /** For the case that a newer program changes the database under this page. */
@@ -109,46 +168,93 @@ export class Shelf<State> {
   }
 
   close(): void {
+    this.#stopListening();
     this.#lease.close();
   }
 
   async #open(key: string, mine: boolean): Promise<Taken<State> | null> {
-    const { port, apply, tab } = this.#options;
-    if (port === null) throw new StoreError(this.#options.trouble ?? "failed");
+    const { apply, tab, format, mooring, onSave } = this.#options;
+    const port = this.port;
+    if (port === null) throw new StoreError(this.trouble ?? "failed");
+    const found = await port.load(key);
+    if (found === null) return null;
+    if (found.snapshot.format > format) throw new StoreError("newer");
+    const { state, seq } = replay(found, apply);
+    const boat = mine ? boarded(found, mooring.get(key)) : found;
+    const whole = boat === found ? state : replay(boat, apply).state;
     if (mine) await port.claim(tab, key);
-    const kept = await port.load(key);
-    if (kept === null) return null;
-    if (kept.snapshot.format > this.#options.format) throw new StoreError("newer");
-    const { state, seq } = replay(kept, apply);
+    await port.setOpen(key);
     this.#key = key;
     this.#touched = seq > 0;
     this.#saver = null;
-    if (mine) {
-      this.#start(key, seq);
-      this.#options.onSave({ kind: "saved" });
-    }
-    return { key, state, mine };
+    this.#seen = mine ? null : { state, seq };
+    if (!mine) return { key, state, mine };
+    const saver = this.#start(key, seq);
+    this.#boarded = boat !== found;
+    onSave({ kind: "saved" });
+    for (const entry of boat.entries) if (entry.seq > seq) saver?.record(entry.action, this.#whole(whole));
+    return { key, state: whole, mine };
   }
 
   #start(key: string, seq: number): Saver | null {
-    const { port, tab, format, whole, onSave, now_ms } = this.#options;
+    const { tab, format, onSave, now_ms, mooring } = this.#options;
     this.#saver = null;
+    const port = this.port;
     if (port === null) {
-      onSave({ kind: "not-saved", trouble: this.#options.trouble ?? "failed" });
+      onSave({ kind: "not-saved", trouble: this.trouble ?? "failed" });
       return null;
     }
     const saver: Saver = new Saver({
       port,
       key,
       writer: tab,
+      format,
       seq,
-      whole: () => ({ ...whole(), format }),
+      keepVersion: (version) => port.keepVersion(version),
       report: (state) => {
-        if (this.#saver === saver) onSave(state);
+        if (state.kind === "saved") this.#post("changed", key);
+        if (this.#saver !== saver) return;
+        if (state.kind === "saved" && this.#boarded) {
+          mooring.put(key, null);
+          this.#boarded = false;
+        }
+        onSave(state);
       },
       now_ms,
     });
     this.#saver = saver;
     return saver;
   }
+
+  #whole(state: State): Whole {
+    return { state, name: this.#options.nameOf(state) };
+  }
+
+  #post(say: TabMessage["say"], build: string): void {
+    this.#options.tabs.post({ version: tabsVersion, say, build, from: this.#options.tab });
+  }
+
+  #hear({ version, say, build, from }: TabMessage): void {
+    if (version !== tabsVersion || from === this.#options.tab) return;
+    if (say === "listed") this.#options.onListed();
+    if (say !== "changed" || build !== this.#key || this.#seen === null || this.#behind) return;
+    // One look at the disk at a time; what comes meanwhile is seen by the next.
+    this.#behind = true;
+    this.#following = this.#following.then(() => this.#follow(build)).catch(() => undefined);
+  }
+
+  async #follow(key: string): Promise<void> {
+    this.#behind = false;
+    if (this.#seen === null || this.#key !== key) return;
+    const since = await this.port?.since(key, this.#seen.seq);
+    const seen = this.#seen;
+    if (!since || seen === null || this.#key !== key) return;
+    const snapshot = "snapshot" in since ? since.snapshot : { ...blank, key, seq: seen.seq, state: seen.state };
+    const now = replay<State>({ snapshot, entries: since.entries }, this.#options.apply);
+    if (now.seq === seen.seq) return;
+    this.#seen = now;
+    this.#options.onFollow(now.state);
+  }
 }
+
+const blank = { name: "", format: 0, touched_ms: 0 };

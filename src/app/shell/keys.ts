@@ -55,7 +55,7 @@ export class Keys {
   /** False for a key that is none of these. */
   #single(key: string): boolean {
     const shop = this.#shop;
-    const view = views[Number(key) - 1];
+    const view = views.find((one) => one.key === key);
     if (view && shop.isOpen) shop.settings.view = view.id;
     else if (key === "?") shop.showKeys();
     else return shop.viewKey(key);

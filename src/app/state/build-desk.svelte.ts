@@ -11,8 +11,8 @@ import type { PlanAsked, Planner } from "./planner";
 
 export interface BuildDeskOptions {
   readonly planner: Planner;
-  /** Every change of the work, after it is made. */
-  record(action: Action): void;
+  /** Every change of the work, after it is made, with the work before and after it. */
+  record(action: Action, before: History, after: History): void;
   units(build: Build | null): "us" | "metric";
   /** Today's date at a zone. */
   today(zone: string | null): string;
@@ -108,6 +108,15 @@ export class BuildDesk implements Desk {
     this.#settle(work, null);
   }
 
+  /** The same build as another tab has changed it: what is on screen stays until the new plan is there. */
+  follow(work: History): void {
+    this.#typing = null;
+    this.#trial = null;
+    this.#tried += 1;
+    this.#moved = null;
+    this.#settle(work, null);
+  }
+
   select(selection: Selection | null): void {
     this.#selected = selection;
     this.#options.remember(selection);
@@ -195,14 +204,15 @@ export class BuildDesk implements Desk {
 
   /** `ready`: what the action comes to, where it has been looked at already. */
   #do(action: Action, before: Made | null, ready?: { readonly work: History; readonly read: Reading }): void {
-    const from = this.#work.document;
-    const work = ready?.work ?? act(this.#work, action);
-    if (work === this.#work) return;
+    const was = this.#work;
+    const from = was.document;
+    const work = ready?.work ?? act(was, action);
+    if (work === was) return;
     this.#trial = null;
     this.#tried += 1;
     this.#work = work;
     // Written down before anything is made of it: whatever happens next, the change is kept.
-    this.#options.record(action);
+    this.#options.record(action, was, work);
     const change = action.do === "edit" ? { document: from, change: action.edits } : undefined;
     this.#settle(work, before, { from: change, undone: action.do === "undo", read: ready?.read });
   }

@@ -17,7 +17,12 @@ export async function textOfFile(file: File): Promise<Picked> {
 export async function pickFile(): Promise<Picked> {
   try {
     return await textOfFile(
-      await fileOpen({ description: "Build files", mimeTypes: ["application/json"], extensions: [".json"], id: "batterboard" }),
+      await fileOpen({
+        description: "Build files",
+        mimeTypes: ["application/json", "text/plain"],
+        extensions: [".json", ".txt"],
+        id: "batterboard",
+      }),
     );
   } catch (error) {
     return isCancel(error) ? "left" : "unreadable";

@@ -1,10 +1,12 @@
 import { remember, remembered } from "./stored";
 
+/** `key` shows the view; a key without a view does nothing. */
 export const views = [
-  { id: "order", name: "Order" },
-  { id: "dates", name: "Dates" },
-  { id: "forms", name: "Forms" },
-  { id: "cure", name: "Cure" },
+  { id: "order", name: "Order", key: "1" },
+  { id: "dates", name: "Dates", key: "2" },
+  { id: "forms", name: "Forms", key: "3" },
+  { id: "cure", name: "Cure", key: "4" },
+  { id: "site", name: "Site", key: "6" },
 ] as const;
 
 export type ViewName = (typeof views)[number]["id"];

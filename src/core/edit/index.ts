@@ -1,4 +1,5 @@
 export * from "./apply";
+export * from "./calendars";
 export * from "./commands";
 export * from "./done";
 export * from "./history";

@@ -1,5 +1,6 @@
 import type { Range } from "../base";
 import type { Answer, ListName, Part } from "../build";
+import type { RateName } from "./rates";
 
 /** A figure as it would be typed, in both systems; the build's units choose. */
 export interface Usual {
@@ -44,7 +45,7 @@ export interface Answers {
   several(key: string): readonly string[];
   yes(key: string): boolean;
   text(key: string): string;
-  joins(key: string): readonly Offer[];
+  joins(key: string): readonly KeyedOffer[];
 }
 
 /**
@@ -86,12 +87,32 @@ export interface Given {
    * The table of them is `common.ts`.
    */
   readonly common: (name: CommonName) => string;
-  /** Hours of a rate of `rates.ts` for a quantity, as written in the document; the answers may replace the rate. */
-  readonly hours: (rate: string, quantity: number) => { readonly is: string; readonly from: string };
+  /**
+   * `work` of a step: a rate of `rates.ts` for a quantity in the rate's metric unit, with so many hands at it (left out: one). An answer `rate.<name>` ("1 h 30 min"
+   * for each unit shown) replaces the rate.
+   */
+  readonly hours: (rate: RateName, quantity: number, hands?: number) => WrittenWork;
+}
+
+/** Hours as `work` of a step takes them. */
+export interface WrittenWork {
+  readonly low: string;
+  readonly likely: string;
+  readonly high: string;
+  readonly from: string;
 }
 
 export type CommonName =
   | "ground"
+  /** Days on which concrete can come, worked through without a break. */
+  | "pour-days"
+  /**
+   * Ground that is dug: a place with one way, `marked`, through `ground`. Every step that digs reaches it, so that what must be there before any digging (marks of
+   * utilities, lines, a permit) makes that way, and marks that expire are used in time, with no link from one part to another.
+   */
+  | "dig"
+  /** What is set to the lines looks along them: a place with one way, `strings`, that sight passes. Batter boards make it, and come down after all that needs it. */
+  | "lines"
   | "store"
   | "inspector"
   | "utility-office"
@@ -108,6 +129,14 @@ export interface Made {
   readonly unknown: readonly Unknown[];
 }
 
+/** An offer as a `joins` answer names it: "part/kind", or "part/kind/2" for the second of several of a part. */
+export interface KeyedOffer extends Offer {
+  readonly key: string;
+}
+
+/** What was answered, by the keys of the asks, as it stands in a part; `rate.<name>` replaces a rate. */
+export type RawAnswers = Readonly<Record<string, Answer>>;
+
 /** Something a kit cannot know: what the ground carries, what the bars must be, who stands for the strength of a soffit. */
 export interface Unknown {
   readonly code: string;
@@ -123,7 +152,7 @@ export interface Kit {
   readonly group: "before" | "ground" | "concrete" | "timber" | "around";
   readonly asks: readonly Ask[];
   /** Rates of `rates.ts` that its hours come from. */
-  readonly rates: readonly string[];
+  readonly rates: readonly RateName[];
   make(given: Given): Made;
   /** What a part made from it offers, from its id and answers alone. */
   offers(part: Part, answers: Answers): readonly Offer[];

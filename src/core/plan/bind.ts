@@ -5,11 +5,12 @@ import type { Clocks } from "../clock";
 import { IntList } from "../graph";
 import type { Capacity } from "../schedule";
 import { type Bound, ClockList, type DateOf, furthest } from "./bound";
-import { type Crews, crewsOf } from "./crews";
+import { crewsOf } from "./crews";
 import { fixesOf, together } from "./fixes";
 import { doneAt } from "./history";
 import { linksOf } from "./links";
 import { fromMoment, isDate, startWithin, untilMoment } from "./moments";
+import { peopleThere } from "./people-there";
 import { placeNeeds } from "./places";
 import { storeNeeds } from "./stores";
 
@@ -63,7 +64,7 @@ export function bind(build: Build, access: Access, clocks: Clocks, seen: Elapsed
       unbroken[s] = 1;
       return;
     }
-    clock[s] = list.of(crews.clock(step));
+    clock[s] = list.of(crews.clock(s));
     amount[s] = step.work.likely_min;
     unbroken[s] = step.unbroken ? 1 : 0;
     if (build.resumes !== null) notBefore(s, fromMoment(clocks, build.resumes), "resumes");
@@ -85,17 +86,17 @@ export function bind(build: Build, access: Access, clocks: Clocks, seen: Elapsed
 
   const stores = storeNeeds(build);
   const places = placeNeeds(build);
-  const capacities: Capacity[] = peopleThere(build, clocks, crews, seen);
+  const capacities: Capacity[] = crews.pools.map((pool) => peopleThere(pool, clocks, seen));
   const demands = new IntList(6 * jobs);
   const demand = (job: number, capacity: number, number: number): void => {
     demands.push(job);
     demands.push(capacity);
     demands.push(number);
   };
-  build.steps.forEach((step, s) => {
-    const row = crews.demand(step);
+  for (let s = 0; s < steps; s++) {
+    const row = crews.demand(s);
     for (let c = 0; c < row.length; c++) if (row[c]! > 0) demand(s, c, row[c]!);
-  });
+  }
   for (const part of [stores, places]) {
     const base = capacities.length;
     capacities.push(...part.capacities);
@@ -119,46 +120,4 @@ export function bind(build: Build, access: Access, clocks: Clocks, seen: Elapsed
     horizon: furthest,
   };
   return { build, access, clocks, crews, problem, places, stores, row, releaseOf, dueOf, fixedOf };
-}
-
-/** How many people of each pool are on site, up to `seen`; nobody after it, so that a plan that needs to look further is noticed. */
-function peopleThere(build: Build, clocks: Clocks, crews: Crews, seen: ElapsedMinute): Capacity[] {
-  const changes: number[] = [];
-  const count = build.people.length;
-  // One number a change: time, person, coming or going; so that one plain sort puts them all in order.
-  build.people.forEach((person, i) => {
-    const runs = clocks.person(person.id).runs(0, seen);
-    for (let k = 0; k < runs.length; k++) changes.push((runs[k]! * count + i) * 2 + (k & 1));
-  });
-  const sorted = Float64Array.from(changes).sort();
-  const at = new Int32Array(sorted.length);
-  const who = new Int32Array(sorted.length);
-  const by = new Int8Array(sorted.length);
-  for (let k = 0; k < sorted.length; k++) {
-    const change = sorted[k]!;
-    const t = Math.floor(change / (2 * count));
-    const rest = change - t * 2 * count;
-    at[k] = t;
-    who[k] = rest >> 1;
-    by[k] = (rest & 1) === 0 ? 1 : -1;
-  }
-  return crews.pools.map((pool) => {
-    const inside = Uint8Array.from(build.people, (p) => (pool.people.includes(p.id) ? 1 : 0));
-    const times = new IntList(sorted.length + 2);
-    const levels = new IntList(sorted.length + 2);
-    times.push(0);
-    levels.push(0);
-    let level = 0;
-    for (let k = 0; k < sorted.length; k++) {
-      if (inside[who[k]!] === 0) continue;
-      level += by[k]!;
-      if (times.at(times.length - 1) !== at[k]) {
-        times.push(at[k]!);
-        levels.push(level);
-      } else levels.data[levels.length - 1] = level;
-    }
-    times.push(seen);
-    levels.push(0);
-    return { id: pool.people.join(" "), kind: "people", times: times.packed(), levels: levels.packed(), holds: "working" };
-  });
 }

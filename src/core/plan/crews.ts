@@ -11,15 +11,17 @@ export interface Pool {
   readonly roles: readonly string[];
 }
 
-/** What the people of a build mean for its steps: who there is for a role, the pools that bind, and the clock of every step. */
+/** What the people of a build mean for its steps, by position: who there is for a role, the pools that bind, and the clock of every step. */
 export interface Crews {
   readonly pools: readonly Pool[];
+  /** How many people a step asks for. */
+  hands(step: number): number;
   /** Number that a step takes from each pool, in the order of `pools`; zeros where it takes none. */
-  demand(step: Step): readonly number[];
+  demand(step: number): readonly number[];
   /** When the step can be worked on: its calendar while enough people are there. */
-  clock(step: Step): Clock;
+  clock(step: number): Clock;
   /** Roles of which the step asks for more than the build has. */
-  short(step: Step): readonly { readonly role: string; readonly wanted: number; readonly have: number }[];
+  short(step: number): readonly { readonly role: string; readonly wanted: number; readonly have: number }[];
 }
 
 /** More pools than this are left out; naming people then shows what does not fit. */
@@ -43,11 +45,14 @@ export function crewsOf(build: Build, clocks: Clocks): Crews {
   }
   const people = (role: string): readonly string[] => having.get(role) ?? [];
   const pools = everyone.length === 0 ? [] : unions([...having.keys()].map(people)).map((set) => poolOf(set, having));
-  const asked = new AskedFor(pools);
-  const demand = (step: Step): readonly number[] => asked.of(step).demand;
+  const alike = new AskedFor(pools);
+  const asked = build.steps.map((step) => alike.of(step));
+  const hands = (s: number): number => asked[s]!.total;
+  const demand = (s: number): readonly number[] => asked[s]!.demand;
 
-  const clock = (step: Step): Clock => {
-    const { total, clocks: known } = asked.of(step);
+  const clock = (s: number): Clock => {
+    const step = build.steps[s]!;
+    const { total, clocks: known } = asked[s]!;
     if (everyone.length === 0 || (total === 0 && !step.notAlone)) return clocks.work(step.calendar);
     let made = known.get(step.calendar);
     if (made === undefined) {
@@ -57,9 +62,9 @@ export function crewsOf(build: Build, clocks: Clocks): Crews {
     return made;
   };
 
-  const short = (step: Step) => {
-    const same = asked.of(step);
-    same.short ??= shortOf(step);
+  const short = (s: number) => {
+    const same = asked[s]!;
+    same.short ??= shortOf(build.steps[s]!);
     return same.short;
   };
 
@@ -75,7 +80,7 @@ export function crewsOf(build: Build, clocks: Clocks): Crews {
       .slice(0, 1);
   };
 
-  return { pools, demand, clock, short };
+  return { pools, hands, demand, clock, short };
 }
 
 /** What steps that ask for the same people have in common. */

@@ -47,21 +47,6 @@ export function crowdOf(p: Problem, s: Solution, stretches: readonly (readonly S
   return { short };
 }
 
-/** Of the jobs that share a capacity with this one, the last to finish after `since` and by its start; null: none. */
-export function sharing(p: Problem, s: Solution, j: number, since: number): { readonly job: number; readonly capacity: number } | null {
-  let found: { job: number; capacity: number } | null = null;
-  for (let d = 0; d < p.demands.length; d += 3) {
-    if (p.demands[d] !== j) continue;
-    const capacity = p.demands[d + 1]!;
-    for (let e = 0; e < p.demands.length; e += 3) {
-      const job = p.demands[e]!;
-      if (p.demands[e + 1] !== capacity || job === j || s.finish[job]! > s.start[j]! || s.finish[job]! <= since) continue;
-      if (found === null || s.finish[job]! > s.finish[found.job]!) found = { job, capacity };
-    }
-  }
-  return found;
-}
-
 /** The value of the last entry at or before `t`; 0 before the first. */
 function valueAt(times: Int32Array, values: Int32Array, t: number): number {
   let low = 0;

@@ -17,10 +17,9 @@ export function needsFindings(bound: Bound): Finding[] {
   const out: Finding[] = [];
   if (build.people.length === 0 && build.steps.some((s) => s.hands.length > 0))
     out.push(finding("plan.nobody-named", "note", { list: "people" }, {}));
-  for (const step of build.steps) {
-    const where = { list: "steps", id: step.id, key: "hands" };
-    for (const { role, wanted, have } of crews.short(step))
-      out.push(finding("plan.too-few-people", "stop", where, { step: step.id, role, wanted, have }));
+  build.steps.forEach((step, s) => {
+    for (const { role, wanted, have } of crews.short(s))
+      out.push(finding("plan.too-few-people", "stop", { list: "steps", id: step.id, key: "hands" }, { step: step.id, role, wanted, have }));
     for (const { of, number } of step.equipment) {
       const have = build.equipment[build.at.equipment.get(of)!]!.number;
       if (number > have)
@@ -33,7 +32,7 @@ export function needsFindings(bound: Bound): Finding[] {
           ),
         );
     }
-  }
+  });
   for (const [s, q] of bound.places.crowded) {
     const step = build.steps[s]!;
     const place = build.places[q]!;

@@ -3,8 +3,9 @@ import type { WorkingClock } from "../clock";
 import { fitFinish, fitStart, fitWhole, type Net, type Problem, type Solution } from "../schedule";
 import type { Bound } from "./bound";
 import { type Candidate, dated, holderOf, isBefore, turnOf } from "./candidate";
-import { type Crowd, sharing } from "./crowd";
+import type { Crowd } from "./crowd";
 import type { Holder } from "./plan";
+import { Sharers } from "./sharers";
 import { lastRunBefore } from "./stretches";
 import type { Turn } from "./turns";
 
@@ -38,6 +39,8 @@ class Holders {
   readonly #start: Int32Array;
   readonly #finish: Int32Array;
   readonly #calendars = new Map<string, WorkingClock>();
+  /** Made when it is first asked for. */
+  #sharers: Sharers | null = null;
 
   constructor(
     private readonly bound: Bound,
@@ -64,10 +67,9 @@ class Holders {
       const of = bound.fixedOf[j];
       return { holder: dated(of === "booking" || of === "done" ? of : "fixed", start), ready: start };
     }
-    const all = this.#candidates(j);
-    const exact: Candidate[] = [];
-    for (const c of all) if (c.leads === start && c.replayed === start && !this.#onPurpose(c.from)) exact.push(c);
+    const exact = this.#candidates(j, start);
     if (exact.length > 0) return this.#first(j, start, exact);
+    const all = this.#candidates(j, null);
     if (fitStart(p, j, 0 as ElapsedMinute) === start) return { holder: { kind: "start-of-build" }, ready: 0 as ElapsedMinute };
     const early = Math.max(fitStart(p, j, 0 as ElapsedMinute), ...all.map((c) => c.replayed));
     const late = this.#lateFor(j, start);
@@ -86,7 +88,8 @@ class Holders {
     return this.#unled(j, all);
   }
 
-  #candidates(j: number): Candidate[] {
+  /** What leads to a start of a job; where one is asked for, only what leads there, in the replay too, and is not late on purpose itself. */
+  #candidates(j: number, asked: ElapsedMinute | null): Candidate[] {
     const { served: p, plan, net } = this;
     const { links } = p;
     const out: Candidate[] = [];
@@ -95,17 +98,19 @@ class Holders {
       if (links.least[link]! < 0) continue;
       const from = links.from[link]!;
       const ready = this.#after(link, plan.start, plan.finish);
-      const turn = turnOf(this.bound, this.turns, link);
-      if (turn !== null && turn.kind === "people" && !this.crowd.short(j, ready - 1)) continue;
       const leads = this.#lead(j, links.toEnd[link]!, ready);
+      if (asked !== null && leads !== asked) continue;
       const moved = this.#start[from] !== plan.start[from] || this.#finish[from] !== plan.finish[from];
       const replayed = moved ? this.#lead(j, links.toEnd[link]!, this.#after(link, this.#start, this.#finish)) : leads;
+      if (asked !== null && (replayed !== asked || this.#onPurpose(from))) continue;
+      const turn = turnOf(this.bound, this.turns, link);
+      if (turn !== null && turn.kind === "people" && !this.crowd.short(j, ready - 1)) continue;
       out.push({ link, from, ready, leads, replayed });
     }
     if (p.release[j]! > 0) {
       const ready = p.release[j]! as ElapsedMinute;
       const leads = this.#lead(j, 0, ready);
-      out.push({ link: -1, from: -1, ready, leads, replayed: leads });
+      if (asked === null || leads === asked) out.push({ link: -1, from: -1, ready, leads, replayed: leads });
     }
     return out;
   }
@@ -125,13 +130,13 @@ class Holders {
 
   /** By kind, then by what lets go last; where even that was there before a whole window went by, it is that window that was too small. */
   #first(j: number, start: number, exact: readonly Candidate[]): Held {
-    const calendar = j < this.bound.build.steps.length ? this.#calendar(calendarOf(this.bound, j)) : null;
+    const { length } = this.bound.build.steps;
     let passed: number | null = null;
     let best = exact[0]!;
     let found = false;
     for (const c of exact) {
       // Most start at once, and then nothing has gone by.
-      let fresh = c.from < 0 || calendar === null || c.ready === start || calendar.begin(c.ready) === start;
+      let fresh = c.from < 0 || j >= length || c.ready === start || this.#calendar(calendarOf(this.bound, j)).begin(c.ready) === start;
       if (!fresh) {
         passed ??= this.#passedOver(j, start);
         fresh = c.ready > passed;
@@ -184,7 +189,8 @@ class Holders {
       (a, c) => (c.from >= 0 && c.ready <= start && (a === null || c.ready > a.ready) ? c : a),
       null,
     );
-    const other = sharing(p, plan, j, Math.max(this.#passedOver(j, start), last?.ready ?? 0));
+    this.#sharers ??= new Sharers(p, plan);
+    const other = this.#sharers.last(j, Math.max(this.#passedOver(j, start), last?.ready ?? 0));
     if (other !== null) {
       const { kind, id } = p.capacities[other.capacity]!;
       return { holder: { kind, job: other.job, of: id }, ready: plan.finish[other.job]! as ElapsedMinute };

@@ -138,7 +138,7 @@ function dated(bound: Bound, clocks: Clocks, solution: Solution, early: Solution
     days: siteDays(bound, stepDates, deliveries, closings, visits),
     visits,
     waits: waitDates(bound, solution),
-    handMinutes: handMinutesOf(build),
+    handMinutes: build.steps.reduce((sum, step, s) => sum + step.work.likely_min * bound.crews.hands(s), 0),
     assumes: assumptionsOf(bound),
   };
   return { ...made, findings: [...before, ...handOvers(bound, named.short), ...dateFindings(bound, made)] };

@@ -1,6 +1,6 @@
 import type { ElapsedMinute } from "../base";
+import { byKey } from "../schedule";
 import type { Bound } from "./bound";
-import { handsOf } from "./places";
 import type { ClosingDate, DeliveryDates, SiteDay, StepDates, Visit } from "./plan";
 
 interface Draft {
@@ -27,7 +27,7 @@ export function siteDays(
   closings: readonly ClosingDate[],
   visits: readonly Visit[],
 ): SiteDay[] {
-  const { build, clocks } = bound;
+  const { clocks } = bound;
   const { time } = clocks;
   const drafts = new Map<number, Draft>();
   const of = (t: number): Draft => {
@@ -48,8 +48,8 @@ export function siteDays(
     last = draft;
     return draft;
   };
-  for (const s of inTurn(steps)) {
-    const hands = handsOf(build, s);
+  for (const s of byKey(steps.length, (i) => steps[i]!.start)) {
+    const hands = bound.crews.hands(s);
     for (const [from, to] of steps[s]!.pieces) {
       for (let a = from as number; ; ) {
         const draft = on(a, a);
@@ -89,12 +89,6 @@ export function siteDays(
     });
 }
 
-/** Steps by start, then as they are written: one number a step, so that a plain sort does it. */
-function inTurn(steps: readonly StepDates[]): Int32Array {
-  const sorted = Float64Array.from(steps, (step, s) => step.start * steps.length + s).sort();
-  return Int32Array.from(sorted, (key) => key % steps.length);
-}
-
 /** The most people that are there at once, day by day. */
 function peopleByDay(bound: Bound, drafts: ReadonlyMap<number, Draft>): Map<number, number> {
   const { build, clocks } = bound;
@@ -116,10 +110,10 @@ function peopleByDay(bound: Bound, drafts: ReadonlyMap<number, Draft>): Map<numb
   return there;
 }
 
-function highest(changes: number[]): number {
+function highest(changes: readonly number[]): number {
   let level = 0;
   let highest = 0;
-  for (const change of changes.sort((a, b) => a - b)) {
+  for (const change of Float64Array.from(changes).sort()) {
     level += (change % most) - most / 2;
     if (level > highest) highest = level;
   }

@@ -1,18 +1,24 @@
 import { type ElapsedMinute, notEver } from "../base";
 import type { WorkingClock } from "../clock";
-import type { Problem, Solution } from "../schedule";
+import { type Problem, runsOf, type Solution } from "../schedule";
 
 export type Stretch = readonly [ElapsedMinute, ElapsedMinute];
 
 /** The running stretches of a job between its start and its finish; one empty stretch for a job that takes no time. */
 export function stretchesOf(p: Problem, s: Solution, j: number): Stretch[] {
-  const clock = p.clocks[p.clock[j]!]!;
+  const runs = runsOf(p.clocks[p.clock[j]!]!);
+  const start = s.start[j]! as ElapsedMinute;
   const finish = s.finish[j]! as ElapsedMinute;
+  if (finish <= start) return [[finish, finish]];
   const out: Stretch[] = [];
-  for (let t = s.start[j]! as ElapsedMinute; t < finish; t = clock.begin(clock.runEnd(t))) {
-    out.push([t, Math.min(clock.runEnd(t), finish) as ElapsedMinute]);
+  let t = start;
+  for (let run = runs.at(t); ; run++) {
+    const end = runs.to(run) as ElapsedMinute;
+    out.push([t, Math.min(end, finish) as ElapsedMinute]);
+    if (end >= finish || !runs.has(run + 1)) return out;
+    t = runs.from(run + 1) as ElapsedMinute;
+    if (t >= finish) return out;
   }
-  return out.length > 0 ? out : [[finish, finish]];
 }
 
 /** Jobs by start, then finish, then rank. */

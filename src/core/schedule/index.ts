@@ -1,3 +1,4 @@
+export { byKey } from "./by-key";
 export { fitFinish, fitStart, fitWhole, lastStart } from "./job";
 export { type Earliest, earliest, latest, type Net, netOf } from "./network";
 export * from "./problem";

@@ -1,4 +1,5 @@
 import { type ElapsedMinute, never } from "../base";
+import { byKey } from "./by-key";
 import { needsOf } from "./needs";
 import { earliest, latest, type Net, netOf } from "./network";
 import type { Problem, Result, Solution, Stuck } from "./problem";
@@ -28,7 +29,7 @@ export function solve(p: Problem): Result {
   }
   const bound = last(first.finish) as ElapsedMinute;
   const limit = dated(p) ? latest(p, net, never).start : new Int32Array(p.jobs).fill(never);
-  const byTurn = Int32Array.from(p.rank.keys()).sort((a, b) => p.rank[a]! - p.rank[b]! || a - b);
+  const byTurn = byKey(p.jobs, (j) => p.rank[j]!);
   const turn = new Int32Array(p.jobs);
   for (let k = 0; k < byTurn.length; k++) turn[byTurn[k]!] = k;
   const ground: Ground = { problem: p, net, needs: needsOf(p), earliest: first.start, limit, byTurn, turn };

@@ -2,9 +2,16 @@ import { IntList } from "../../graph";
 
 /** Clauses by guard, each group in the order of its clauses. */
 export class Groups {
-  readonly #first = new IntList(1024);
-  readonly #last = new IntList(1024);
-  readonly #next = new IntList(1024);
+  readonly #first: IntList;
+  readonly #last: IntList;
+  readonly #next: IntList;
+
+  /** @param about how many clauses and guards there will be */
+  constructor(about = 64) {
+    this.#first = new IntList(about);
+    this.#last = new IntList(about);
+    this.#next = new IntList(about);
+  }
 
   /** Clauses come in order; `guard` -1 is the group that always matters. */
   add(clause: number, guard: number): void {

@@ -4,6 +4,8 @@ import type { Program } from "./program";
 import type { Reaching } from "./reach";
 import type { AskedReach } from "./steps";
 
+const none: readonly never[] = [];
+
 /** What somebody does who only sets what closes or fills a place: from outside, by what passes without a person. A person or a machine in the place works there. */
 const forSetting: readonly PassageKind[] = ["sight", "hand", "arm", "hose", "unit"];
 
@@ -13,8 +15,10 @@ const forSetting: readonly PassageKind[] = ["sight", "hand", "arm", "hose", "uni
  */
 export function compileHoldPoints(program: Program, reaching: Reaching, asked: readonly (readonly AskedReach[])[]): void {
   const { build, facts } = program;
-  if (!build.steps.some((step) => step.holdPoint !== null)) return;
-  const workers = workersOf(asked, new Set(build.steps.flatMap((step) => step.holdPoint?.places ?? [])));
+  const held = new Set<string>();
+  for (const { holdPoint } of build.steps) for (const place of holdPoint?.places ?? none) held.add(place);
+  if (held.size === 0) return;
+  const workers = workersOf(asked, held);
   build.steps.forEach((step, h) => {
     if (step.holdPoint === null) return;
     for (const place of new Set(step.holdPoint.places)) {

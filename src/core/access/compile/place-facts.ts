@@ -1,13 +1,14 @@
 import type { Passage, Piece, Place, Way } from "../../build";
 import { type Facts, needDetail } from "./facts";
+import { Pairs } from "./pairs";
 import type { Site } from "./site";
 
 /** Facts of places and of what pieces do to them, each made when a clause first needs it. */
 export class PlaceFacts {
-  readonly #ways = new Map<number, number>();
-  readonly #through = new Map<number, number>();
-  readonly #fills = new Map<number, number>();
-  readonly #onWay = { closes: new Map<number, number>(), makes: new Map<number, number>() };
+  readonly #ways = new Pairs();
+  readonly #through = new Pairs();
+  readonly #fills = new Pairs();
+  readonly #onWay = { closes: new Pairs(), makes: new Pairs() };
 
   constructor(
     readonly facts: Facts,
@@ -16,7 +17,7 @@ export class PlaceFacts {
 
   /** There are no ways into place q but its own, for need n. */
   ways(q: number, n: number): number {
-    return once(this.#ways, q * 65_536 + n, () => this.facts.addLater(this.#waysOf, q, n, "places", q * 1000 + Math.min(n, 499)));
+    return once(this.#ways, q, n, () => this.facts.addLater(this.#waysOf, q, n, "places", q * 1000 + Math.min(n, 499)));
   }
 
   readonly #waysOf = (q: number, n: number) => {
@@ -29,7 +30,7 @@ export class PlaceFacts {
   };
 
   through(q: number, way: number): number {
-    return once(this.#through, way, () => {
+    return once(this.#through, q, way, () => {
       const { through, full } = this.site.ways[way] as Way;
       const detail = { through: through?.place ?? "" };
       return this.facts.add(
@@ -41,14 +42,13 @@ export class PlaceFacts {
   }
 
   fills(p: number, q: number): number {
-    const key = p * this.site.build.places.length + q;
-    return once(this.#fills, key, () =>
+    return once(this.#fills, p, q, () =>
       this.facts.add({ rule: "fills", piece: this.#piece(p).id, place: this.#place(q).id }, "pieces", p * 1000),
     );
   }
 
   onWay(rule: "closes" | "makes", p: number, q: number, way: number): number {
-    return once(this.#onWay[rule], p * this.site.ways.length + way, () => {
+    return once(this.#onWay[rule], p, way, () => {
       const { full } = this.site.ways[way] as Way;
       return this.facts.add(
         { rule, piece: this.#piece(p).id, place: this.#place(q).id, way: full },
@@ -67,11 +67,11 @@ export class PlaceFacts {
   }
 }
 
-function once(known: Map<number, number>, key: number, make: () => number): number {
-  let fact = known.get(key);
-  if (fact === undefined) {
+function once(known: Pairs, a: number, b: number, make: () => number): number {
+  let fact = known.get(a, b);
+  if (fact < 0) {
     fact = make();
-    known.set(key, fact);
+    known.set(a, b, fact);
   }
   return fact;
 }

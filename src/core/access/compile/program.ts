@@ -2,6 +2,7 @@ import type { Amount, Build } from "../../build";
 import { IntList } from "../../graph";
 import { Facts } from "./facts";
 import { Groups } from "./groups";
+import { Pairs } from "./pairs";
 import { Site } from "./site";
 
 /** Options that are settled by the build itself. */
@@ -22,29 +23,44 @@ export class Program {
   readonly steps: number;
   /** Steps, then helping nodes that keep a ring of ways from vouching for itself. */
   nodes: number;
-  readonly from = new IntList(1024);
-  readonly to = new IntList(1024);
-  readonly ends = new IntList(1024);
-  readonly least = new IntList(1024);
-  readonly most = new IntList(1024);
+  readonly from: IntList;
+  readonly to: IntList;
+  readonly ends: IntList;
+  readonly least: IntList;
+  readonly most: IntList;
   /** The link without amounts that a link includes; the atom itself where it has none; -1 for one that does not order. */
-  readonly bare = new IntList(1024);
-  readonly clauseStart = new IntList(1024);
-  readonly options = new IntList(2048);
-  readonly groups = new Groups();
-  readonly guard = new IntList(1024);
-  readonly fact = new IntList(1024);
+  readonly bare: IntList;
+  readonly clauseStart: IntList;
+  readonly options: IntList;
+  readonly groups: Groups;
+  readonly guard: IntList;
+  readonly fact: IntList;
   /** For telling reasons: the step a clause is asked of (-1: as the fact says) and the place in `needs`. */
-  readonly asked = new IntList(1024);
-  readonly need = new IntList(1024);
+  readonly asked: IntList;
+  readonly need: IntList;
   readonly #amounts = new Map<Amount, number>();
   readonly #links = new Map<number, number[]>();
-  readonly #bareLinks = new Map<number, number>();
+  readonly #bareLinks = new Pairs();
 
   constructor(readonly build: Build) {
     this.site = new Site(build);
     this.steps = build.steps.length;
     this.nodes = this.steps;
+    // About as many as builds have; lists that are long enough from the start need not be copied.
+    const about = 64 + 6 * this.steps;
+    this.from = new IntList(about);
+    this.to = new IntList(about);
+    this.ends = new IntList(about);
+    this.least = new IntList(about);
+    this.most = new IntList(about);
+    this.bare = new IntList(about);
+    this.clauseStart = new IntList(about);
+    this.options = new IntList(about);
+    this.groups = new Groups(about);
+    this.guard = new IntList(about);
+    this.fact = new IntList(about);
+    this.asked = new IntList(about);
+    this.need = new IntList(about);
     this.clauseStart.push(0);
   }
 
@@ -96,11 +112,10 @@ export class Program {
   /** s finishes (and what `least` says passes) before t starts. */
   before(s: number, t: number, least = -1, most = -1): number {
     if (s === t) return never;
-    const key = s * this.steps + t;
-    let bare = this.#bareLinks.get(key);
-    if (bare === undefined) {
+    let bare = this.#bareLinks.get(s, t);
+    if (bare < 0) {
       bare = this.atoms;
-      this.#bareLinks.set(key, bare);
+      this.#bareLinks.set(s, t, bare);
       this.#atom(s, t, 2 * finish + start, -1, -1, bare);
       if (this.isDone(t) && !this.isDone(s)) this.tooLate.push(t, s);
     }

@@ -1,4 +1,5 @@
 import type { Reach } from "../../build";
+import { Pairs } from "./pairs";
 import { PlaceFacts } from "./place-facts";
 import { never, type Program } from "./program";
 import type { Site } from "./site";
@@ -13,7 +14,7 @@ export class Reaching {
   readonly #stand: Stand;
   readonly #facts: PlaceFacts;
   /** By place and need, the last selector; one from before the step's first is another step's. */
-  readonly #known = new Map<number, number>();
+  readonly #known = new Pairs();
   /** The helping node of a selector, for places in rings. */
   readonly #nodes = new Map<number, number>();
   #step = -1;
@@ -39,11 +40,10 @@ export class Reaching {
 
   #reach(s: number, q: number, n: number): number {
     const { program, site } = this;
-    const key = q * 65_536 + n;
-    const known = this.#known.get(key) ?? -1;
+    const known = this.#known.get(q, n);
     if (known >= this.#firstOfStep) return known;
     const selector = program.selector();
-    this.#known.set(key, selector);
+    this.#known.set(q, n, selector);
     if (site.inRing(q)) this.#nodes.set(selector, program.node());
     for (const p of site.fillers[q] as number[]) this.#outOfTheWay(this.#facts.fills(p, q), selector, p, s, n);
     const ways = site.passing(q, n);

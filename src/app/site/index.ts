@@ -1,0 +1,1 @@
+export { default as SiteView } from "./SiteView.svelte";

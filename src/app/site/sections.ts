@@ -1,0 +1,59 @@
+import { isObject, listOf, textOf, type Written } from "../write/written";
+import { figuresOf } from "./figures";
+
+/** What the view is divided into. */
+export const sections = [
+  { id: "build", name: "The build" },
+  { id: "calendars", name: "Calendars" },
+  { id: "people", name: "People" },
+  { id: "things", name: "Equipment and stock" },
+  { id: "deliveries", name: "Deliveries" },
+  { id: "bookings", name: "Bookings" },
+  { id: "temperatures", name: "Temperatures" },
+  { id: "notes", name: "Notes and cautions" },
+  { id: "guesses", name: "What rests on a guess" },
+] as const;
+
+export type SectionId = (typeof sections)[number]["id"];
+
+const nameOf = (thing: Written): string => textOf(thing.name) || textOf(thing.id).replaceAll("-", " ");
+const number = (count: number, one: string, many = `${one}s`): string =>
+  count === 0 ? `no ${many}` : `${count} ${count === 1 ? one : many}`;
+
+/** One line for a section that is folded. */
+export function sectionSays(id: SectionId, document: unknown): string {
+  if (!isObject(document)) return "";
+  const site = isObject(document.site) ? document.site : {};
+  const of = (list: Parameters<typeof listOf>[1]): readonly Written[] => listOf(document, list);
+  switch (id) {
+    case "build":
+      return [nameOf(document), textOf(document.start), textOf(site.zone)].filter(Boolean).join(", ");
+    case "calendars":
+      return number(of("calendars").length, "calendar");
+    case "people":
+      return of("people").length > 5
+        ? number(of("people").length, "person", "people")
+        : of("people").map(nameOf).join(", ") || "nobody yet";
+    case "things":
+      return `${number(of("equipment").length, "piece of equipment", "pieces of equipment")}, ${number(of("stock").length, "stock", "stocks")}`;
+    case "deliveries": {
+      const open = of("deliveries").filter(({ ordered }) => ordered !== true).length;
+      return `${number(of("deliveries").length, "delivery", "deliveries")}${open > 0 ? `, ${open} not ordered` : ""}`;
+    }
+    case "bookings": {
+      const open = of("bookings").filter(({ booked }) => booked !== true).length;
+      return `${number(of("bookings").length, "booking")}${open > 0 ? `, ${open} not booked` : ""}`;
+    }
+    case "temperatures": {
+      const days = Array.isArray(site.days) ? site.days.length : 0;
+      return [
+        Array.isArray(site.usualTemperatures) ? "usual months written" : "not written",
+        ...(days > 0 ? [number(days, "single day")] : []),
+      ].join(", ");
+    }
+    case "notes":
+      return textOf(document.notes).slice(0, 60) || "none yet";
+    default:
+      return number(figuresOf(document).filter(({ from }) => from === "own guess").length, "figure");
+  }
+}

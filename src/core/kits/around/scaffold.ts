@@ -1,0 +1,246 @@
+import { formatLength } from "../../base";
+import type { Given, Kit, Made } from "../kit";
+import { type Lists, levelAt, namer, ordered, together } from "../together";
+
+/** Guards from here up, and a base a quarter of the height or ties: 29 CFR 1926.451 (g)(1), (c)(1) (from memory). Local rules may ask for guards lower down. */
+export const guardFrom_mm = { us: 3048, metric: 3000 } as const;
+export const leastBase = 1 / 4;
+
+/** Frames of so many bays and lifts: one more than there are bays, for each lift. */
+export function framesFor(long_mm: number, high_mm: number): { readonly bays: number; readonly lifts: number; readonly frames: number } {
+  const bays = Math.max(1, Math.ceil(long_mm / 2133.6));
+  const lifts = Math.max(1, Math.ceil(high_mm / 1981.2));
+  return { bays, lifts, frames: (bays + 1) * lifts };
+}
+
+function cautions(given: Given): readonly string[] {
+  const { answers, units } = given;
+  const high_mm = answers.length_mm("high");
+  const guard = formatLength(guardFrom_mm[units], units);
+  const narrow = answers.length_mm("wide") < leastBase * high_mm;
+  return [
+    `Put up, changed and taken down under somebody competent, who looks it over before every shift. Guards at every open side from ${guard} at the latest; here they are always on.`,
+    ...(narrow
+      ? [
+          `Narrower than a quarter of its height: it is tied to what stands, or given outriggers, before anybody goes up. Where the ties go is for somebody competent.`,
+        ]
+      : []),
+    "Sole plates on firm, level ground; never on fill, blocks or the edge of a hole. Ten feet (3 m) from any power line, more where its owner says so.",
+  ];
+}
+
+function members(given: Given): Lists {
+  const { id, called } = namer(given);
+  const { answers, units } = given;
+  const ground = given.common("ground");
+  const [long_mm, high_mm] = [answers.length_mm("long"), answers.length_mm("high")];
+  const area_m2 = (long_mm * high_mm) / 1e6;
+  const { bays, lifts, frames } = framesFor(long_mm, high_mm);
+  const own = answers.choice("frames") === "own";
+  const serves = answers.joins("serves");
+  const ways = [`${id("platform")}.ladder`, ...new Set(serves.map(({ place }) => place))];
+  const pays = own ? "its own" : "hired: every week it stands costs";
+  return {
+    stock: [{ id: id("frames"), name: called("scaffold frames"), unit: "frame", inHand: own ? frames : 0 }],
+    places: [
+      {
+        id: id("platform"),
+        name: called("the platform"),
+        room: Math.max(2, bays * 2),
+        level: levelAt(high_mm),
+        ways: [
+          {
+            id: "ladder",
+            name: "up its ladder",
+            passes: ["person", "unit", "hose"],
+            opening: { wide: formatLength(Math.min(answers.length_mm("wide"), 1800), units), high: units === "us" ? "6 ft" : "1.8 m" },
+            bears: units === "us" ? "250 lb" : "110 kg",
+            through: ground,
+          },
+        ],
+      },
+    ],
+    pieces: [
+      {
+        id: id("scaffold"),
+        name: called("scaffold"),
+        sort: "scaffold",
+        makes: ways,
+        off: [{ place: ground }],
+        uses: [{ of: id("frames"), number: frames }],
+      },
+      {
+        id: id("guards"),
+        name: called("guards, toe boards, ladder"),
+        sort: "scaffold",
+        makes: ways,
+        heldBy: [[id("scaffold")]],
+        off: [{ place: ground }],
+      },
+      { id: id("released"), name: called("release for use"), sort: "other", makes: ways },
+    ],
+    steps: [
+      {
+        id: id("set"),
+        name: called("put the scaffold up"),
+        place: ground,
+        work: given.hours("scaffold", area_m2, 2),
+        hands: 2,
+        notAlone: true,
+        reaches: [{ place: ground }],
+        puts: [id("scaffold")],
+        needs: own ? [] : [id("hire")],
+        weather: { wind: units === "us" ? "25 mph" : "40 km/h" },
+        cautions: cautions(given),
+        notes: `${bays} bays, ${lifts} lifts, ${frames} frames, ${pays}.`,
+      },
+      {
+        id: id("guard"),
+        name: called("guards, toe boards and ladder on"),
+        place: ground,
+        work: given.hours("guard", (2 * long_mm) / 1000 / 4, 2),
+        hands: 2,
+        notAlone: true,
+        reaches: [{ place: ground }],
+        puts: [id("guards")],
+        leansOn: [{ piece: id("scaffold") }],
+      },
+      {
+        id: id("look-over"),
+        name: called("look it over, release it"),
+        sort: "check",
+        place: ground,
+        work: given.hours("check", 1),
+        reaches: [{ place: ground }],
+        puts: [id("released")],
+        leansOn: [{ piece: id("guards") }],
+        notes: "By somebody competent: plates, plumb, braces, ties, planks, guards, ladder. Again after wind and rain.",
+      },
+      {
+        id: id("take"),
+        name: called("take the scaffold down"),
+        place: ground,
+        work: given.hours("scaffold-down", area_m2, 2),
+        hands: 2,
+        notAlone: true,
+        reaches: [{ place: ground }],
+        takes: [id("scaffold"), id("guards")],
+        cautions: ["From the top down; ties come out with their lift, never before. Nothing is thrown."],
+      },
+    ],
+    deliveries: own
+      ? []
+      : [
+          {
+            ...ordered(given, "hire", "scaffold frames, planks, guards, hired", answers.number("lead")),
+            brings: [{ of: id("frames"), number: frames }],
+          },
+        ],
+    solids: [
+      {
+        id: id("solid"),
+        name: given.name,
+        shape: "box",
+        at: { x: answers.written("right"), y: answers.written("back"), z: units === "us" ? "0 in" : "0 mm" },
+        size: { long: answers.written("long"), wide: answers.written("wide"), high: answers.written("high") },
+        pieces: [id("scaffold")],
+        places: [id("platform")],
+      },
+    ],
+  };
+}
+
+/** A scaffold on the ground, for whatever is worked on from it. */
+export const scaffold: Kit = {
+  id: "scaffold",
+  name: "Scaffold",
+  what: "Frames on the ground with guards and a ladder, looked over before anybody goes up, and down again when all that is done from it is done.",
+  group: "around",
+  rates: ["scaffold", "scaffold-down", "guard", "check"],
+  asks: [
+    {
+      key: "serves",
+      label: "Work there is done from it",
+      help: "Nobody gets there while it does not stand.",
+      kind: "joins",
+      offers: ["top", "face"],
+      least: 0,
+      most: 2,
+    },
+    {
+      key: "long",
+      label: "How long",
+      kind: "length",
+      usual: { us: "14 ft", metric: "4.2 m" },
+      range_mm: { least: 1200, most: 30_000, unit: "mm" },
+    },
+    {
+      key: "wide",
+      label: "How wide",
+      kind: "length",
+      usual: { us: "5 ft", metric: "1.5 m" },
+      range_mm: { least: 600, most: 3000, unit: "mm" },
+    },
+    {
+      key: "high",
+      label: "Height of the platform",
+      kind: "length",
+      usual: { us: "6 ft 6 in", metric: "2 m" },
+      range_mm: { least: 900, most: 9000, unit: "mm" },
+    },
+    {
+      key: "right",
+      label: "Its middle, right of the datum",
+      kind: "length",
+      usual: { us: "0 ft", metric: "0 m" },
+      range_mm: { least: -60_000, most: 60_000, unit: "mm" },
+    },
+    {
+      key: "back",
+      label: "Its middle, behind the datum",
+      kind: "length",
+      usual: { us: "-6 ft", metric: "-2 m" },
+      range_mm: { least: -60_000, most: 60_000, unit: "mm" },
+    },
+    {
+      key: "frames",
+      label: "Frames",
+      kind: "choice",
+      usual: "hired",
+      options: [
+        { value: "hired", name: "Hired" },
+        { value: "own", name: "In hand" },
+      ],
+    },
+    {
+      key: "lead",
+      label: "Yard's days from order to site",
+      kind: "number",
+      usual: 3,
+      range: { least: 1, most: 30, unit: "days", whole: true },
+      when: (answers) => answers.choice("frames") === "hired",
+    },
+  ],
+
+  make(given): Made {
+    const tall = given.answers.length_mm("high") > guardFrom_mm[given.units];
+    return {
+      lists: together(members(given)),
+      unknown: [{ code: "scaffold-ground", part: given.part }, ...(tall ? [{ code: "scaffold-competent", part: given.part }] : [])],
+    };
+  },
+
+  offers: (part, answers) => [
+    {
+      kind: "scaffold",
+      part: part.id,
+      name: part.name,
+      place: `${part.id}-platform`,
+      piece: `${part.id}-scaffold`,
+      pourStep: "",
+      at_mm: { x: answers.length_mm("right"), y: answers.length_mm("back"), z: answers.length_mm("high") },
+      size_mm: { long: answers.length_mm("long"), wide: answers.length_mm("wide") },
+      starters: false,
+    },
+  ],
+};

@@ -1,0 +1,63 @@
+import type { Answers, Ask } from "./kit";
+
+/** What any ask may have beside its kind. */
+interface More {
+  readonly help?: string;
+  readonly when?: (answers: Answers) => boolean;
+}
+
+/** A length: usual in both systems, and the range in mm. */
+export const lengthAsk = (key: string, label: string, us: string, metric: string, least: number, most: number, more: More = {}): Ask => ({
+  key,
+  label,
+  kind: "length",
+  usual: { us, metric },
+  range_mm: { least, most, unit: "mm" },
+  ...more,
+});
+
+/** A whole number. */
+export const countAsk = (key: string, label: string, usual: number, least: number, most: number, more: More = {}): Ask => ({
+  key,
+  label,
+  kind: "number",
+  usual,
+  range: { least, most, unit: "", whole: true },
+  ...more,
+});
+
+const optionsOf = (options: Readonly<Record<string, string>>) => Object.entries(options).map(([value, name]) => ({ value, name }));
+
+/** One of several, by value and name; the first is usual. */
+export const choiceAsk = (
+  key: string,
+  label: string,
+  options: Readonly<Record<string, string>>,
+  more: More & { usual?: string } = {},
+): Ask => {
+  const { usual = Object.keys(options)[0] as string, ...rest } = more;
+  return { key, label, kind: "choice", usual, options: optionsOf(options), ...rest };
+};
+
+/** Any of several; all are usual where nothing is said. */
+export const severalAsk = (
+  key: string,
+  label: string,
+  options: Readonly<Record<string, string>>,
+  more: More & { usual?: readonly string[] } = {},
+): Ask => {
+  const { usual = Object.keys(options), ...rest } = more;
+  return { key, label, kind: "several", usual, options: optionsOf(options), ...rest };
+};
+
+export const yesAsk = (key: string, label: string, usual: boolean, more: More = {}): Ask => ({ key, label, kind: "yes", usual, ...more });
+
+/** Whose word something is, or a name; empty: nobody has said. */
+export const wordAsk = (key: string, label: string, more: More = {}): Ask => ({ key, label, kind: "text", usual: "", ...more });
+
+const far_mm = 100_000;
+/** Where the middle of the first one is, seen from above. */
+export const placeAsks: readonly Ask[] = [
+  lengthAsk("right", "Middle of the first one, to the right of the datum", "0 in", "0 mm", -far_mm, far_mm),
+  lengthAsk("back", "Middle of the first one, behind the datum", "0 in", "0 mm", -far_mm, far_mm),
+];

@@ -1,0 +1,113 @@
+import {
+  allowedOf,
+  bandUnder,
+  type Diagram,
+  grades,
+  layoutBy,
+  lumberMember,
+  type MemberResult,
+  pressureAt_psf,
+  type Sag,
+  type Section,
+  sections,
+  stretches,
+  unknownSalvaged,
+} from "../../concrete";
+
+/** As forms are judged: l/360 and 1/16 in. */
+const sags: readonly Sag[] = [
+  { kind: "ratio", of: 360 },
+  { kind: "fixed", inches: 1 / 16 },
+];
+
+/** What a form is made of here: a grade that lumber yards have, or salvaged stuff of no known grade. */
+export type Lumber = "bought" | "salvaged";
+export const grade = "SPF No 2";
+
+/** Full head of fresh concrete, 150 lb/ft3, over a form so high. */
+export function fullHead(high_mm: number): Diagram {
+  const height_ft = high_mm / 304.8;
+  return { height_ft, weight_pcf: 150, most_psf: 150 * height_ft };
+}
+
+/** Lumber as the document writes it. */
+export const lumber = (size: string, from: Lumber, more: object = {}): object =>
+  from === "salvaged" ? { size, salvaged: true, ...more } : { size, grade, ...more };
+
+export interface Beam {
+  readonly section: Section;
+  readonly pieces: number;
+  readonly allowed: ReturnType<typeof allowedOf>;
+}
+
+/** So many pieces of a size, used before (CD 1.0): the judge takes reused unless it is said. */
+export function beamOf(size: string, pieces: number, from: Lumber): Beam {
+  const section = sections[size] as Section;
+  const wood = from === "salvaged" ? unknownSalvaged : (grades[grade] as (typeof grades)[string]);
+  return { section, pieces, allowed: allowedOf(wood, section, { duration: 1, wet: false, repetitive: false }) };
+}
+
+export interface Uprights extends Beam {
+  readonly spacing_mm: number;
+}
+
+/** An upright as one span under a pressure: more than it feels running through. */
+const uprightUnder = (up: Uprights, span_in: number, psf: number): MemberResult =>
+  lumberMember(up.section, up.pieces, up.allowed, 1, span_in, (psf * up.spacing_mm) / 304.8, sags);
+
+/** Bands and wales in this form carry at most so much of what they may, so that rounding and bearing find room. */
+const full = 94;
+
+interface Layout {
+  readonly diagram: Diagram;
+  readonly up: Uprights;
+  /** What a band, or a wale with its ties, carries of what it may under a line load, lb/ft. */
+  readonly across: (line_lb_ft: number) => number;
+  readonly first_in: number;
+  readonly widest_in: number;
+  readonly step_in: number;
+}
+
+/** Every stretch of the uprights as one span, over the foot and under the top, and every band with what runs through brings on it. */
+function carries({ diagram, up, across }: Layout, at_in: readonly number[]): boolean {
+  const high_in = diagram.height_ft * 12;
+  const gaps = at_in.every((at, index) => {
+    const from = index === 0 ? 0 : (at_in[index - 1] as number);
+    const psf = pressureAt_psf(diagram, diagram.height_ft - from / 12);
+    return at - from < 1 || uprightUnder(up, at - from, psf).governs.of100 <= full;
+  });
+  const last = at_in[at_in.length - 1] as number;
+  const over = high_in - last < 1 || uprightUnder(up, 2 * (high_in - last), pressureAt_psf(diagram, diagram.height_ft - last / 12)).governs.of100 <= full;
+  return gaps && over && stretches(diagram, at_in, true).every(({ most_lb_ft }) => across(most_lb_ft) <= full);
+}
+
+/** Heights above the foot, in; null where this stuff cannot carry it however close. */
+export function heights_in(layout: Layout): readonly number[] | null {
+  const { diagram, up, across, first_in, widest_in, step_in } = layout;
+  const longest_in = (psf: number): number => uprightUnder(up, 12, Math.max(1, psf)).largestSpan_in ?? widest_in;
+  for (const [share, gap, low] of [
+    [1.1, 0.95, 1],
+    [1.2, 0.9, 0.75],
+    [1.35, 0.8, 0.6],
+    [1.5, 0.7, 0.5],
+  ] as const) {
+    const found = layoutBy(diagram, {
+      of100: (line) => across(line * share),
+      gap_in: (psf) => gap * longest_in(psf),
+      first_in: first_in * low,
+      widest_in,
+      step_in,
+    });
+    if (found !== null && carries(layout, found)) return found;
+  }
+  return null;
+}
+
+/** A band of a column on its side, from corner bolt to corner bolt. */
+export const bandAcross =
+  (band: Beam, side_in: number, behind_in: number, bolt_lb: number) =>
+  (line_lb_ft: number): number =>
+    bandUnder(
+      { ...band, span_in: side_in + 2 * behind_in + band.section.deep_in, side_in, bolt_lb, sags },
+      (line_lb_ft * side_in) / 12,
+    ).governs.of100;

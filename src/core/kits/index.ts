@@ -1,0 +1,10 @@
+export { type Again, answerAgain } from "./again";
+export { kitOf, kits } from "./all";
+export { type AnswerCode, answerCodes } from "./check-answers";
+export { checkAnswers, type FormField, formOf } from "./form";
+export type * from "./kit";
+export { offersOf } from "./offers";
+export { type PutIn, putIn } from "./put-in";
+export { type Rate, type RateName, rates } from "./rates";
+export { type TakenOut, takeOut } from "./take-out";
+export { unknownOf } from "./unknown";

@@ -1,0 +1,219 @@
+import { formatLength } from "../../base";
+import { inspected } from "../inspected";
+import type { Given, Kit, Made } from "../kit";
+import { type Lists, levelAt, namer, ordered, together } from "../together";
+import { type Base, baseAsks, baseOf, baseRates, baseUnknown, bolted } from "./base";
+import { roofAsks, roofed, roofRates, roofRise_mm } from "./roof";
+
+function frame(given: Given, base: Base): Lists {
+  const { id, called } = namer(given);
+  const { answers, units } = given;
+  const [long_mm, high_mm] = [answers.length_mm("long"), answers.length_mm("high")];
+  const posts = answers.number("posts");
+  const bolts = base.piece === null ? [] : [{ piece: id("bolts") }];
+  return {
+    places: [
+      // Post feet and bolts are under the posts once these stand.
+      {
+        id: id("feet"),
+        name: called("feet of the posts"),
+        level: levelAt(base.at_mm.z),
+        layerOf: base.place,
+        ways: [{ id: "open", name: "from where one stands", passes: ["person"], through: base.place }],
+      },
+      {
+        id: id("joints"),
+        name: called("joints of posts and beams"),
+        level: levelAt(base.at_mm.z + high_mm),
+        ways: [{ id: "below", name: "from trestles below", passes: ["arm", "sight"], through: base.place }],
+      },
+    ],
+    pieces: [
+      { id: id("post-bases"), name: called("post bases"), sort: "other" },
+      { id: id("posts"), name: called("posts"), sort: "other", fills: [id("feet")], heldBy: [[id("braces")], [id("beams")]] },
+      { id: id("braces"), name: called("temporary braces"), sort: "brace", off: [{ place: base.place }] },
+      { id: id("beams"), name: called("beams and knee braces"), sort: "other", heldBy: [[id("posts")]] },
+    ],
+    steps: [
+      {
+        id: id("set-post-bases"),
+        name: called("string line, post bases on their bolts"),
+        place: id("feet"),
+        work: given.hours("sill", posts * 0.5, 2),
+        hands: 2,
+        reaches: [{ place: id("feet") }],
+        puts: [id("post-bases")],
+        leansOn: [...base.lean, ...bolts],
+        needs: [id("posts-beams")],
+        notes: "Wood ends stay an inch (25 mm) clear of concrete and standing water.",
+      },
+      {
+        id: id("stand-posts"),
+        name: called("stand, plumb and brace the posts"),
+        place: id("feet"),
+        work: given.hours("post", posts, 2),
+        hands: 2,
+        notAlone: true,
+        reaches: [{ place: id("feet") }],
+        puts: [id("posts"), id("braces")],
+        leansOn: [{ piece: id("post-bases") }],
+        needs: [id("posts-beams")],
+        weather: { wind: units === "us" ? "20 mph" : "30 km/h" },
+        cautions: ["No post is let go before it is braced both ways."],
+        notes: `${posts} posts of ${answers.text("post-size")}, ${formatLength(high_mm, units)} to the underside of the beam.`,
+      },
+      {
+        id: id("set-beams"),
+        name: called("beams and knee braces"),
+        place: id("joints"),
+        work: given.hours("beam", (long_mm * 2) / 1000, 2),
+        hands: 2,
+        notAlone: true,
+        reaches: [{ place: base.place }, { place: id("joints"), need: "arm" }],
+        puts: [id("beams")],
+        leansOn: [{ piece: id("posts") }, { piece: id("braces") }],
+        needs: [id("posts-beams")],
+        cautions: ["Lifted from two trestles by two people, each end tied before it is let go; nobody under it."],
+      },
+      {
+        id: id("take-braces"),
+        name: called("take the temporary braces out"),
+        place: base.place,
+        work: given.hours("braces-down", (long_mm * 2) / 1000),
+        reaches: [{ place: base.place }],
+        takes: [id("braces")],
+        leansOn: [{ piece: id("roof-boards") }],
+        notes: "Knee braces, beams and boards keep it square from now on.",
+      },
+    ],
+    deliveries: [ordered(given, "posts-beams", "posts, beams, post bases, bolts", 10)],
+  };
+}
+
+function drawn(given: Given, base: Base): Lists {
+  const { id, called } = namer(given);
+  const { answers, units } = given;
+  const length = (mm: number): string => formatLength(mm, units);
+  const [long_mm, wide_mm, high_mm] = [answers.length_mm("long"), answers.length_mm("wide"), answers.length_mm("high")];
+  const { x, y, z } = base.at_mm;
+  const rows = Math.ceil(answers.number("posts") / 2);
+  const across = units === "us" ? 139.7 : 140;
+  const feet = Array.from({ length: answers.number("posts") }, (_, i) => {
+    const [along, side] = [Math.floor(i / 2), i % 2];
+    const right = rows === 1 ? 0 : (along / (rows - 1) - 0.5) * (long_mm - across);
+    return { x: x + right, y: y + (side - 0.5) * (wide_mm - across) };
+  });
+  const eaves = answers.length_mm("eaves");
+  return {
+    solids: [
+      ...feet.map((at, i) => ({
+        id: id(`post-${i + 1}`),
+        name: called(`post ${i + 1}`),
+        shape: "box",
+        at: { x: length(at.x), y: length(at.y), z: length(z) },
+        size: { long: length(across), wide: length(across), high: length(high_mm) },
+        pieces: [id("posts")],
+        places: [id("feet")],
+      })),
+      {
+        id: id("roof-solid"),
+        name: called("roof"),
+        shape: answers.choice("roof") === "gable" ? "gable" : "wedge",
+        at: { x: length(x), y: length(y), z: length(z + high_mm) },
+        size: {
+          long: length(long_mm + 2 * eaves),
+          wide: length(wide_mm + 2 * eaves),
+          high: length(Math.max(50, roofRise_mm(given, wide_mm))),
+        },
+        pieces: [id("rafters"), id("roofing")],
+        places: [id("roof")],
+      },
+    ],
+  };
+}
+
+/** A roof alone, on posts. */
+export const postRoof: Kit = {
+  id: "post-roof",
+  name: "Small roof on posts",
+  what: "Posts bolted to a slab, columns or footings, beams with knee braces, and a roof over them.",
+  group: "timber",
+  rates: [...baseRates, ...roofRates, "sill", "post", "beam", "braces-down", "inspection"],
+  asks: [
+    ...baseAsks,
+    {
+      key: "long",
+      label: "How long between outer posts",
+      kind: "length",
+      usual: { us: "8 ft", metric: "2.4 m" },
+      range_mm: { least: 900, most: 9000, unit: "mm" },
+    },
+    {
+      key: "wide",
+      label: "How wide between outer posts",
+      kind: "length",
+      usual: { us: "6 ft", metric: "1.8 m" },
+      range_mm: { least: 900, most: 6000, unit: "mm" },
+    },
+    {
+      key: "high",
+      label: "Height under the beams",
+      kind: "length",
+      usual: { us: "7 ft", metric: "2.1 m" },
+      range_mm: { least: 1500, most: 4500, unit: "mm" },
+    },
+    {
+      key: "posts",
+      label: "How many posts",
+      help: "In two rows.",
+      kind: "number",
+      usual: 4,
+      range: { least: 2, most: 12, unit: "posts", whole: true },
+    },
+    { key: "post-size", label: "Size of the posts", help: "What they must be is the drawing's.", kind: "text", usual: "6x6" },
+    ...roofAsks,
+    { key: "inspected", label: "Inspector sees the frame before it is covered", kind: "yes", usual: true },
+    {
+      key: "visit",
+      label: "Inspector's days from request to visit",
+      kind: "number",
+      usual: 1,
+      range: { least: 1, most: 20, unit: "days", whole: true },
+      when: (answers) => answers.yes("inspected"),
+    },
+  ],
+
+  make(given): Made {
+    const { id } = namer(given);
+    const { answers } = given;
+    const base = baseOf(given);
+    const [long_mm, wide_mm, high_mm] = [answers.length_mm("long"), answers.length_mm("wide"), answers.length_mm("high")];
+    const roof = roofed(given, {
+      long_mm,
+      wide_mm,
+      eaves_mm: base.at_mm.z + high_mm,
+      high_mm,
+      inside: base.place,
+      outside: base.place,
+      on: [id("beams")],
+      makes: [],
+    });
+    const seen = answers.yes("inspected")
+      ? inspected(given, {
+          id: "inspect-frame",
+          name: "frame inspection",
+          places: [id("joints")],
+          pieces: [id("beams"), id("rafters")],
+          notice_days: answers.number("visit"),
+        })
+      : {};
+    const bolts = bolted(given, base, answers.number("posts") * 2, id("feet"));
+    const lists = together(bolts, frame(given, base), roof, seen, drawn(given, base));
+    return {
+      lists,
+      unknown: [...baseUnknown(given, base), { code: "timber-sizes", part: given.part }, { code: "roof-load", part: given.part }],
+    };
+  },
+
+  offers: () => [],
+};

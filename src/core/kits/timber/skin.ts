@@ -1,0 +1,201 @@
+import type { Answers, Ask, Given } from "../kit";
+import { type Lists, namer, ordered } from "../together";
+
+export const skinAsks: readonly Ask[] = [
+  { key: "windows", label: "Windows", kind: "number", usual: 2, range: { least: 0, most: 20, unit: "windows", whole: true } },
+  { key: "doors", label: "Doors", kind: "number", usual: 1, range: { least: 0, most: 6, unit: "doors", whole: true } },
+  {
+    key: "joinery",
+    label: "Windows and doors",
+    kind: "choice",
+    usual: "ordered",
+    options: [
+      { value: "ordered", name: "To be ordered" },
+      { value: "in hand", name: "In hand" },
+    ],
+    when: (answers) => answers.number("windows") + answers.number("doors") > 0,
+  },
+  {
+    key: "lead",
+    label: "Weeks from order to site",
+    kind: "number",
+    usual: 8,
+    range: { least: 1, most: 40, unit: "weeks", whole: true },
+    when: (answers) => answers.choice("joinery") === "ordered" && answers.number("windows") + answers.number("doors") > 0,
+  },
+  {
+    key: "boarded",
+    label: "Openings boarded up until they come",
+    help: "Then wiring and insulation need not wait for them.",
+    kind: "yes",
+    usual: true,
+    when: (answers) => answers.choice("joinery") === "ordered" && answers.number("windows") + answers.number("doors") > 0,
+  },
+  {
+    key: "siding",
+    label: "Siding",
+    kind: "choice",
+    usual: "boards",
+    options: [
+      { value: "boards", name: "Boards" },
+      { value: "panels", name: "Panels" },
+    ],
+  },
+  { key: "paint", label: "Painted", kind: "yes", usual: true },
+];
+
+/** Whether openings are boarded up for the time until windows and doors come. */
+export const isBoarded = (answers: Answers): boolean =>
+  answers.number("windows") + answers.number("doors") > 0 && answers.choice("joinery") === "ordered" && answers.yes("boarded");
+
+export const skinRates = ["wrap", "cover", "window", "siding", "paint", "photograph"] as const;
+
+/** Wrap, windows and doors, siding, paint: from the nailing outwards. */
+export function skin(given: Given): Lists {
+  const { id, called } = namer(given);
+  const { answers, units } = given;
+  const area_m2 = (2 * (answers.length_mm("long") + answers.length_mm("wide")) * answers.length_mm("high")) / 1e6;
+  const holes = answers.number("windows") + answers.number("doors");
+  const toOrder = holes > 0 && answers.choice("joinery") === "ordered";
+  const store = given.common("store");
+  const boarded = isBoarded(answers);
+  const painted = answers.yes("paint");
+  const joinery = holes > 0 ? [{ piece: id("joinery") }] : [];
+  const lowest = units === "us" ? "50 °F" : "10 °C";
+  const [room, hatch] = [`${id("room")}.door`, `${id("room")}.hatch`];
+  return {
+    pieces: [
+      { id: id("wrap"), name: called("wrap"), sort: "cover", fills: [id("nailing")], makes: boarded ? [room, hatch] : [room] },
+      // Wrap, windows, doors and roof make the way into the dry room.
+      ...(holes > 0 ? [{ id: id("joinery"), name: called("windows and doors"), sort: "other", makes: [room] }] : []),
+      ...(boarded
+        ? [{ id: id("boards-up"), name: called("boarded openings"), sort: "cover", makes: [hatch], off: [{ place: id("outside") }] }]
+        : []),
+      ...(painted
+        ? [
+            { id: id("primed"), name: called("primed siding"), sort: "other" },
+            { id: id("first-coat"), name: called("first coat"), sort: "cover" },
+          ]
+        : []),
+      { id: id("siding"), name: called("siding"), sort: "cover", fills: [id("flashings")] },
+    ],
+    steps: [
+      {
+        id: id("hang-wrap"),
+        name: called("hang and tape the wrap"),
+        place: id("outside"),
+        work: given.hours("wrap", area_m2, 2),
+        hands: 2,
+        reaches: [{ place: id("outside") }],
+        puts: [id("wrap")],
+        leansOn: [{ piece: id("sheathing") }],
+        needs: [id("siding-goods")],
+        weather: { wind: units === "us" ? "15 mph" : "25 km/h" },
+      },
+      ...(boarded
+        ? [
+            {
+              id: id("board-up"),
+              name: called("board up the openings"),
+              place: id("outside"),
+              work: given.hours("cover", holes),
+              reaches: [{ place: id("outside") }],
+              puts: [id("boards-up")],
+              leansOn: [{ piece: id("wrap") }],
+              notes: "Screwed from outside, one of them as a door with a lock.",
+            },
+          ]
+        : []),
+      ...(holes > 0
+        ? [
+            {
+              id: id("set-joinery"),
+              name: called("set and flash windows and doors"),
+              place: id("flashings"),
+              work: given.hours("window", holes, 2),
+              hands: 2,
+              reaches: [{ place: id("flashings") }, { place: id("floor") }],
+              puts: [id("joinery")],
+              takes: boarded ? [id("boards-up")] : [],
+              leansOn: [{ piece: id("wrap") }],
+              needs: toOrder ? [id("joinery-comes")] : [],
+              weather: { dry: true },
+              notes: "Sill flashing first, then sides, then head, each over the one below.",
+            },
+          ]
+        : []),
+      {
+        id: id("photo-flashings"),
+        name: called("photograph the flashings"),
+        sort: "photograph",
+        place: id("flashings"),
+        work: given.hours("photograph", 1),
+        reaches: [{ place: id("flashings"), need: "sight" }],
+        leansOn: [{ piece: id("wrap") }, ...joinery],
+      },
+      ...(painted
+        ? [
+            {
+              id: id("prime-siding"),
+              name: called("prime the siding on all faces"),
+              place: store,
+              work: given.hours("paint", area_m2 * 2),
+              reaches: [{ place: store }],
+              puts: [id("primed")],
+              needs: [id("siding-goods")],
+            },
+          ]
+        : []),
+      {
+        id: id("nail-siding"),
+        name: called("trim and siding"),
+        place: id("outside"),
+        work: given.hours("siding", area_m2, 2),
+        hands: 2,
+        reaches: [{ place: id("outside") }],
+        puts: [id("siding")],
+        leansOn: [
+          { piece: id("wrap") },
+          ...joinery,
+          ...(painted ? [{ piece: id("primed"), once: { is: "24 h", from: "own guess" } }] : []),
+        ],
+        needs: [id("siding-goods")],
+        notes: `${answers.choice("siding") === "boards" ? "Boards" : "Panels"} end 6 in (150 mm) above the ground and clear of the roof below.`,
+      },
+      ...(painted
+        ? [1, 2].map((coat) => ({
+            id: id(`paint-${coat}`),
+            name: called(coat === 1 ? "paint, first coat" : "paint, second coat"),
+            place: id("outside"),
+            work: given.hours("paint", area_m2, 2),
+            hands: 2,
+            reaches: [{ place: id("outside") }],
+            ...(coat === 1 ? { puts: [id("first-coat")] } : {}),
+            leansOn: coat === 1 ? [{ piece: id("siding") }] : [{ piece: id("first-coat"), once: { is: "16 h", from: "own guess" } }],
+            weather: { lowest, highest: units === "us" ? "90 °F" : "32 °C", dry: true },
+            notes: "No colder in the night after; out of the full sun. The tin's sheet rules.",
+          }))
+        : []),
+    ],
+    waits: [
+      {
+        id: id("wrap-bare"),
+        from: id("hang-wrap"),
+        to: id("nail-siding"),
+        most: { is: "120 d", from: "own guess" },
+        why: "The wrap may stand in the sun for so long only: its sheet says how long.",
+      },
+    ],
+    deliveries: [
+      ordered(given, "siding-goods", "wrap, flashings, siding, trim, paint", 15),
+      ...(toOrder
+        ? [
+            {
+              ...ordered(given, "joinery-comes", "windows and doors", 1),
+              lead: { is: `${answers.number("lead")} wk`, from: "own guess" },
+            },
+          ]
+        : []),
+    ],
+  };
+}

@@ -1,0 +1,154 @@
+import { inspected } from "../inspected";
+import type { Given, Kit, Made } from "../kit";
+import { type Lists, levelAt, namer, together } from "../together";
+import { type Base, baseAsks, baseOf, baseRates, baseUnknown, bolted } from "./base";
+import { buildingSolids } from "./building-solids";
+import { inside, insideAsks, insideRates } from "./inside";
+import { roofAsks, roofed, roofRates } from "./roof";
+import { shell, shellAsks, shellRates } from "./shell";
+import { isBoarded, skin, skinAsks, skinRates } from "./skin";
+
+/** Places that frame, skin and inside share. */
+function places(given: Given, base: Base): Lists {
+  const { id, called } = namer(given);
+  const { units, answers } = given;
+  const level = levelAt(base.at_mm.z);
+  const opening = units === "us" ? { wide: "12 ft", high: "12 ft" } : { wide: "4 m", high: "4 m" };
+  const doors = answers.number("doors");
+  const through = {
+    passes: ["person", "unit"],
+    opening: units === "us" ? { wide: "32 in", high: "80 in" } : { wide: "800 mm", high: "2 m" },
+    through: base.place,
+  };
+  return {
+    places: [
+      {
+        id: id("seat"),
+        name: called("under the sills"),
+        level,
+        layerOf: base.place,
+        ways: [{ id: "open", name: "before the sills lie", passes: ["person"], through: base.place }],
+      },
+      {
+        id: id("floor"),
+        name: called("the floor"),
+        room: 6,
+        level: level + 1,
+        ways: [{ id: "over", name: "over the sills or by the door", passes: ["person", "unit"], opening, through: base.place }],
+      },
+      {
+        id: id("outside"),
+        name: called("outside of the walls"),
+        room: 4,
+        level: level + 2,
+        ways: [{ id: "ground", name: "from outside", passes: ["person"], through: given.common("ground") }],
+      },
+      {
+        id: id("nailing"),
+        name: called("nailing of the sheathing"),
+        level: level + 2,
+        layerOf: id("outside"),
+        ways: [{ id: "bare", name: "before the wrap", passes: ["person"], through: id("outside") }],
+      },
+      {
+        id: id("flashings"),
+        name: called("wrap and flashings"),
+        level: level + 2,
+        layerOf: id("outside"),
+        ways: [{ id: "bare", name: "before the siding", passes: ["person"], through: id("outside") }],
+      },
+      {
+        id: id("room"),
+        name: called("the room, closed to rain"),
+        room: 6,
+        level: level + 1,
+        layerOf: id("floor"),
+        ways: [
+          { id: "door", name: doors > 0 ? "by the door" : "by the opening", ...through },
+          ...(isBoarded(answers) ? [{ id: "hatch", name: "by the boarded opening", ...through }] : []),
+        ],
+      },
+    ],
+  };
+}
+
+/** A shed or a workroom of studs. */
+export const smallBuilding: Kit = {
+  id: "small-building",
+  name: "Small timber building",
+  what: "Sills bolted down, walls built flat and tipped up, a roof, windows and doors, siding, wiring seen before it is closed in, insulation, lining and paint.",
+  group: "timber",
+  rates: [...new Set([...baseRates, ...shellRates, ...roofRates, ...skinRates, ...insideRates, "inspection" as const])],
+  asks: [
+    ...baseAsks,
+    ...shellAsks,
+    ...roofAsks,
+    ...skinAsks,
+    ...insideAsks,
+    { key: "inspected", label: "Inspector sees the frame before the wrap", kind: "yes", usual: true },
+    {
+      key: "visit",
+      label: "Inspector's days from request to visit",
+      kind: "number",
+      usual: 1,
+      range: { least: 1, most: 20, unit: "days", whole: true },
+    },
+  ],
+
+  make(given): Made {
+    const { id } = namer(given);
+    const { answers } = given;
+    const base = baseOf(given);
+    const [long_mm, wide_mm, high_mm] = [answers.length_mm("long"), answers.length_mm("wide"), answers.length_mm("high")];
+    const bolts = Math.max(8, Math.ceil((2 * (long_mm + wide_mm)) / 1200));
+    const roof = roofed(given, {
+      long_mm,
+      wide_mm,
+      eaves_mm: base.at_mm.z + high_mm,
+      high_mm,
+      inside: id("floor"),
+      outside: id("outside"),
+      on: [id("walls"), id("sheathing")],
+      makes: isBoarded(answers) ? [`${id("room")}.door`, `${id("room")}.hatch`] : [`${id("room")}.door`],
+    });
+    const frameSeen = answers.yes("inspected")
+      ? inspected(given, {
+          id: "inspect-frame",
+          name: "frame and nailing inspection",
+          places: [id("nailing")],
+          pieces: [id("rafters"), id("sheathing")],
+          notice_days: answers.number("visit"),
+        })
+      : {};
+    const lists = together(
+      places(given, base),
+      bolted(given, base, bolts, id("seat")),
+      shell(given, base),
+      roof,
+      frameSeen,
+      skin(given),
+      inside(given),
+      buildingSolids(given, base),
+    );
+    const unknown = [...baseUnknown(given, base), { code: "timber-sizes", part: given.part }, { code: "roof-load", part: given.part }];
+    return { lists, unknown: answers.yes("wiring") ? [...unknown, { code: "circuits", part: given.part }] : unknown };
+  },
+
+  offers(part, answers) {
+    const on = answers.joins("base")[0];
+    const at = on?.at_mm ?? { x: 0, y: 0, z: 0 };
+    return [
+      {
+        kind: "dry",
+        part: part.id,
+        name: part.name,
+        place: `${part.id}-room`,
+        piece: `${part.id}-siding`,
+        pourStep: "",
+        at_mm: { x: at.x + answers.length_mm("right"), y: at.y + answers.length_mm("back"), z: at.z },
+        size_mm: { long: answers.length_mm("long"), wide: answers.length_mm("wide") },
+        starters: false,
+      },
+    ];
+  },
+};

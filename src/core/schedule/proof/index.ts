@@ -1,0 +1,1 @@
+export { type Proof, proofOf } from "./proof";

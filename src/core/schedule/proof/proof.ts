@@ -1,0 +1,67 @@
+import { type ElapsedMinute, never } from "../../base";
+import { earliest, latest, netOf } from "../network";
+import type { Problem, Result, Solution } from "../problem";
+import { solve } from "../solve";
+import { witness } from "../witness";
+import { modelOf } from "./model";
+import { ProofSearch } from "./search";
+
+/** A search for the earliest finish and its proof that goes on for as much work as it is given. */
+export interface Proof {
+  readonly done: boolean;
+  /** Clashes met, and schedules made on the way to the first answer or found later. */
+  readonly clashes: number;
+  readonly schedules: number;
+  /** Goes on for at most so many clashes and schedules. */
+  step(units: number): void;
+  /** What is known so far. Infeasible is said only of what no schedule within the horizon can meet. */
+  result(): Result;
+}
+
+/**
+ * The search for a problem, with links, dates, clocks, capacities and stock. `first`: a schedule that is there already; where none is given, a few passes of
+ * serial generation make one.
+ */
+export function proofOf(p: Problem, first: Solution | null = null): Proof {
+  const net = netOf(p);
+  const early = earliest(p, net);
+  const none = { witness: [], stuck: null, earliest: early };
+  if (early.broken >= 0) {
+    const broken = witness(p, net, early);
+    return ended({ ...none, status: "infeasible", solution: null, bound: 0 as ElapsedMinute, work: 0, witness: broken });
+  }
+  const bound = lastOf(early.finish) as ElapsedMinute;
+  const made = first === null && p.clock.every((c) => !p.clocks[c]!.fromBeginning) ? solve(p) : null;
+  const start = first ?? made?.solution ?? null;
+  const target = start === null ? p.horizon : lastOf(start.finish);
+  if (target <= bound) return ended({ ...none, status: "proved", solution: start, bound, work: made?.work ?? 0 });
+  const late = latest(p, net, target as ElapsedMinute);
+  const model = modelOf(p, net, early.start, late.start, bound, target);
+  if (model === null) return ended({ ...none, status: "infeasible", solution: null, bound: never, work: 0 });
+  const search = new ProofSearch(p, model, start);
+  return {
+    get done() {
+      return search.done;
+    },
+    get clashes() {
+      return search.clashes;
+    },
+    get schedules() {
+      return (made?.work ?? 0) + search.work - search.clashes;
+    },
+    step: (units) => search.step(units),
+    result() {
+      const { best, done, work } = search;
+      const status = best === null ? (done ? "infeasible" : "not-found") : done ? "proved" : "planned";
+      return { ...none, status, solution: best, bound: search.bound as ElapsedMinute, work: work + (made?.work ?? 0) };
+    },
+  };
+}
+
+function ended(result: Result): Proof {
+  return { done: true, clashes: 0, schedules: result.work, step: () => {}, result: () => result };
+}
+
+function lastOf(finish: Int32Array): number {
+  return finish.reduce((a, b) => Math.max(a, b), 0);
+}

@@ -1,0 +1,63 @@
+import { never, notEver } from "../../base";
+
+/**
+ * Which starts a job may have and where each ends: stretches [from, to] of starts with one length each, in time order. Starts in between are not allowed.
+ * Finishes never fall from one stretch to the next, so both directions are binary searches.
+ */
+export class StartMap {
+  readonly size: number;
+  private readonly first: Int32Array;
+
+  constructor(
+    readonly from: Int32Array,
+    readonly to: Int32Array,
+    readonly length: Int32Array,
+  ) {
+    this.size = from.length;
+    this.first = from.map((s, k) => s + length[k]!);
+  }
+
+  /** The first start at or after `t`; `never` if there is none. */
+  atOrAfter(t: number): number {
+    const k = lastAtMost(this.from, t);
+    if (k >= 0 && t <= this.to[k]!) return t;
+    return k + 1 < this.size ? this.from[k + 1]! : never;
+  }
+
+  /** The last start at or before `t`; `notEver` if there is none. */
+  atOrBefore(t: number): number {
+    const k = lastAtMost(this.from, t);
+    if (k < 0) return notEver;
+    return Math.min(t, this.to[k]!);
+  }
+
+  /** Where the job ends when it starts at `s`, one of its starts. */
+  finish(s: number): number {
+    return s + this.length[Math.max(0, lastAtMost(this.from, s))]!;
+  }
+
+  /** The last start with a finish at or before `x`; `notEver` if there is none. */
+  lastToFinish(x: number): number {
+    const k = lastAtMost(this.first, x);
+    if (k < 0) return notEver;
+    const s = x - this.length[k]!;
+    return Math.min(s, this.to[k]!);
+  }
+
+  /** The first start with a finish at or after `x`; `never` if there is none. */
+  firstToFinish(x: number): number {
+    return this.atOrAfter(Math.max(this.from[0]!, this.lastToFinish(x - 1) + 1));
+  }
+}
+
+/** Largest k with list[k] <= t; -1 before the first. */
+export function lastAtMost(list: Int32Array, t: number): number {
+  let low = 0;
+  let high = list.length;
+  while (low < high) {
+    const mid = (low + high) >> 1;
+    if (list[mid]! <= t) low = mid + 1;
+    else high = mid;
+  }
+  return low - 1;
+}

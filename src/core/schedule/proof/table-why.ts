@@ -1,0 +1,59 @@
+import type { Shared } from "./model";
+import type { StartMap } from "./start-map";
+import { taskRoom } from "./time-table";
+import type { Trail } from "./trail";
+import { stepAt } from "./usage";
+import type { Reasons } from "./why";
+
+/**
+ * Why too little was left at one minute for a task, or for all that is there (pointwise explanation): of the tasks that surely hold at it, as few as are
+ * needed; those that do so without any decision cost nothing, so the others are left out first.
+ */
+export function tableReasons(
+  trail: Trail,
+  maps: readonly StartMap[],
+  shared: Shared,
+  code: number,
+  t: number,
+  side: number,
+  move: number,
+  out: Reasons,
+): void {
+  const task = code % taskRoom;
+  let room = shared.level - stepAt(shared.times, shared.missing, t);
+  if (task < shared.tasks.length) {
+    const own = shared.tasks[task]!;
+    room -= own.number;
+    if ((side & 1) === 1) {
+      if (own.out >= 0) out.add(2 * own.out + 1, -t);
+    } else if (own.back >= 0) out.add(2 * own.back, maps[own.back]!.lastToFinish(t) + 1);
+  }
+  let sum = 0;
+  chosen.length = 0;
+  for (let k = 0; k < shared.tasks.length; k++) {
+    if (k === task) continue;
+    const other = shared.tasks[k]!;
+    if (other.out >= 0 && trail.boundBefore(2 * other.out + 1, move) < -t) continue;
+    const need = other.back < 0 ? 0 : maps[other.back]!.lastToFinish(t) + 1;
+    if (other.back >= 0 && trail.boundBefore(2 * other.back, move) < need) continue;
+    if (other.runs !== null) {
+      const r = other.runs.at(t);
+      if (!other.runs.has(r) || other.runs.from(r) > t) continue;
+    }
+    sum += other.number;
+    const free = (other.out < 0 || trail.root[2 * other.out + 1]! >= -t) && (other.back < 0 || trail.root[2 * other.back]! >= need);
+    if (!free) chosen.push(k);
+  }
+  let spare = sum - room - 1;
+  for (const k of chosen) {
+    const other = shared.tasks[k]!;
+    if (other.number <= spare) {
+      spare -= other.number;
+      continue;
+    }
+    if (other.out >= 0) out.add(2 * other.out + 1, -t);
+    if (other.back >= 0) out.add(2 * other.back, maps[other.back]!.lastToFinish(t) + 1);
+  }
+}
+
+const chosen: number[] = [];

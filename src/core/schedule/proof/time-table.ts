@@ -1,0 +1,233 @@
+import { never } from "../../base";
+import type { Runs } from "../runs";
+import type { Shared } from "./model";
+import type { StartMap } from "./start-map";
+import { type Trail, Why } from "./trail";
+import { Usage } from "./usage";
+
+/**
+ * Time-table reasoning over one shared number: a task surely holds it between its latest start and its earliest finish; where too little is left for
+ * another, that one ends before or starts after. Each move is explained by one minute (pointwise: Schutt, Feydt, Stuckey & Wallace 2011, "Explaining the
+ * cumulative propagator", Constraints 16:250-282). The steps are kept from call to call and only what moved is entered anew.
+ */
+export class TimeTable {
+  readonly usage: Usage;
+  readonly tasks: number;
+  /** What each task surely holds, as entered in `usage`. */
+  readonly from: Int32Array;
+  readonly to: Int32Array;
+  readonly number: Int32Array;
+  private readonly stale: Int32Array;
+  private readonly isStale: Uint8Array;
+  private staleCount = 0;
+  private fewest = never as number;
+  /** [raisedFrom, raisedTo): where more is taken than at the last call. */
+  private raisedFrom = never as number;
+  private raisedTo = -1;
+
+  constructor(
+    readonly index: number,
+    readonly shared: Shared,
+    private readonly trail: Trail,
+    private readonly maps: readonly StartMap[],
+  ) {
+    const n = shared.tasks.length;
+    this.tasks = n;
+    this.usage = new Usage(shared.times, shared.missing);
+    this.from = new Int32Array(n);
+    this.to = new Int32Array(n);
+    this.number = Int32Array.from(shared.tasks, (t) => t.number);
+    for (const t of shared.tasks) this.fewest = Math.min(this.fewest, t.number);
+    this.stale = new Int32Array(n);
+    this.isStale = new Uint8Array(n);
+    for (let k = 0; k < n; k++) this.touch(k);
+  }
+
+  /** A bound of the task moved, either way. */
+  touch(task: number): void {
+    if (this.isStale[task] === 1) return;
+    this.isStale[task] = 1;
+    this.stale[this.staleCount++] = task;
+  }
+
+  /** Earliest instant from which the task may hold, and the one until which it surely does once it holds. */
+  earliestOut(task: number): number {
+    const x = this.shared.tasks[task]!.out;
+    return x < 0 ? 0 : this.trail.low(x);
+  }
+
+  latestOut(task: number): number {
+    const x = this.shared.tasks[task]!.out;
+    return x < 0 ? 0 : this.trail.high(x);
+  }
+
+  earliestBack(task: number): number {
+    const x = this.shared.tasks[task]!.back;
+    return x < 0 ? never : this.maps[x]!.finish(this.trail.low(x));
+  }
+
+  latestBack(task: number): number {
+    const x = this.shared.tasks[task]!.back;
+    return x < 0 ? never : this.maps[x]!.finish(this.trail.high(x));
+  }
+
+  /** Everything that follows; false on a clash. */
+  run(): boolean {
+    const moved = this.staleCount;
+    this.refresh(moved);
+    let ok = this.raisedTo <= this.raisedFrom || this.fits();
+    if (ok) {
+      let most = 0;
+      const { usage } = this;
+      if (this.raisedTo > this.raisedFrom)
+        for (let k = usage.at(this.raisedFrom); k < usage.size && usage.times[k]! < this.raisedTo; k++)
+          most = Math.max(most, usage.used[k]!);
+      if (most + this.fewest > this.shared.level) {
+        for (let task = 0; task < this.tasks && ok; task++) {
+          if (this.isStale[task] === 1 || this.number[task]! + most > this.shared.level) ok = this.filter(task, this.isStale[task] === 0);
+        }
+      } else for (let k = 0; k < moved && ok; k++) ok = this.filter(this.stale[k]!, false);
+    }
+    if (!ok) return false;
+    for (let k = 0; k < moved; k++) this.isStale[this.stale[k]!] = 0;
+    this.staleCount = 0;
+    this.raisedFrom = never;
+    this.raisedTo = -1;
+    return true;
+  }
+
+  /** Enters what tasks surely hold now: first what has become less, so that nothing is counted twice. */
+  private refresh(moved: number): void {
+    const { from, to } = this;
+    for (let k = 0; k < moved; k++) {
+      const task = this.stale[k]!;
+      if (from[task]! >= to[task]!) continue;
+      const a = this.latestOut(task);
+      const b = this.earliestBack(task);
+      if (a <= from[task]! && b >= to[task]!) continue;
+      this.enter(task, from[task]!, to[task]!, -1);
+      to[task] = from[task]!;
+    }
+    for (let k = 0; k < moved; k++) {
+      const task = this.stale[k]!;
+      const a = this.latestOut(task);
+      const b = this.earliestBack(task);
+      if (a >= b) continue;
+      if (from[task]! >= to[task]!) this.enter(task, a, b, 1);
+      else {
+        if (a < from[task]!) this.enter(task, a, from[task]!, 1);
+        if (b > to[task]!) this.enter(task, to[task]!, b, 1);
+      }
+      from[task] = a;
+      to[task] = b;
+    }
+  }
+
+  private enter(task: number, from: number, to: number, sign: 1 | -1): void {
+    if (sign === 1) {
+      this.raisedFrom = Math.min(this.raisedFrom, from);
+      this.raisedTo = Math.max(this.raisedTo, to);
+    }
+    const number = sign * this.number[task]!;
+    const { runs } = this.shared.tasks[task]!;
+    if (runs === null) {
+      this.usage.add(from, to, number);
+      return;
+    }
+    for (let r = runs.at(from); runs.has(r) && runs.from(r) < to; r++) {
+      this.usage.add(Math.max(from, runs.from(r)), Math.min(to, runs.to(r)), number);
+    }
+  }
+
+  private fits(): boolean {
+    const { usage, shared } = this;
+    for (let k = usage.at(this.raisedFrom); k < usage.size && usage.times[k]! < this.raisedTo; k++) {
+      if (usage.used[k]! <= shared.level) continue;
+      const end = k + 1 < usage.size ? usage.times[k + 1]! : usage.times[k]! + 1;
+      return this.trail.fail(Why.table, this.code(taskRoom - 1), (usage.times[k]! + Math.min(end, this.raisedTo)) >> 1);
+    }
+    return true;
+  }
+
+  /** Moves a task out of where too little is left for it. */
+  private filter(task: number, onlyRaised: boolean): boolean {
+    const low = this.earliestOut(task);
+    const lowEnd = this.earliestBack(task);
+    const high = this.latestOut(task);
+    const highEnd = this.latestBack(task);
+    if (low === high && lowEnd === highEnd) return true;
+    if (onlyRaised && (this.raisedFrom >= highEnd || this.raisedTo <= low)) return true;
+    return this.later(task, low, lowEnd) && this.sooner(task, high, highEnd);
+  }
+
+  private later(task: number, low: number, lowEnd: number): boolean {
+    const { usage, trail, shared } = this;
+    const { out, runs } = shared.tasks[task]!;
+    if (out < 0) return true;
+    const room = shared.level - this.number[task]!;
+    // What the task itself surely holds is no reason to move it: too much there is a clash.
+    const own = this.from[task]! < this.to[task]! ? this.from[task]! : never;
+    let end = Math.min(lowEnd, own);
+    let from = low;
+    for (let k = usage.at(low); k < usage.size && usage.times[k]! < end; k++) {
+      if (usage.used[k]! <= room) continue;
+      let until = k + 1 < usage.size ? Math.min(end, usage.times[k + 1]!) : end;
+      if (until <= from) continue;
+      if (runs !== null) {
+        until = lastRunning(runs, Math.max(from, usage.times[k]!), until) + 1;
+        if (until === 0) continue;
+      }
+      if (!trail.raise(2 * out, until, Why.table, this.code(task), until - 1)) return false;
+      from = trail.low(out);
+      end = Math.min(this.earliestBack(task), own);
+      // The same step again: the task may reach further into it now.
+      k = usage.at(from) - 1;
+    }
+    return true;
+  }
+
+  private sooner(task: number, high: number, highEnd: number): boolean {
+    const { usage, trail, shared } = this;
+    const { back, runs } = shared.tasks[task]!;
+    if (back < 0) return true;
+    const room = shared.level - this.number[task]!;
+    const own = this.from[task]! < this.to[task]! ? this.to[task]! : 0;
+    let from = Math.max(high, own);
+    let end = highEnd;
+    for (let k = usage.at(end - 1); k >= 0 && (k + 1 === usage.size || usage.times[k + 1]! > from); k--) {
+      if (usage.used[k]! <= room) continue;
+      let first = Math.max(from, usage.times[k]!);
+      if (first >= end) continue;
+      if (runs !== null) {
+        first = firstRunning(runs, first, k + 1 < usage.size ? Math.min(end, usage.times[k + 1]!) : end);
+        if (first < 0) continue;
+      }
+      if (!trail.raise(2 * back + 1, -this.maps[back]!.lastToFinish(first), Why.table, this.code(task), first)) return false;
+      from = Math.max(this.latestOut(task), own);
+      end = this.latestBack(task);
+      k = usage.at(end - 1) + 1;
+    }
+    return true;
+  }
+
+  private code(task: number): number {
+    return this.index * taskRoom + task;
+  }
+}
+
+/** Tasks a shared number may have, as its own number and the task's are told in one. */
+export const taskRoom = 1 << 16;
+
+/** The last minute of [from, to) at which a clock runs; -1: none. */
+function lastRunning(runs: Runs, from: number, to: number): number {
+  const r = runs.at(to - 1);
+  if (runs.has(r) && runs.from(r) < to) return to - 1;
+  return r > 0 && runs.to(r - 1) > from ? runs.to(r - 1) - 1 : -1;
+}
+
+function firstRunning(runs: Runs, from: number, to: number): number {
+  const r = runs.at(from);
+  if (!runs.has(r)) return -1;
+  const first = Math.max(from, runs.from(r));
+  return first < to ? first : -1;
+}

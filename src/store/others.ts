@@ -1,0 +1,59 @@
+import { type LeasePort, leaseName } from "./lease";
+import { type ListPort, type Port, StoreError } from "./port";
+import { replay } from "./restore";
+import type { Whole } from "./saver";
+
+export interface OthersOptions<State> {
+  readonly port: Port & ListPort;
+  readonly tabs: LeasePort;
+  readonly tab: string;
+  readonly format: number;
+  apply(state: State, action: unknown): State;
+  nameOf(state: State): string;
+  now_ms(): number;
+  newKey(): string;
+}
+
+/** Kept builds that are not the open one: looked into, changed and copied where they lie. */
+export class Others<State> {
+  readonly #options: OthersOptions<State>;
+
+  constructor(options: OthersOptions<State>) {
+    this.#options = options;
+  }
+
+  /** As it is now, whoever changes it. Throws StoreError: gone, newer. */
+  async look(key: string): Promise<State> {
+    return (await this.#load(key)).state;
+  }
+
+  /** Does one action on it. Throws StoreError: taken where a tab has it open, gone, newer. */
+  async change(key: string, action: unknown): Promise<void> {
+    const { port, tabs, tab, apply, nameOf, now_ms } = this.#options;
+    const release = await tabs.hold(leaseName(key), 0, false, () => undefined);
+    if (release === null) throw new StoreError("taken");
+    try {
+      await port.claim(tab, key);
+      const { state, seq } = await this.#load(key);
+      const name = nameOf(apply(state, action));
+      await port.append(tab, [{ key, seq: seq + 1, action }], { name, changed_ms: now_ms() });
+    } finally {
+      release();
+    }
+  }
+
+  /** Puts a build on the shelf without opening it, and gives its key. */
+  async add({ state, name }: Whole): Promise<string> {
+    const { port, tab, format, newKey, now_ms } = this.#options;
+    const key = newKey();
+    await port.snapshot(tab, { key, name, format, seq: 0, state, touched_ms: now_ms() }, false);
+    return key;
+  }
+
+  async #load(key: string): Promise<{ readonly state: State; readonly seq: number }> {
+    const kept = await this.#options.port.load(key);
+    if (kept === null) throw new StoreError("gone");
+    if (kept.snapshot.format > this.#options.format) throw new StoreError("newer");
+    return replay(kept, this.#options.apply);
+  }
+}
