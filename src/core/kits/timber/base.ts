@@ -1,5 +1,7 @@
 import { formatLength } from "../../base";
-import type { Answers, Ask, Given, KeyedOffer } from "../kit";
+import { lengthAsk } from "../asks";
+import type { Answers, Ask, Given, KeyedOffer, Unknown } from "../kit";
+import { saidAsk, unsaid } from "../said";
 import { type Lists, namer } from "../together";
 
 /** What a timber part stands on, and how it is bolted down. */
@@ -25,20 +27,8 @@ export const baseAsks: readonly Ask[] = [
     least: 0,
     most: 1,
   },
-  {
-    key: "right",
-    label: "Its middle, right of the middle of that",
-    kind: "length",
-    usual: { us: "0 ft", metric: "0 m" },
-    range_mm: { least: -30_000, most: 30_000, unit: "mm" },
-  },
-  {
-    key: "back",
-    label: "Its middle, behind the middle of that",
-    kind: "length",
-    usual: { us: "0 ft", metric: "0 m" },
-    range_mm: { least: -30_000, most: 30_000, unit: "mm" },
-  },
+  lengthAsk("right", "Its middle, right of the middle of that", "0 ft", "0 m", -30_000, 30_000),
+  lengthAsk("back", "Its middle, behind the middle of that", "0 ft", "0 m", -30_000, 30_000),
 ];
 
 /** Share of its strength at which timber work starts on concrete: common practice, no source. A load that carries people waits for the pour's own removals. */
@@ -108,6 +98,18 @@ export function bolted(given: Given, base: Base, count: number, work: string): L
 
 export const baseRates = ["starters", "anchor"] as const;
 
+export const sizeAsks: readonly Ask[] = [
+  saidAsk("says-sizes", "Sizes of posts, beams, studs and rafters"),
+  saidAsk("says-load", "Snow and wind that it must stand"),
+];
+
+/** What nobody has said of the timber: what it stands on, its sizes, its loads. */
+export const timberUnknown = (given: Given, base: Base): readonly Unknown[] => [
+  ...baseUnknown(given, base),
+  ...unsaid(given, "says-sizes", "timber-sizes"),
+  ...unsaid(given, "says-load", "roof-load"),
+];
+
 /** Whether the base says nothing that carries: then somebody has to. */
-export const baseUnknown = (given: Given, base: Base): readonly { readonly code: string; readonly part: string }[] =>
+const baseUnknown = (given: Given, base: Base): readonly Unknown[] =>
   base.piece === null ? [{ code: "stands-on", part: given.part }] : [];

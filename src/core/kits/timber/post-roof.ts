@@ -1,8 +1,9 @@
 import { formatLength } from "../../base";
+import { countAsk, lengthAsk, yesAsk } from "../asks";
 import { inspected } from "../inspected";
 import type { Given, Kit, Made } from "../kit";
 import { type Lists, levelAt, namer, ordered, together } from "../together";
-import { type Base, baseAsks, baseOf, baseRates, baseUnknown, bolted } from "./base";
+import { type Base, baseAsks, baseOf, baseRates, bolted, sizeAsks, timberUnknown } from "./base";
 import { roofAsks, roofed, roofRates, roofRise_mm } from "./roof";
 
 function frame(given: Given, base: Base): Lists {
@@ -141,46 +142,15 @@ export const postRoof: Kit = {
   rates: [...baseRates, ...roofRates, "sill", "post", "beam", "braces-down", "inspection"],
   asks: [
     ...baseAsks,
-    {
-      key: "long",
-      label: "How long between outer posts",
-      kind: "length",
-      usual: { us: "8 ft", metric: "2.4 m" },
-      range_mm: { least: 900, most: 9000, unit: "mm" },
-    },
-    {
-      key: "wide",
-      label: "How wide between outer posts",
-      kind: "length",
-      usual: { us: "6 ft", metric: "1.8 m" },
-      range_mm: { least: 900, most: 6000, unit: "mm" },
-    },
-    {
-      key: "high",
-      label: "Height under the beams",
-      kind: "length",
-      usual: { us: "7 ft", metric: "2.1 m" },
-      range_mm: { least: 1500, most: 4500, unit: "mm" },
-    },
-    {
-      key: "posts",
-      label: "How many posts",
-      help: "In two rows.",
-      kind: "number",
-      usual: 4,
-      range: { least: 2, most: 12, unit: "posts", whole: true },
-    },
+    lengthAsk("long", "How long between outer posts", "8 ft", "2.4 m", 900, 9000),
+    lengthAsk("wide", "How wide between outer posts", "6 ft", "1.8 m", 900, 6000),
+    lengthAsk("high", "Height under the beams", "7 ft", "2.1 m", 1500, 4500),
+    countAsk("posts", "How many posts", 4, 2, 12, { help: "In two rows." }),
     { key: "post-size", label: "Size of the posts", help: "What they must be is the drawing's.", kind: "text", usual: "6x6" },
+    ...sizeAsks,
     ...roofAsks,
-    { key: "inspected", label: "Inspector sees the frame before it is covered", kind: "yes", usual: true },
-    {
-      key: "visit",
-      label: "Inspector's days from request to visit",
-      kind: "number",
-      usual: 1,
-      range: { least: 1, most: 20, unit: "days", whole: true },
-      when: (answers) => answers.yes("inspected"),
-    },
+    yesAsk("inspected", "Inspector sees the frame before it is covered", true),
+    countAsk("visit", "Inspector's days from request to visit", 1, 1, 20, { when: (answers) => answers.yes("inspected") }),
   ],
 
   make(given): Made {
@@ -209,10 +179,7 @@ export const postRoof: Kit = {
       : {};
     const bolts = bolted(given, base, answers.number("posts") * 2, id("feet"));
     const lists = together(bolts, frame(given, base), roof, seen, drawn(given, base));
-    return {
-      lists,
-      unknown: [...baseUnknown(given, base), { code: "timber-sizes", part: given.part }, { code: "roof-load", part: given.part }],
-    };
+    return { lists, unknown: timberUnknown(given, base) };
   },
 
   offers: () => [],

@@ -1,47 +1,25 @@
+import { choiceAsk, countAsk, yesAsk } from "../asks";
 import type { Answers, Ask, Given } from "../kit";
 import { type Lists, namer, ordered } from "../together";
 
 export const skinAsks: readonly Ask[] = [
-  { key: "windows", label: "Windows", kind: "number", usual: 2, range: { least: 0, most: 20, unit: "windows", whole: true } },
-  { key: "doors", label: "Doors", kind: "number", usual: 1, range: { least: 0, most: 6, unit: "doors", whole: true } },
-  {
-    key: "joinery",
-    label: "Windows and doors",
-    kind: "choice",
-    usual: "ordered",
-    options: [
-      { value: "ordered", name: "To be ordered" },
-      { value: "in hand", name: "In hand" },
-    ],
-    when: (answers) => answers.number("windows") + answers.number("doors") > 0,
-  },
-  {
-    key: "lead",
-    label: "Weeks from order to site",
-    kind: "number",
-    usual: 8,
-    range: { least: 1, most: 40, unit: "weeks", whole: true },
+  countAsk("windows", "Windows", 2, 0, 20),
+  countAsk("doors", "Doors", 1, 0, 6),
+  choiceAsk(
+    "joinery",
+    "Windows and doors",
+    { ordered: "To be ordered", "in hand": "In hand" },
+    { when: (answers) => answers.number("windows") + answers.number("doors") > 0 },
+  ),
+  countAsk("lead", "Weeks from order to site", 8, 1, 40, {
     when: (answers) => answers.choice("joinery") === "ordered" && answers.number("windows") + answers.number("doors") > 0,
-  },
-  {
-    key: "boarded",
-    label: "Openings boarded up until they come",
+  }),
+  yesAsk("boarded", "Openings boarded up until they come", true, {
     help: "Then wiring and insulation need not wait for them.",
-    kind: "yes",
-    usual: true,
     when: (answers) => answers.choice("joinery") === "ordered" && answers.number("windows") + answers.number("doors") > 0,
-  },
-  {
-    key: "siding",
-    label: "Siding",
-    kind: "choice",
-    usual: "boards",
-    options: [
-      { value: "boards", name: "Boards" },
-      { value: "panels", name: "Panels" },
-    ],
-  },
-  { key: "paint", label: "Painted", kind: "yes", usual: true },
+  }),
+  choiceAsk("siding", "Siding", { boards: "Boards", panels: "Panels" }),
+  yesAsk("paint", "Painted", true),
 ];
 
 /** Whether openings are boarded up for the time until windows and doors come. */

@@ -1,7 +1,9 @@
+import { countAsk, yesAsk } from "../asks";
 import { inspected } from "../inspected";
 import type { Given, Kit, Made } from "../kit";
+import { unsaid } from "../said";
 import { type Lists, levelAt, namer, together } from "../together";
-import { type Base, baseAsks, baseOf, baseRates, baseUnknown, bolted } from "./base";
+import { type Base, baseAsks, baseOf, baseRates, bolted, sizeAsks, timberUnknown } from "./base";
 import { buildingSolids } from "./building-solids";
 import { inside, insideAsks, insideRates } from "./inside";
 import { roofAsks, roofed, roofRates } from "./roof";
@@ -82,17 +84,12 @@ export const smallBuilding: Kit = {
   asks: [
     ...baseAsks,
     ...shellAsks,
+    ...sizeAsks,
     ...roofAsks,
     ...skinAsks,
     ...insideAsks,
-    { key: "inspected", label: "Inspector sees the frame before the wrap", kind: "yes", usual: true },
-    {
-      key: "visit",
-      label: "Inspector's days from request to visit",
-      kind: "number",
-      usual: 1,
-      range: { least: 1, most: 20, unit: "days", whole: true },
-    },
+    yesAsk("inspected", "Inspector sees the frame before the wrap", true),
+    countAsk("visit", "Inspector's days from request to visit", 1, 1, 20),
   ],
 
   make(given): Made {
@@ -130,8 +127,8 @@ export const smallBuilding: Kit = {
       inside(given),
       buildingSolids(given, base),
     );
-    const unknown = [...baseUnknown(given, base), { code: "timber-sizes", part: given.part }, { code: "roof-load", part: given.part }];
-    return { lists, unknown: answers.yes("wiring") ? [...unknown, { code: "circuits", part: given.part }] : unknown };
+    const circuits = answers.yes("wiring") ? unsaid(given, "says-circuits", "circuits") : [];
+    return { lists, unknown: [...timberUnknown(given, base), ...circuits] };
   },
 
   offers(part, answers) {
