@@ -3,6 +3,7 @@ import { inspected } from "../inspected";
 import type { Ask, Given } from "../kit";
 import { saidAsk } from "../said";
 import { type Lists, namer, ordered, together } from "../together";
+import { isBoarded } from "./skin";
 
 export const insideAsks: readonly Ask[] = [
   yesAsk("wiring", "Wired", true, { help: "By a licensed electrician." }),
@@ -114,7 +115,12 @@ function wiring(given: Given, hides: string | null): Lists {
           id: id("wires"),
           name: called("wires in the open walls"),
           layerOf: id("floor"),
-          ways: [{ id: "inside", name: "from inside", passes: ["person"], through: id("room") }],
+          ways: [
+            ...(isBoarded(given.answers)
+              ? [{ id: "boarded", name: "by the boarded opening", passes: ["person"], through: id("floor") }]
+              : []),
+            { id: "inside", name: "from inside", passes: ["person"], through: id("room") },
+          ],
         },
       ],
       pieces: [

@@ -115,11 +115,18 @@ export function roofed(given: Given, roof: RoofOf): Lists {
           },
         ],
       },
+      {
+        id: id("decking"),
+        name: called("nailing of the roof boards"),
+        level: levelAt(roof.eaves_mm + 300),
+        layerOf: id("roof"),
+        ways: [{ id: "bare", name: "before the underlay", passes: ["person"], through: id("roof") }],
+      },
     ],
     pieces: [
       { id: id("rafters"), name: called("rafters"), sort: "other", heldBy: [roof.on] },
       { id: id("roof-boards"), name: called("roof boards"), sort: "other" },
-      { id: id("underlay"), name: called("roof underlay"), sort: "cover", makes: roof.makes },
+      { id: id("underlay"), name: called("roof underlay"), sort: "cover", fills: [id("decking")], makes: roof.makes },
       { id: id("roofing"), name: called("roof covering"), sort: "cover" },
     ],
     steps: [
@@ -144,7 +151,7 @@ export function roofed(given: Given, roof: RoofOf): Lists {
         place: id("roof"),
         work: given.hours("board-roof", area_m2, 2),
         hands: 2,
-        reaches: [{ place: id("roof") }],
+        reaches: [{ place: id("decking") }],
         puts: [id("roof-boards")],
         leansOn: [{ piece: id("rafters") }],
         needs: [id("roof-timber")],

@@ -44,7 +44,7 @@ export function shell(given: Given, base: Base): Lists {
   const parts = [long_mm, wide_mm].map((one) => sectionsOf(one, high_mm, studs, hands));
   const sections = 2 * parts.reduce((sum, { number }) => sum + number, 0);
   const heaviest_kg = Math.max(...parts.map(({ mass_kg }) => mass_kg));
-  const bolts = base.piece === null ? [] : [{ piece: id("bolts") }];
+  const bolts = base.stands ? [{ piece: id("bolts") }] : [];
   const salvaged = answers.choice("lumber") === "salvaged";
   const timber = salvaged ? [] : [id("timber")];
   const store = given.common("store");

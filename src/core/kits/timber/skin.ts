@@ -15,8 +15,9 @@ export const skinAsks: readonly Ask[] = [
     when: (answers) => answers.choice("joinery") === "ordered" && answers.number("windows") + answers.number("doors") > 0,
   }),
   yesAsk("boarded", "Openings boarded up until they come", true, {
-    help: "Then wiring and insulation need not wait for them.",
-    when: (answers) => answers.choice("joinery") === "ordered" && answers.number("windows") + answers.number("doors") > 0,
+    help: "Then the rough wiring need not wait for them.",
+    when: (answers) =>
+      answers.yes("wiring") && answers.choice("joinery") === "ordered" && answers.number("windows") + answers.number("doors") > 0,
   }),
   choiceAsk("siding", "Siding", { boards: "Boards", panels: "Panels" }),
   yesAsk("paint", "Painted", true),
@@ -24,7 +25,16 @@ export const skinAsks: readonly Ask[] = [
 
 /** Whether openings are boarded up for the time until windows and doors come. */
 export const isBoarded = (answers: Answers): boolean =>
-  answers.number("windows") + answers.number("doors") > 0 && answers.choice("joinery") === "ordered" && answers.yes("boarded");
+  answers.number("windows") + answers.number("doors") > 0 &&
+  answers.yes("wiring") &&
+  answers.choice("joinery") === "ordered" &&
+  answers.yes("boarded");
+
+/** Ways that wrap and roof make: into the dry room, and to the wires while the openings are boarded up. */
+export function dryWays(given: Given): readonly string[] {
+  const { id } = namer(given);
+  return [`${id("room")}.door`, ...(isBoarded(given.answers) ? [`${id("wires")}.boarded`] : [])];
+}
 
 export const skinRates = ["wrap", "cover", "window", "siding", "paint", "photograph"] as const;
 
@@ -40,14 +50,20 @@ export function skin(given: Given): Lists {
   const painted = answers.yes("paint");
   const joinery = holes > 0 ? [{ piece: id("joinery") }] : [];
   const lowest = units === "us" ? "50 °F" : "10 °C";
-  const [room, hatch] = [`${id("room")}.door`, `${id("room")}.hatch`];
   return {
     pieces: [
-      { id: id("wrap"), name: called("wrap"), sort: "cover", fills: [id("nailing")], makes: boarded ? [room, hatch] : [room] },
-      // Wrap, windows, doors and roof make the way into the dry room.
-      ...(holes > 0 ? [{ id: id("joinery"), name: called("windows and doors"), sort: "other", makes: [room] }] : []),
+      { id: id("wrap"), name: called("wrap"), sort: "cover", fills: [id("nailing")], makes: dryWays(given) },
+      ...(holes > 0 ? [{ id: id("joinery"), name: called("windows and doors"), sort: "other", makes: [`${id("room")}.door`] }] : []),
       ...(boarded
-        ? [{ id: id("boards-up"), name: called("boarded openings"), sort: "cover", makes: [hatch], off: [{ place: id("outside") }] }]
+        ? [
+            {
+              id: id("boards-up"),
+              name: called("boarded openings"),
+              sort: "cover",
+              makes: [`${id("wires")}.boarded`],
+              off: [{ place: id("outside") }],
+            },
+          ]
         : []),
       ...(painted
         ? [
