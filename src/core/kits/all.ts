@@ -4,6 +4,7 @@ import { layout } from "./before/layout";
 import { permits } from "./before/permits";
 import { stockInHand } from "./before/stock-in-hand";
 import { trialCasting } from "./before/trial-casting";
+import { column } from "./concrete/column";
 import { footing } from "./concrete/footing";
 import { drainLine } from "./ground/drain-line";
 import { houseTrench } from "./ground/house-trench";
@@ -12,7 +13,20 @@ import { postRoof } from "./timber/post-roof";
 import { smallBuilding } from "./timber/small-building";
 
 /** Every kit, sorted by group and then as built. */
-export const kits: readonly Kit[] = [layout, permits, stockInHand, trialCasting, houseTrench, drainLine, footing, postRoof, smallBuilding, scaffold, siteFence];
+export const kits: readonly Kit[] = [
+  layout,
+  permits,
+  stockInHand,
+  trialCasting,
+  houseTrench,
+  drainLine,
+  footing,
+  column,
+  postRoof,
+  smallBuilding,
+  scaffold,
+  siteFence,
+];
 
 const byId = new Map(kits.map((kit) => [kit.id, kit]));
 

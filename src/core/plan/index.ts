@@ -17,5 +17,6 @@ export { type PlanMay, planMay } from "./may";
 export * from "./plan";
 export { engine, plan } from "./plan-of";
 export { pourDates, stepTimes } from "./pour-dates";
+export { type SolidStage, type SolidState, solidStages, statesAt } from "./solid-states";
 export type { Fault } from "./verify/fault";
 export { verifyPlan } from "./verify/verify-plan";

@@ -4,7 +4,7 @@ import type { Role } from "./roles";
 
 /** The thing in the build that a mark stands for. */
 export interface Subject {
-  readonly list: "steps" | "places" | "deliveries" | "bookings" | "waits" | "pieces";
+  readonly list: "steps" | "places" | "deliveries" | "bookings" | "waits" | "pieces" | "solids";
   readonly id: string;
 }
 

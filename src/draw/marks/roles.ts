@@ -1,10 +1,22 @@
 /** The seven colours of every drawing, by name. A screen hands in CSS variables, a file the colours themselves. */
 export type Ink = "paper" | "ink" | "ink-soft" | "rule" | "chalk" | "tint" | "warn";
 
+/** Textures, each made of lines or dots so that it can be told without colour. */
+export type Hatch =
+  | "hatch-closed"
+  | "hatch-concrete"
+  | "hatch-earth"
+  | "hatch-wait"
+  | "hatch-boards"
+  | "hatch-bars"
+  | "hatch-fresh"
+  | "hatch-wet"
+  | "hatch-bare";
+
 export interface Look {
-  readonly fill?: Ink | "hatch-closed" | "hatch-concrete" | "hatch-earth" | "hatch-wait";
+  readonly fill?: Ink | Hatch;
   readonly fillOpacity?: number;
-  readonly stroke?: Ink;
+  readonly stroke?: Ink | Hatch;
   readonly width?: number;
   readonly dash?: string;
   readonly caps?: "round" | "butt";
@@ -15,6 +27,9 @@ const area = (fill: NonNullable<Look["fill"]>, fillOpacity?: number): Look => ({
   fill,
   ...(fillOpacity === undefined ? {} : { fillOpacity }),
 });
+
+/** A face of a body: edged in its own texture, so that no paper shows where two bits of it meet. */
+const face = (fill: Ink | Hatch): Look => ({ fill, stroke: fill, width: 0.7 });
 
 /** What a mark is decides how it looks, here and nowhere else. */
 export const looks = {
@@ -98,6 +113,26 @@ export const looks = {
   "pressure-head": line("chalk", 3),
   "pressure-held": line("ink", 1.8, "5 3"),
   "pressure-axis": line("ink", 1.2),
+  "body-later": { fill: "paper", stroke: "ink-soft", width: 0.7 },
+  "body-later-edge": line("ink-soft", 0.7),
+  "body-dug": line("ink-soft", 0.9, "5 3"),
+  "body-formed": face("hatch-boards"),
+  "body-bars": face("hatch-bars"),
+  "body-poured": face("hatch-fresh"),
+  "body-curing": face("hatch-wet"),
+  "body-stripped": face("hatch-bare"),
+  "body-carrying": face("tint"),
+  "body-under-way": face("hatch-closed"),
+  "body-stands": face("paper"),
+  "body-earth": face("hatch-earth"),
+  "body-shade": { fill: "ink", fillOpacity: 0.06 },
+  "body-shade-deep": { fill: "ink", fillOpacity: 0.13 },
+  "body-edge": line("ink", 1.1),
+  "body-edge-form": line("ink", 2.4),
+  "body-open": line("ink", 0.9),
+  "body-lit": { stroke: "chalk", width: 2.4 },
+  "body-lit-wash": { fill: "chalk", fillOpacity: 0.14 },
+  "ground-hatch": line("ink-soft", 0.8),
   text: area("ink"),
   "text-soft": area("ink-soft"),
   "text-chalk": area("chalk"),

@@ -14,12 +14,13 @@ const escapeXml = (text: string): string => text.replace(/[&<>"]/g, (letter) => 
 /** SVG attributes of a role, without quotes round names: used for files here and for style rules on a screen. */
 export function attributesOf(role: Role, ink: (name: Ink) => string, hatch: (name: Patterns) => string): Readonly<Record<string, string>> {
   const look: Look = looks[role];
-  const fill =
-    look.fill === undefined ? "none" : look.fill.startsWith("hatch-") ? `url(#${hatch(look.fill as Patterns)})` : ink(look.fill as Ink);
+  const paint = (one: Ink | Patterns) => (one.startsWith("hatch-") ? `url(#${hatch(one as Patterns)})` : ink(one as Ink));
   return {
-    fill,
+    fill: look.fill === undefined ? "none" : paint(look.fill),
     ...(look.fillOpacity === undefined ? {} : { "fill-opacity": String(look.fillOpacity) }),
-    ...(look.stroke === undefined ? {} : { stroke: ink(look.stroke), "stroke-width": String(look.width ?? 1), "stroke-linejoin": "round" }),
+    ...(look.stroke === undefined
+      ? {}
+      : { stroke: paint(look.stroke), "stroke-width": String(look.width ?? 1), "stroke-linejoin": "round" }),
     ...(look.dash === undefined ? {} : { "stroke-dasharray": look.dash }),
   };
 }
@@ -33,10 +34,14 @@ function element(mark: Mark, attributes: string): string {
   return `<text x="${round(mark.x)}" y="${round(mark.y)}" font-size="${mark.size}"${weight} textLength="${round(mark.x1 - mark.x0)}" lengthAdjust="spacingAndGlyphs"${attributes}>${escapeXml(mark.text)}</text>`;
 }
 
+/** Section hatches, in every file; those for how far a body has got only where they are used. */
+const always: ReadonlySet<unknown> = new Set<Patterns>(["hatch-closed", "hatch-concrete", "hatch-earth", "hatch-wait"]);
+
 /** The drawing as one SVG document, for files, print and the command line. Numbers are rounded to two decimals. */
 export function svgText(drawing: Drawing, asked: SvgAsked = {}): string {
   const palette = asked.palette ?? light;
   const ink = (name: Ink) => palette[name];
+  const used = new Set<unknown>(drawing.parts.flatMap((part) => part.marks.map(({ role }) => (looks[role] as Look).fill)));
   const known = new Map<Role, string>();
   const look = (role: Role): string => {
     const text =
@@ -57,7 +62,11 @@ export function svgText(drawing: Drawing, asked: SvgAsked = {}): string {
   return [
     `<svg xmlns="http://www.w3.org/2000/svg" width="${width}" height="${height}" viewBox="-8 -8 ${width} ${height}" font-family="'Source Sans 3', 'Source Sans Pro', sans-serif" font-variant-numeric="tabular-nums" role="img">`,
     `<title>${escapeXml(drawing.title)}</title>`,
-    `<defs>${patterns(ink, (name) => name)}</defs>`,
+    `<defs>${patterns(
+      ink,
+      (name) => name,
+      (name) => always.has(name) || used.has(name),
+    )}</defs>`,
     `<rect x="-8" y="-8" width="${width}" height="${height}" fill="${palette.paper}"/>`,
     ...parts,
     "</svg>\n",

@@ -1,6 +1,8 @@
 import { formatLength } from "../../base";
+import { choiceAsk, countAsk, lengthAsk } from "../asks";
 import type { Given, Kit, Made } from "../kit";
-import { type Lists, levelAt, namer, ordered, together } from "../together";
+import { saidAsk, unsaid } from "../said";
+import { type Lists, levelAt, namer, ordered } from "../together";
 
 /** Guards from here up, and a base a quarter of the height or ties: 29 CFR 1926.451 (g)(1), (c)(1) (from memory). Local rules may ask for guards lower down. */
 export const guardFrom_mm = { us: 3048, metric: 3000 } as const;
@@ -167,67 +169,18 @@ export const scaffold: Kit = {
       least: 0,
       most: 2,
     },
-    {
-      key: "long",
-      label: "How long",
-      kind: "length",
-      usual: { us: "14 ft", metric: "4.2 m" },
-      range_mm: { least: 1200, most: 30_000, unit: "mm" },
-    },
-    {
-      key: "wide",
-      label: "How wide",
-      kind: "length",
-      usual: { us: "5 ft", metric: "1.5 m" },
-      range_mm: { least: 600, most: 3000, unit: "mm" },
-    },
-    {
-      key: "high",
-      label: "Height of the platform",
-      kind: "length",
-      usual: { us: "6 ft 6 in", metric: "2 m" },
-      range_mm: { least: 900, most: 9000, unit: "mm" },
-    },
-    {
-      key: "right",
-      label: "Its middle, right of the datum",
-      kind: "length",
-      usual: { us: "0 ft", metric: "0 m" },
-      range_mm: { least: -60_000, most: 60_000, unit: "mm" },
-    },
-    {
-      key: "back",
-      label: "Its middle, behind the datum",
-      kind: "length",
-      usual: { us: "-6 ft", metric: "-2 m" },
-      range_mm: { least: -60_000, most: 60_000, unit: "mm" },
-    },
-    {
-      key: "frames",
-      label: "Frames",
-      kind: "choice",
-      usual: "hired",
-      options: [
-        { value: "hired", name: "Hired" },
-        { value: "own", name: "In hand" },
-      ],
-    },
-    {
-      key: "lead",
-      label: "Yard's days from order to site",
-      kind: "number",
-      usual: 3,
-      range: { least: 1, most: 30, unit: "days", whole: true },
-      when: (answers) => answers.choice("frames") === "hired",
-    },
+    lengthAsk("long", "How long", "14 ft", "4.2 m", 1200, 30_000),
+    lengthAsk("wide", "How wide", "5 ft", "1.5 m", 600, 3000),
+    lengthAsk("high", "Height of the platform", "6 ft 6 in", "2 m", 900, 9000),
+    lengthAsk("right", "Its middle, right of the datum", "0 ft", "0 m", -60_000, 60_000),
+    lengthAsk("back", "Its middle, behind the datum", "-6 ft", "-2 m", -60_000, 60_000),
+    saidAsk("says-scaffold", "What it stands on, and who is competent to put it up"),
+    choiceAsk("frames", "Frames", { hired: "Hired", own: "In hand" }),
+    countAsk("lead", "Yard's days from order to site", 3, 1, 30, { when: (answers) => answers.choice("frames") === "hired" }),
   ],
 
   make(given): Made {
-    const tall = given.answers.length_mm("high") > guardFrom_mm[given.units];
-    return {
-      lists: together(members(given)),
-      unknown: [{ code: "scaffold-ground", part: given.part }, ...(tall ? [{ code: "scaffold-competent", part: given.part }] : [])],
-    };
+    return { lists: members(given), unknown: unsaid(given, "says-scaffold", "scaffold-competent") };
   },
 
   offers: (part, answers) => [

@@ -1,3 +1,4 @@
+import { countAsk, lengthAsk } from "../asks";
 import type { Given, Kit, Made } from "../kit";
 import { type Lists, namer } from "../together";
 
@@ -81,13 +82,7 @@ export const siteFence: Kit = {
   group: "around",
   rates: ["fence"],
   asks: [
-    {
-      key: "round",
-      label: "How long round the site",
-      kind: "length",
-      usual: { us: "120 ft", metric: "36 m" },
-      range_mm: { least: 3000, most: 400_000, unit: "mm" },
-    },
+    lengthAsk("round", "How long round the site", "120 ft", "36 m", 3000, 400_000),
     {
       key: "open",
       label: "Open inside it",
@@ -97,15 +92,8 @@ export const siteFence: Kit = {
       least: 0,
       most: 12,
     },
-    { key: "caps", label: "Caps for bar ends", kind: "number", usual: 40, range: { least: 0, most: 2000, unit: "caps", whole: true } },
-    {
-      key: "every",
-      label: "Days from look to look",
-      help: "0: nobody looks.",
-      kind: "number",
-      usual: 3,
-      range: { least: 0, most: 30, unit: "days", whole: true },
-    },
+    countAsk("caps", "Caps for bar ends", 40, 0, 2000),
+    countAsk("every", "Days from look to look", 3, 0, 30, { help: "0: nobody looks." }),
     { key: "who", label: "Who looks round", kind: "text", usual: "", when: (answers) => answers.number("every") > 0 },
   ],
   make(given): Made {

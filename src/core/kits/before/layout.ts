@@ -1,4 +1,5 @@
 import { formatLength } from "../../base";
+import { countAsk, yesAsk } from "../asks";
 import type { Given, Kit, Made } from "../kit";
 import { handDigCaution, utilityMarks } from "../marks";
 import { type Lists, namer, together } from "../together";
@@ -70,40 +71,17 @@ export const layout: Kit = {
   group: "before",
   rates: ["batter-board", "batter-board-down", "check", "office", "locate", "photograph"],
   asks: [
-    { key: "boards", label: "Batter boards", kind: "yes", usual: true },
-    {
-      key: "corners",
-      label: "Corners with boards",
-      kind: "number",
-      usual: 4,
-      range: { least: 1, most: 40, unit: "corners", whole: true },
-      when: (answers) => answers.yes("boards"),
-    },
-    {
-      key: "marks",
-      label: "Ask for utility marks",
-      help: "Free of charge in most places, and the law before digging.",
-      kind: "yes",
-      usual: true,
-    },
-    {
-      key: "notice",
-      label: "Office days from request to marks",
+    yesAsk("boards", "Batter boards", true),
+    countAsk("corners", "Corners with boards", 4, 1, 40, { when: (answers) => answers.yes("boards") }),
+    yesAsk("marks", "Ask for utility marks", true, { help: "Free of charge in most places, and the law before digging." }),
+    countAsk("notice", "Office days from request to marks", 3, 1, 20, {
       help: "Two full working days' notice: the marks come on the third.",
-      kind: "number",
-      usual: 3,
-      range: { least: 1, most: 20, unit: "days", whole: true },
       when: (answers) => answers.yes("marks"),
-    },
-    {
-      key: "valid",
-      label: "Days the marks stay valid",
+    }),
+    countAsk("valid", "Days the marks stay valid", 28, 7, 120, {
       help: "Local law says how long. All digging ends before.",
-      kind: "number",
-      usual: 28,
-      range: { least: 7, most: 120, unit: "days", whole: true },
       when: (answers) => answers.yes("marks"),
-    },
+    }),
   ],
 
   make(given): Made {

@@ -1,5 +1,7 @@
+import { countAsk, yesAsk } from "../asks";
 import { inspected } from "../inspected";
 import type { Given, Kit, Made } from "../kit";
+import { saidAsk, unsaid } from "../said";
 import { type Lists, namer, together } from "../together";
 
 /** Drawings to the office, the office's time, and the paper on the site: nobody digs before. */
@@ -45,6 +47,8 @@ function permit(given: Given): Lists {
 
 const visitRange = { least: 1, most: 20, unit: "days", whole: true } as const;
 
+const isFinal = ({ answers }: Given): boolean => answers.several("visits").includes("final");
+
 /** A visit before digging, one that sees several forms at once, and the last one. */
 function visits(given: Given): Lists {
   const { id } = namer(given);
@@ -71,11 +75,11 @@ function visits(given: Given): Lists {
     );
   }
   const ends = answers.joins("final");
-  if (asked.includes("final")) {
+  if (isFinal(given) && ends.length > 0) {
     const { steps = [], bookings = [] } = inspected(given, {
       id: "inspect-final",
       name: "final inspection",
-      places: ends.length > 0 ? [...new Set(ends.map(({ place }) => place))] : [given.common("ground")],
+      places: [...new Set(ends.map(({ place }) => place))],
       pieces: [...stands, ...new Set(ends.map(({ piece }) => piece).filter((piece) => piece !== ""))],
       notice_days,
     });
@@ -93,21 +97,10 @@ export const permits: Kit = {
   group: "before",
   rates: ["office", "inspection"],
   asks: [
-    {
-      key: "permit",
-      label: "A permit is needed",
-      help: "Ask your building office; nearly always where people stand on or under it.",
-      kind: "yes",
-      usual: true,
-    },
-    {
-      key: "days",
-      label: "Office's working days for it",
-      kind: "number",
-      usual: 15,
-      range: { least: 1, most: 250, unit: "days", whole: true },
-      when: (answers) => answers.yes("permit"),
-    },
+    yesAsk("permit", "A permit is needed", true, { help: "Ask your building office; nearly always where people stand on or under it." }),
+    countAsk("days", "Office's working days for it", 15, 1, 250, { when: (answers) => answers.yes("permit") }),
+    saidAsk("says-none", "Why none is needed", (answers) => !answers.yes("permit")),
+    saidAsk("says-visits", "Which inspections the office wants"),
     {
       key: "visit",
       label: "Inspector's days from request to visit",
@@ -152,7 +145,14 @@ export const permits: Kit = {
   make(given): Made {
     const needed = given.answers.yes("permit");
     const lists = together(needed ? permit(given) : {}, visits(given));
-    return { lists, unknown: [{ code: "which-inspections", part: given.part }, ...(needed ? [] : [{ code: "permit", part: given.part }])] };
+    return {
+      lists,
+      unknown: [
+        ...unsaid(given, "says-visits", "which-inspections"),
+        ...(needed ? [] : unsaid(given, "says-none", "permit")),
+        ...(isFinal(given) && given.answers.joins("final").length === 0 ? [{ code: "final-visit", part: given.part }] : []),
+      ],
+    };
   },
 
   offers: () => [],

@@ -1,5 +1,7 @@
 import { formatLength } from "../../base";
+import { choiceAsk, countAsk, yesAsk } from "../asks";
 import type { Given, Kit, Made } from "../kit";
+import { saidAsk, unsaid } from "../said";
 import { type Lists, namer } from "../together";
 
 interface Sort {
@@ -63,24 +65,14 @@ export const stockInHand: Kit = {
   group: "before",
   rates: ["clean"],
   asks: [
-    {
-      key: "sort",
-      label: "What it is",
-      kind: "choice",
-      usual: "sheets",
-      options: [
-        { value: "sheets", name: "Form plywood" },
-        { value: "studs", name: "2x4" },
-        { value: "boards", name: "Boards" },
-        { value: "shores", name: "Adjustable shores" },
-      ],
-    },
-    { key: "number", label: "How many", kind: "number", usual: 6, range: { least: 1, most: 2000, unit: "", whole: true } },
-    { key: "salvaged", label: "Salvaged", kind: "yes", usual: true },
+    choiceAsk("sort", "What it is", { sheets: "Form plywood", studs: "2x4", boards: "Boards", shores: "Adjustable shores" }),
+    countAsk("number", "How many", 6, 1, 2000),
+    yesAsk("salvaged", "Salvaged", true),
+    saidAsk("says-grade", "Its grade", (answers) => answers.yes("salvaged")),
   ],
   make: (given): Made => ({
     lists: members(given),
-    unknown: given.answers.yes("salvaged") ? [{ code: "salvaged-grade", part: given.part }] : [],
+    unknown: given.answers.yes("salvaged") ? unsaid(given, "says-grade", "salvaged-grade") : [],
   }),
   offers: () => [],
 };

@@ -1,3 +1,4 @@
+import { countAsk } from "../asks";
 import type { Given, Kit, Made } from "../kit";
 import { type Lists, namer, ordered } from "../together";
 
@@ -64,10 +65,10 @@ export const trialCasting: Kit = {
   asks: [
     { key: "what", label: "What it decides", kind: "text", usual: "oil, sealant and corners of the faces that are seen" },
     { key: "decides", label: "Pours that wait for it", kind: "joins", offers: ["cast"], least: 0, most: 6 },
-    { key: "rounds", label: "Rounds", kind: "number", usual: 2, range: { least: 1, most: 6, unit: "rounds", whole: true } },
+    countAsk("rounds", "Rounds", 2, 1, 6),
     { key: "gap", label: "From round to round", kind: "amount", usual: "6 d" },
     { key: "dry", label: "From casting to looking", kind: "amount", usual: "5 d" },
-    { key: "bags", label: "Bags a round", kind: "number", usual: 2, range: { least: 1, most: 20, unit: "bags", whole: true } },
+    countAsk("bags", "Bags a round", 2, 1, 20),
   ],
   make: (given): Made => ({ lists: members(given), unknown: [] }),
   offers: () => [],

@@ -25,7 +25,14 @@ interface ColumnSize {
 }
 
 /** A raking brace from a stake or the like, 2x4 while it is short, then 4x4: a thin one buckles. */
-export function brace(making: Making, high_mm: number, from: Lumber, spacing_mm: number, lands: string, carries = making.either("1000 lb", "4.4 kN")): object {
+export function brace(
+  making: Making,
+  high_mm: number,
+  from: Lumber,
+  spacing_mm: number,
+  lands: string,
+  carries = making.either("1000 lb", "4.4 kN"),
+): object {
   const rise_mm = Math.max(200, 0.65 * high_mm);
   const run_mm = Math.max(200, 0.5 * high_mm);
   const size = Math.hypot(rise_mm, run_mm) > 1700 ? "4x4" : "2x4";

@@ -1,12 +1,12 @@
 import type { Part } from "../../build";
 import { choiceAsk, lengthAsk, severalAsk, wordAsk, yesAsk } from "../asks";
-import type { Answers, Ask, Given, Kit, KeyedOffer, Made, Offer } from "../kit";
-import { copiesOf, firstOf, Making, once } from "../making";
+import type { Answers, Ask, Given, KeyedOffer, Kit, Made, Offer } from "../kit";
+import { copiesOf, firstOf, Making } from "../making";
 import { columnForm } from "./column-form";
-import type { Lumber } from "./lay";
+import { addClosedSteps, addOpenSteps, addPieces, addPlaces, barsOf, type Context, type Sizes, scaffoldFrom_mm } from "./column-members";
 import { addBarsDelivery, addLooks } from "./looks";
-import { addPour, type Bars, burns, massOfBars_kg, pourAsks, pourStep } from "./mix";
-import { addTrial, formAsks } from "./stuff";
+import { addPour, burns, pourAsks, pourStep } from "./mix";
+import { addStuff, addTrial, formAsks, lumberOf } from "./stuff";
 
 const asks: readonly Ask[] = [
   {
@@ -33,13 +33,6 @@ const asks: readonly Ask[] = [
   wordAsk("sized", "Who says that columns of this size carry what comes on them"),
 ];
 
-interface Sizes {
-  readonly number: number;
-  readonly long_mm: number;
-  readonly wide_mm: number;
-  readonly high_mm: number;
-}
-
 const sizesOf = (answers: Answers): Sizes => ({
   number: Math.max(1, answers.joins("on").length),
   long_mm: answers.length_mm("long"),
@@ -47,115 +40,136 @@ const sizesOf = (answers: Answers): Sizes => ({
   high_mm: answers.length_mm("high"),
 });
 
-/** From here up one stands on something to fill it and to work on its head (common practice, no source). */
-const scaffoldFrom_mm = 1500;
-/** As deep as an arm gets from the top (26 in, measured on people by nobody here: common practice). */
-const armDepth_mm = 650;
-
-/** Four uprights lapped to the starters and ties at 10 in: a guess, until whoever designs it says. */
-function barsOf({ long_mm, wide_mm, high_mm }: Sizes, starters: boolean): readonly Bars[] {
-  const cover_mm = 38.1;
-  const tie_mm = 2 * (long_mm + wide_mm - 4 * cover_mm) + 150;
-  return [
-    { name: "upright", size: 5, number: 4, long_mm: high_mm + (starters ? 600 : -60), cover_mm, exposure: "weather or ground" },
-    {
-      name: "ties",
-      size: 3,
-      number: Math.max(2, Math.ceil(high_mm / 250) + 1),
-      long_mm: Math.max(300, tie_mm),
-      spacing_mm: Math.min(250, high_mm / 2),
-      cover_mm,
-      exposure: "weather or ground",
-      sort: "tie",
-    },
-  ];
-}
-
 /** Where each stands: the middle of what it is on. */
 const feet = (answers: Answers): readonly KeyedOffer["at_mm"][] => {
   const on = answers.joins("on").map(({ at_mm }) => at_mm);
   return on.length > 0 ? on : [{ x: 0, y: 0, z: 0 }];
 };
 
-interface Context {
-  readonly making: Making;
-  readonly sizes: Sizes;
-  readonly on: readonly KeyedOffer[];
-  readonly isHatch: boolean;
-  readonly tall: boolean;
-  readonly from: Lumber;
-  readonly weight: string;
-}
-
-function addPlaces({ making, sizes, isHatch, tall, on }: Context): void {
-  const { given } = making;
-  const ground = given.common("ground");
-  const level = Math.round(((on[0]?.at_mm.z ?? 0) + sizes.high_mm / 2) / 100);
-  const sides = isHatch
-    ? [
-        { id: "sides", name: "its sides", passes: ["person", "arm", "sight"], through: ground },
-        { id: "hatch", name: "the clean-out at the foot", passes: ["hand", "arm", "sight"], depth: making.mm(400), through: ground },
-      ]
-    : [
-        { id: "last-side", name: "the side left open", passes: ["person", "arm", "sight"], through: ground },
-        { id: "sides", name: "the three other sides", passes: ["person", "arm", "sight"], through: ground },
-      ];
-  making.add("places", "steel", {
-    name: `steel of ${given.name}`,
-    level,
-    ways: [
-      ...sides,
-      { id: "top", name: "from the top", passes: ["hand", "arm", "hose", "sight"], depth: making.mm(armDepth_mm), through: ground },
+function make(given: Given): Made {
+  const making = new Making(given);
+  const { answers, name } = given;
+  const sizes = sizesOf(answers);
+  const { number, long_mm, wide_mm, high_mm } = sizes;
+  const on = answers.joins("on");
+  const onBench = answers.choice("made") === "bench";
+  const side_mm = Math.max(long_mm, wide_mm);
+  const mass_kg = ((side_mm * high_mm) / 1e6) * 30 * (onBench ? 3 : 1);
+  const context: Context = {
+    making,
+    sizes,
+    on,
+    isHatch: answers.choice("open") === "hatch",
+    tall: high_mm > scaffoldFrom_mm,
+    weight: making.either(`${Math.ceil(mass_kg / 0.4536)} lb`, `${Math.ceil(mass_kg)} kg`),
+  };
+  const bars = barsOf(sizes, answers.yes("starters"));
+  const stuff = addStuff(making, ((2 * (long_mm + wide_mm) * high_mm) / 1e6) * number);
+  const barsCome = addBarsDelivery(making);
+  making.alike(number, "all", name, () => {
+    addPlaces(context);
+    addPieces(context);
+    addOpenSteps(context, stuff, barsCome);
+  });
+  addTrial(making, [making.id("coat"), making.id("seal")]);
+  const [steel, concrete] = [making.id("steel"), making.id("concrete")];
+  addLooks(making, { what: `bars of ${name}`, place: firstOf(steel, number), places: [steel], leansOn: [making.id("cage")] });
+  making.alike(number, "all", name, () => addClosedSteps(context));
+  const needs = addPour(making, {
+    name,
+    step: making.id("place"),
+    fine: true,
+    vibrated_mm: Math.min(high_mm, 600),
+    elements: [
+      {
+        id: "column",
+        name,
+        number,
+        shape: { kind: "column", long_mm, wide_mm, high_mm, round: false },
+        faces: [{ face: "sides", against: "form", visible: answers.several("visible").length > 0 }],
+        form: columnForm(making, { side_mm, high_mm, perimeter_mm: 2 * (long_mm + wide_mm) }, lumberOf(making)),
+        bars,
+        pieces: [concrete, making.id("faces"), making.id("last")],
+      },
     ],
+    cure: { how: "in the form", days: 7, exposed: true },
+    removals: copiesOf(making.id("strip"), number).map((step) => ({ sort: "sides", step })),
   });
-  making.add("places", "head", {
-    name: `head of ${given.name}`,
-    level: level + Math.ceil(sizes.high_mm / 200),
-    layerOf: making.id("steel"),
-    ways: [{ id: "around", name: "from around it", passes: ["person", "arm", "hose", "sight"], through: ground }],
+  making.add("steps", "place", {
+    name: `Pour ${name}`,
+    ...pourStep(making),
+    place: firstOf(steel, number),
+    reaches: [{ place: steel, need: "hose" }],
+    puts: [concrete],
+    leansOn: ["last", "braces", "cage", "plumbed"].map((word) => ({ piece: making.id(word) })),
+    needs,
+    cautions: [burns, "Somebody does nothing but watch the form, out of its way; nobody stands where a band could fly."],
+    notes: "In layers of 16 in (400 mm), each vibrated into the one below.",
   });
-  if (tall) return;
+  addSolids(context);
+  if (answers.text("bars").trim() === "") making.unknown("bars");
+  if (answers.text("sized").trim() === "") making.unknown("structure");
+  return making.made();
 }
 
-function addPieces({ making, sizes, isHatch, tall, on, weight }: Context): void {
+function addSolids({ making, sizes }: Context): void {
   const { given } = making;
-  const { name } = given;
-  const ground = given.common("ground");
-  const steel = making.id("steel");
-  const own = (word: string) => making.id(word);
-  const face = { long: making.mm(sizes.high_mm), wide: making.mm(Math.max(sizes.long_mm, sizes.wide_mm) + 80), thick: making.mm(60) };
-  making.add("pieces", "coated", { name: `coated form of ${name}`, sort: "form" });
-  making.add("pieces", "cage", { name: `bars of ${name}`, sort: "other" });
-  making.add("pieces", "faces", {
-    name: isHatch ? `form of ${name}` : `three faces of the form of ${name}`,
-    sort: "form",
-    closes: [`${steel}.sides`],
-    heldBy: [[own("braces")]],
-    off: [{ place: ground }, { place: ground, need: "unit" }],
-    size: face,
-    weight: { is: weight, from: "own guess" },
-  });
-  making.add("pieces", "braces", { name: `braces of ${name}`, sort: "brace", off: [{ place: ground }] });
-  making.add("pieces", "last", {
-    name: isHatch ? `hatch over the clean-out of ${name}` : `last face of the form of ${name}`,
-    sort: "form",
-    closes: [isHatch ? `${steel}.hatch` : `${steel}.last-side`],
-    heldBy: [[own("faces")]],
-    off: [{ place: ground }],
-  });
-  if (tall) {
-    making.add("pieces", "scaffold", {
-      name: `scaffold at ${name}`,
-      sort: "scaffold",
-      makes: [`${steel}.top`, `${own("head")}.around`],
-      off: [{ place: ground }],
+  const nth = (word: string, index: number) => copiesOf(making.id(word), sizes.number).slice(index, index + 1);
+  feet(given.answers).forEach((at, index) => {
+    making.add("solids", sizes.number > 1 ? `solid-${index + 1}` : "solid", {
+      name: sizes.number > 1 ? `${given.name} ${index + 1}` : given.name,
+      shape: "box",
+      at: { x: making.mm(at.x), y: making.mm(at.y), z: making.mm(at.z) },
+      size: { long: making.mm(sizes.long_mm), wide: making.mm(sizes.wide_mm), high: making.mm(sizes.high_mm) },
+      pour: making.id("place"),
+      pieces: nth("concrete", index),
+      form: [...nth("faces", index), ...nth("last", index)],
+      bars: nth("tie", index),
+      places: nth("steel", index),
     });
-  }
-  making.add("pieces", "concrete", {
-    name: `concrete of ${name}`,
-    sort: "concrete",
-    fills: [steel],
-    heldBy: [[own("faces"), own("last"), ...once(on.map(({ piece }) => piece))]],
-    holdsItself: { is: `500 psi of ${own("place")}`, from: "own guess" },
   });
 }
+
+function offers(part: Part, answers: Answers): readonly Offer[] {
+  const { number, long_mm, wide_mm, high_mm } = sizesOf(answers);
+  const heads = copiesOf(`${part.id}-head`, number);
+  const pieces = copiesOf(`${part.id}-concrete`, number);
+  return feet(answers).map((at, index) => ({
+    kind: "top",
+    part: part.id,
+    name: number > 1 ? `${part.name} ${index + 1}` : part.name,
+    place: heads[index] as string,
+    piece: pieces[index] as string,
+    pourStep: `${part.id}-place`,
+    at_mm: { ...at, z: at.z + high_mm },
+    size_mm: { long: long_mm, wide: wide_mm },
+    starters: answers.yes("starters"),
+  }));
+}
+
+/** Columns in bands on footings, one on each: bars first, three faces, then the last. */
+export const column: Kit = {
+  id: "column",
+  name: "Column",
+  what: "Columns on footings: bars, a form with one side open until they were seen, bands, pour, strip.",
+  group: "concrete",
+  asks,
+  rates: [
+    "panel",
+    "coat",
+    "tie-bars",
+    "scaffold",
+    "scaffold-down",
+    "set-panel",
+    "seal",
+    "close-panel",
+    "check",
+    "strip-panel",
+    "roughen",
+    "photograph",
+    "clean",
+    "trial",
+  ],
+  make,
+  offers,
+};

@@ -77,7 +77,9 @@ function carries({ diagram, up, across }: Layout, at_in: readonly number[]): boo
     return at - from < 1 || uprightUnder(up, at - from, psf).governs.of100 <= full;
   });
   const last = at_in[at_in.length - 1] as number;
-  const over = high_in - last < 1 || uprightUnder(up, 2 * (high_in - last), pressureAt_psf(diagram, diagram.height_ft - last / 12)).governs.of100 <= full;
+  const over =
+    high_in - last < 1 ||
+    uprightUnder(up, 2 * (high_in - last), pressureAt_psf(diagram, diagram.height_ft - last / 12)).governs.of100 <= full;
   return gaps && over && stretches(diagram, at_in, true).every(({ most_lb_ft }) => across(most_lb_ft) <= full);
 }
 
@@ -107,7 +109,5 @@ export function heights_in(layout: Layout): readonly number[] | null {
 export const bandAcross =
   (band: Beam, side_in: number, behind_in: number, bolt_lb: number) =>
   (line_lb_ft: number): number =>
-    bandUnder(
-      { ...band, span_in: side_in + 2 * behind_in + band.section.deep_in, side_in, bolt_lb, sags },
-      (line_lb_ft * side_in) / 12,
-    ).governs.of100;
+    bandUnder({ ...band, span_in: side_in + 2 * behind_in + band.section.deep_in, side_in, bolt_lb, sags }, (line_lb_ft * side_in) / 12)
+      .governs.of100;

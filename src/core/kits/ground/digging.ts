@@ -1,58 +1,31 @@
 import { formatLength, fromModel, toModel } from "../../base";
 import type { Part } from "../../build";
 import { ladderFrom_ft, protectFrom_ft, type Soil, slope, topWidth_ft, trenchRules, trenchVolume_ft3_ft } from "../../concrete";
-import type { Answers, Ask, Given, Offer } from "../kit";
+import { choiceAsk, lengthAsk } from "../asks";
+import type { Answers, Ask, Given, Offer, Unknown } from "../kit";
 import { handDigCaution } from "../marks";
+import { saidAsk, unsaid } from "../said";
 import { type Lists, levelAt, namer, ordered } from "../together";
+
+const isDeep = (answers: Answers): boolean => answers.length_mm("deep") >= toModel("length", protectFrom_ft, "ft") - 1e-6;
 
 /** Soil as somebody competent classes it, and what is done about deep sides: asked by every kit that digs a trench. */
 export const trenchAsks = (
   deep: { readonly us: string; readonly metric: string },
   wide: { readonly us: string; readonly metric: string },
 ): readonly Ask[] => [
-  {
-    key: "long",
-    label: "How long",
-    kind: "length",
-    usual: { us: "40 ft", metric: "12 m" },
-    range_mm: { least: 500, most: 90_000, unit: "mm" },
-  },
+  lengthAsk("long", "How long", "40 ft", "12 m", 500, 90_000),
   { key: "deep", label: "How deep", kind: "length", usual: deep, range_mm: { least: 300, most: 6000, unit: "mm" } },
   { key: "wide", label: "How wide at the bottom", kind: "length", usual: wide, range_mm: { least: 150, most: 1500, unit: "mm" } },
-  {
-    key: "soil",
-    label: "Soil, as somebody competent classes it",
-    help: "B where nobody has looked: never A once it was dug before.",
-    kind: "choice",
-    usual: "B",
-    options: [
-      { value: "rock", name: "Stable rock" },
-      { value: "A", name: "A: stiff clay, never dug" },
-      { value: "B", name: "B: firm, or dug before" },
-      { value: "C", name: "C: sand, gravel, wet" },
-    ],
-  },
-  {
-    key: "sides",
-    label: "Sides at 5 ft (1.5 m) or deeper",
-    kind: "choice",
-    usual: "slope",
-    options: [
-      { value: "slope", name: "Laid back" },
-      { value: "shore", name: "Shored as it goes down" },
-    ],
-    when: (answers) => answers.length_mm("deep") >= toModel("length", protectFrom_ft, "ft"),
-  },
-  {
-    key: "by",
-    label: "Dug by",
-    kind: "choice",
-    usual: "hand",
-    options: [
-      { value: "hand", name: "Hand" },
-      { value: "machine", name: "Small machine, hired" },
-    ],
-  },
+  choiceAsk(
+    "soil",
+    "Soil, as somebody competent classes it",
+    { rock: "Stable rock", A: "A: stiff clay, never dug", B: "B: firm, or dug before", C: "C: sand, gravel, wet" },
+    { usual: "B", help: "B where nobody has looked: never A once it was dug before." },
+  ),
+  choiceAsk("sides", "Sides at 5 ft (1.5 m) or deeper", { slope: "Laid back", shore: "Shored as it goes down" }, { when: isDeep }),
+  saidAsk("says-soil", "What the soil is", isDeep),
+  choiceAsk("by", "Dug by", { hand: "Hand", machine: "Small machine, hired" }),
 ];
 
 /** Where a part stands that stands on no other, from the datum. */
@@ -207,7 +180,7 @@ export function filled(given: Given, sizes: Sizes, share: number, on: readonly s
         work: given.hours("fill", sizes.bank_m3 * share, 2),
         hands: 2,
         ...(sizes.ladder ? { notAlone: true } : {}),
-        reaches: [{ place: id("trench") }, { place: given.common("ground") }],
+        reaches: [{ place: given.common("ground") }],
         puts: [id("backfill")],
         takes: out,
         leansOn: on.map((piece) => ({ piece })),
@@ -239,6 +212,10 @@ export function trenchSolid(given: Given, sizes: Sizes): Lists {
     ],
   };
 }
+
+/** Deep sides stand or slide by what the soil is: somebody competent has to say. */
+export const soilUnknown = (given: Given, sizes: Sizes): readonly Unknown[] =>
+  sizes.shored || sizes.sloped ? unsaid(given, "says-soil", "trench-soil") : [];
 
 /** The trench as others may join it. */
 export function trenchOffer(part: Part, answers: Answers): Offer {

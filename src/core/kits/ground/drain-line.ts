@@ -1,8 +1,10 @@
 import { formatLength, formatVolume } from "../../base";
+import { countAsk, yesAsk } from "../asks";
 import { inspected } from "../inspected";
 import type { Given, Kit, Made } from "../kit";
+import { saidAsk, unsaid } from "../said";
 import { type Lists, namer, ordered, together } from "../together";
-import { dug, filled, siteAsks, trenchAsks, trenchOffer, trenchRates, trenchSizes, trenchSolid } from "./digging";
+import { dug, filled, siteAsks, soilUnknown, trenchAsks, trenchOffer, trenchRates, trenchSizes, trenchSolid } from "./digging";
 
 /** Stone around and over the pipe, of the trench's depth: the rest is earth. */
 const stoneShare = 0.6;
@@ -107,15 +109,9 @@ export const drainLine: Kit = {
       usual: 1,
       range: { least: 0.5, most: 10, unit: "%" },
     },
-    { key: "inspected", label: "Inspector sees the pipe", kind: "yes", usual: false },
-    {
-      key: "visit",
-      label: "Inspector's days from request to visit",
-      kind: "number",
-      usual: 1,
-      range: { least: 1, most: 20, unit: "days", whole: true },
-      when: (answers) => answers.yes("inspected"),
-    },
+    saidAsk("says-outfall", "Where the water goes"),
+    yesAsk("inspected", "Inspector sees the pipe", false),
+    countAsk("visit", "Inspector's days from request to visit", 1, 1, 20, { when: (answers) => answers.yes("inspected") }),
   ],
 
   make(given): Made {
@@ -137,8 +133,7 @@ export const drainLine: Kit = {
       filled(given, sizes, 1 - stoneShare, [id("stone")]),
       trenchSolid(given, sizes),
     );
-    const deep = sizes.shored || sizes.sloped;
-    return { lists, unknown: [{ code: "outfall", part: given.part }, ...(deep ? [{ code: "trench-soil", part: given.part }] : [])] };
+    return { lists, unknown: [...unsaid(given, "says-outfall", "outfall"), ...soilUnknown(given, sizes)] };
   },
 
   offers: (part, answers) => [trenchOffer(part, answers)],

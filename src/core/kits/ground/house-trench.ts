@@ -1,9 +1,11 @@
 import { formatLength } from "../../base";
+import { countAsk, yesAsk } from "../asks";
 import { inspected } from "../inspected";
 import type { Given, Kit, Made } from "../kit";
 import { utilityMarks } from "../marks";
+import { saidAsk, unsaid } from "../said";
 import { type Lists, namer, ordered, together } from "../together";
-import { dug, filled, siteAsks, trenchAsks, trenchOffer, trenchRates, trenchSizes, trenchSolid } from "./digging";
+import { dug, filled, siteAsks, soilUnknown, trenchAsks, trenchOffer, trenchRates, trenchSizes, trenchSolid } from "./digging";
 
 /** Where the digging of this trench goes on: its own ground where marks are asked for again, else that of the whole build. */
 function ownGround(given: Given): { readonly dig: string; readonly lists: Lists } {
@@ -197,6 +199,7 @@ export const houseTrench: Kit = {
       usual: "1 1/4 in (32 mm)",
       options: ["1 in (25 mm)", "1 1/4 in (32 mm)", "1 1/2 in (40 mm)", "2 in (50 mm)"].map((value) => ({ value, name: value })),
     },
+    saidAsk("says-cable", "Which cable, breaker and conduit"),
     {
       key: "cast",
       label: "Sleeve cast into",
@@ -207,38 +210,11 @@ export const houseTrench: Kit = {
       most: 1,
     },
     { key: "room", label: "Ends in", kind: "joins", offers: ["dry"], least: 0, most: 1 },
-    { key: "inspected", label: "Inspector sees the open trench", kind: "yes", usual: true },
-    {
-      key: "visit",
-      label: "Inspector's days from request to visit",
-      kind: "number",
-      usual: 1,
-      range: { least: 1, most: 20, unit: "days", whole: true },
-      when: (answers) => answers.yes("inspected"),
-    },
-    {
-      key: "marks",
-      label: "Ask for marks again for this trench",
-      help: "Marks asked for at the start have often expired by then.",
-      kind: "yes",
-      usual: true,
-    },
-    {
-      key: "notice",
-      label: "Office days from request to marks",
-      kind: "number",
-      usual: 3,
-      range: { least: 1, most: 20, unit: "days", whole: true },
-      when: (answers) => answers.yes("marks"),
-    },
-    {
-      key: "valid",
-      label: "Days the marks stay valid",
-      kind: "number",
-      usual: 28,
-      range: { least: 7, most: 120, unit: "days", whole: true },
-      when: (answers) => answers.yes("marks"),
-    },
+    yesAsk("inspected", "Inspector sees the open trench", true),
+    countAsk("visit", "Inspector's days from request to visit", 1, 1, 20, { when: (answers) => answers.yes("inspected") }),
+    yesAsk("marks", "Ask for marks again for this trench", true, { help: "Marks asked for at the start have often expired by then." }),
+    countAsk("notice", "Office days from request to marks", 3, 1, 20, { when: (answers) => answers.yes("marks") }),
+    countAsk("valid", "Days the marks stay valid", 28, 7, 120, { when: (answers) => answers.yes("marks") }),
   ],
 
   make(given): Made {
@@ -263,8 +239,7 @@ export const houseTrench: Kit = {
       filled(given, sizes, 0.7, [id("tape")]),
       trenchSolid(given, sizes),
     );
-    const deep = sizes.shored || sizes.sloped;
-    return { lists, unknown: [{ code: "conductors", part: given.part }, ...(deep ? [{ code: "trench-soil", part: given.part }] : [])] };
+    return { lists, unknown: [...unsaid(given, "says-cable", "conductors"), ...soilUnknown(given, sizes)] };
   },
 
   offers: (part, answers) => [trenchOffer(part, answers)],

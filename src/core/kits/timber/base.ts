@@ -1,12 +1,17 @@
 import { formatLength } from "../../base";
-import type { Answers, Ask, Given, KeyedOffer } from "../kit";
+import { lengthAsk } from "../asks";
+import type { Answers, Ask, Given, KeyedOffer, Unknown } from "../kit";
+import { saidAsk, unsaid } from "../said";
 import { type Lists, namer } from "../together";
 
 /** What a timber part stands on, and how it is bolted down. */
 export interface Base {
   /** Where one works on it: the open ground where the build offers nothing. */
   readonly place: string;
-  readonly piece: string | null;
+  /** Every place that must be got at, where it stands on several. */
+  readonly places: readonly string[];
+  /** Concrete under it; false: somebody else's, or the bare ground. */
+  readonly stands: boolean;
   /** What leans on it does so once the concrete is strong enough to be walked on, drilled and loaded with timber. */
   readonly lean: readonly { readonly piece: string; readonly once?: string }[];
   readonly at_mm: { readonly x: number; readonly y: number; readonly z: number };
@@ -15,7 +20,7 @@ export interface Base {
 }
 
 export const baseAsks: readonly Ask[] = [
-  { key: "base", label: "Stands on", kind: "joins", offers: ["walks", "bears", "top"], least: 0, most: 1 },
+  { key: "base", label: "Stands on", kind: "joins", offers: ["walks"], least: 0, most: 1 },
   {
     key: "bolts",
     label: "Anchor bolts cast into",
@@ -25,46 +30,49 @@ export const baseAsks: readonly Ask[] = [
     least: 0,
     most: 1,
   },
-  {
-    key: "right",
-    label: "Its middle, right of the middle of that",
-    kind: "length",
-    usual: { us: "0 ft", metric: "0 m" },
-    range_mm: { least: -30_000, most: 30_000, unit: "mm" },
-  },
-  {
-    key: "back",
-    label: "Its middle, behind the middle of that",
-    kind: "length",
-    usual: { us: "0 ft", metric: "0 m" },
-    range_mm: { least: -30_000, most: 30_000, unit: "mm" },
-  },
+  lengthAsk("right", "Its middle, right of the middle of that", "0 ft", "0 m", -30_000, 30_000),
+  lengthAsk("back", "Its middle, behind the middle of that", "0 ft", "0 m", -30_000, 30_000),
 ];
 
 /** Share of its strength at which timber work starts on concrete: common practice, no source. A load that carries people waits for the pour's own removals. */
 const workOn_percent = 50;
 
-export function baseOf(given: Given): Base {
+/** One works on a floor or around a head; what lies in the ground is filled by its own concrete, and one works from the ground. */
+const placeOn = (given: Given, on: KeyedOffer): string => (on.kind === "bears" ? given.common("ground") : on.place);
+
+const unique = (ids: readonly string[]): readonly string[] => [...new Set(ids)].filter((id) => id !== "");
+
+/** What a part stands on: one floor, or several footings, piers and columns of which the first gives the height. */
+export function baseOf(given: Given, on: readonly KeyedOffer[] = given.answers.joins("base")): Base {
   const { answers } = given;
-  const on = answers.joins("base")[0];
-  const place = on?.place ?? given.common("ground");
-  const piece = on && on.piece !== "" ? on.piece : null;
-  const at_mm = placeAt(answers, on);
-  const lean = piece === null ? [] : [{ piece, ...(on?.pourStep ? { once: `${workOn_percent} % of ${on.pourStep}` } : {}) }];
+  const places = unique(on.map((one) => placeOn(given, one)));
+  const ground = given.common("ground");
+  const lean = unique(on.map(({ piece }) => piece)).map((piece) => {
+    const { pourStep } = on.find((one) => one.piece === piece) as KeyedOffer;
+    return { piece, ...(pourStep === "" ? {} : { once: `${workOn_percent} % of ${pourStep}` }) };
+  });
   const cast = answers.joins("bolts")[0];
-  // Bolts in another part's concrete would hold nothing here.
-  return { place, piece, lean, at_mm, cast: cast && on && cast.part === on.part ? cast : null };
+  return {
+    place: places[0] ?? ground,
+    places: places.length > 0 ? places : [ground],
+    stands: lean.length > 0,
+    lean,
+    at_mm: middleOf(answers, on),
+    // Bolts in another part's concrete would hold nothing here.
+    cast: cast !== undefined && on.some(({ part }) => part === cast.part) ? cast : null,
+  };
 }
 
-export function placeAt(answers: Answers, on: KeyedOffer | undefined): Base["at_mm"] {
-  const at = on?.at_mm ?? { x: 0, y: 0, z: 0 };
-  return { x: at.x + answers.length_mm("right"), y: at.y + answers.length_mm("back"), z: at.z };
+/** Middle of all it stands on, moved as answered, at the height of the first. */
+export function middleOf(answers: Answers, on: readonly KeyedOffer[]): Base["at_mm"] {
+  const mean = (axis: "x" | "y") => (on.length === 0 ? 0 : on.reduce((sum, { at_mm }) => sum + at_mm[axis], 0) / on.length);
+  return { x: mean("x") + answers.length_mm("right"), y: mean("y") + answers.length_mm("back"), z: on[0]?.at_mm.z ?? 0 };
 }
 
 /** Bolts: set in the form before it is poured, or drilled in and held until it is. Nothing where there is no concrete. */
 export function bolted(given: Given, base: Base, count: number, work: string): Lists {
   const { id, called } = namer(given);
-  if (base.piece === null) return {};
+  if (!base.stands) return {};
   const bolts = { id: id("bolts"), name: called("anchor bolts"), sort: "other" };
   const spacing = formatLength(given.units === "us" ? 1828.8 : 1800, given.units);
   if (base.cast) {
@@ -108,6 +116,17 @@ export function bolted(given: Given, base: Base, count: number, work: string): L
 
 export const baseRates = ["starters", "anchor"] as const;
 
+export const sizeAsks: readonly Ask[] = [
+  saidAsk("says-sizes", "Sizes of posts, beams, studs and rafters"),
+  saidAsk("says-load", "Snow and wind that it must stand"),
+];
+
+/** What nobody has said of the timber: what it stands on, its sizes, its loads. */
+export const timberUnknown = (given: Given, base: Base): readonly Unknown[] => [
+  ...baseUnknown(given, base),
+  ...unsaid(given, "says-sizes", "timber-sizes"),
+  ...unsaid(given, "says-load", "roof-load"),
+];
+
 /** Whether the base says nothing that carries: then somebody has to. */
-export const baseUnknown = (given: Given, base: Base): readonly { readonly code: string; readonly part: string }[] =>
-  base.piece === null ? [{ code: "stands-on", part: given.part }] : [];
+const baseUnknown = (given: Given, base: Base): readonly Unknown[] => (!base.stands ? [{ code: "stands-on", part: given.part }] : []);

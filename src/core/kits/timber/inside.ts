@@ -1,29 +1,16 @@
+import { choiceAsk, countAsk, yesAsk } from "../asks";
 import { inspected } from "../inspected";
 import type { Ask, Given } from "../kit";
+import { saidAsk } from "../said";
 import { type Lists, namer, ordered, together } from "../together";
+import { isBoarded } from "./skin";
 
 export const insideAsks: readonly Ask[] = [
-  { key: "wiring", label: "Wired", help: "By a licensed electrician.", kind: "yes", usual: true },
-  {
-    key: "points",
-    label: "Outlets, switches and lamps",
-    kind: "number",
-    usual: 8,
-    range: { least: 1, most: 60, unit: "points", whole: true },
-    when: (answers) => answers.yes("wiring"),
-  },
-  {
-    key: "insulation",
-    label: "Insulation",
-    kind: "choice",
-    usual: "none",
-    options: [
-      { value: "none", name: "None" },
-      { value: "batts", name: "Between the studs" },
-      { value: "boards", name: "Boards between the studs" },
-    ],
-  },
-  { key: "lining", label: "Lined inside", kind: "yes", usual: false },
+  yesAsk("wiring", "Wired", true, { help: "By a licensed electrician." }),
+  countAsk("points", "Outlets, switches and lamps", 8, 1, 60, { when: (answers) => answers.yes("wiring") }),
+  saidAsk("says-circuits", "Circuits and loads", (answers) => answers.yes("wiring")),
+  choiceAsk("insulation", "Insulation", { none: "None", batts: "Between the studs", boards: "Boards between the studs" }),
+  yesAsk("lining", "Lined inside", false),
 ];
 
 export const insideRates = ["wiring", "insulate", "lining", "photograph", "inspection"] as const;
@@ -128,7 +115,12 @@ function wiring(given: Given, hides: string | null): Lists {
           id: id("wires"),
           name: called("wires in the open walls"),
           layerOf: id("floor"),
-          ways: [{ id: "inside", name: "from inside", passes: ["person"], through: id("room") }],
+          ways: [
+            ...(isBoarded(given.answers)
+              ? [{ id: "boarded", name: "by the boarded opening", passes: ["person"], through: id("floor") }]
+              : []),
+            { id: "inside", name: "from inside", passes: ["person"], through: id("room") },
+          ],
         },
       ],
       pieces: [

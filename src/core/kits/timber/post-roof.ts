@@ -1,16 +1,18 @@
 import { formatLength } from "../../base";
+import { countAsk, lengthAsk, yesAsk } from "../asks";
 import { inspected } from "../inspected";
 import type { Given, Kit, Made } from "../kit";
 import { type Lists, levelAt, namer, ordered, together } from "../together";
-import { type Base, baseAsks, baseOf, baseRates, baseUnknown, bolted } from "./base";
+import { type Base, baseAsks, baseOf, baseRates, bolted, sizeAsks, timberUnknown } from "./base";
 import { roofAsks, roofed, roofRates, roofRise_mm } from "./roof";
 
 function frame(given: Given, base: Base): Lists {
   const { id, called } = namer(given);
   const { answers, units } = given;
   const [long_mm, high_mm] = [answers.length_mm("long"), answers.length_mm("high")];
-  const posts = answers.number("posts");
-  const bolts = base.piece === null ? [] : [{ piece: id("bolts") }];
+  const posts = postsOf(given);
+  const feet = [{ place: id("feet") }, ...base.places.slice(1).map((place) => ({ place }))];
+  const bolts = base.stands ? [{ piece: id("bolts") }] : [];
   return {
     places: [
       // Post feet and bolts are under the posts once these stand.
@@ -41,7 +43,7 @@ function frame(given: Given, base: Base): Lists {
         place: id("feet"),
         work: given.hours("sill", posts * 0.5, 2),
         hands: 2,
-        reaches: [{ place: id("feet") }],
+        reaches: feet,
         puts: [id("post-bases")],
         leansOn: [...base.lean, ...bolts],
         needs: [id("posts-beams")],
@@ -54,7 +56,7 @@ function frame(given: Given, base: Base): Lists {
         work: given.hours("post", posts, 2),
         hands: 2,
         notAlone: true,
-        reaches: [{ place: id("feet") }],
+        reaches: feet,
         puts: [id("posts"), id("braces")],
         leansOn: [{ piece: id("post-bases") }],
         needs: [id("posts-beams")],
@@ -90,27 +92,44 @@ function frame(given: Given, base: Base): Lists {
   };
 }
 
+/** One floor or slab, or where there is none a footing or column for each post. */
+const standsOn = ({ answers }: Given) => (answers.joins("base").length > 0 ? answers.joins("base") : answers.joins("each"));
+
+const postsOf = (given: Given): number => {
+  const on = standsOn(given);
+  return on.length > 1 ? on.length : given.answers.number("posts");
+};
+
+/** Each on its own, or in two rows over the floor. */
+function postsAt(given: Given, base: Base, across_mm: number): readonly Base["at_mm"][] {
+  const { answers } = given;
+  const on = standsOn(given);
+  if (on.length > 1) return on.map(({ at_mm }) => at_mm);
+  const { x, y, z } = base.at_mm;
+  const count = answers.number("posts");
+  const rows = Math.ceil(count / 2);
+  return Array.from({ length: count }, (_, i) => {
+    const [along, side] = [Math.floor(i / 2), i % 2];
+    const right = rows === 1 ? 0 : (along / (rows - 1) - 0.5) * (answers.length_mm("long") - across_mm);
+    return { x: x + right, y: y + (side - 0.5) * (answers.length_mm("wide") - across_mm), z };
+  });
+}
+
 function drawn(given: Given, base: Base): Lists {
   const { id, called } = namer(given);
   const { answers, units } = given;
   const length = (mm: number): string => formatLength(mm, units);
   const [long_mm, wide_mm, high_mm] = [answers.length_mm("long"), answers.length_mm("wide"), answers.length_mm("high")];
   const { x, y, z } = base.at_mm;
-  const rows = Math.ceil(answers.number("posts") / 2);
   const across = units === "us" ? 139.7 : 140;
-  const feet = Array.from({ length: answers.number("posts") }, (_, i) => {
-    const [along, side] = [Math.floor(i / 2), i % 2];
-    const right = rows === 1 ? 0 : (along / (rows - 1) - 0.5) * (long_mm - across);
-    return { x: x + right, y: y + (side - 0.5) * (wide_mm - across) };
-  });
   const eaves = answers.length_mm("eaves");
   return {
     solids: [
-      ...feet.map((at, i) => ({
+      ...postsAt(given, base, across).map((at, i) => ({
         id: id(`post-${i + 1}`),
         name: called(`post ${i + 1}`),
         shape: "box",
-        at: { x: length(at.x), y: length(at.y), z: length(z) },
+        at: { x: length(at.x), y: length(at.y), z: length(at.z) },
         size: { long: length(across), wide: length(across), high: length(high_mm) },
         pieces: [id("posts")],
         places: [id("feet")],
@@ -142,51 +161,33 @@ export const postRoof: Kit = {
   asks: [
     ...baseAsks,
     {
-      key: "long",
-      label: "How long between outer posts",
-      kind: "length",
-      usual: { us: "8 ft", metric: "2.4 m" },
-      range_mm: { least: 900, most: 9000, unit: "mm" },
+      key: "each",
+      label: "Or each post on its own",
+      help: "Footings, piers or columns, one a post.",
+      kind: "joins",
+      offers: ["bears", "top"],
+      least: 0,
+      most: 12,
+      when: (answers) => answers.joins("base").length === 0,
     },
-    {
-      key: "wide",
-      label: "How wide between outer posts",
-      kind: "length",
-      usual: { us: "6 ft", metric: "1.8 m" },
-      range_mm: { least: 900, most: 6000, unit: "mm" },
-    },
-    {
-      key: "high",
-      label: "Height under the beams",
-      kind: "length",
-      usual: { us: "7 ft", metric: "2.1 m" },
-      range_mm: { least: 1500, most: 4500, unit: "mm" },
-    },
-    {
-      key: "posts",
-      label: "How many posts",
+    lengthAsk("long", "How long between outer posts", "8 ft", "2.4 m", 900, 9000),
+    lengthAsk("wide", "How wide between outer posts", "6 ft", "1.8 m", 900, 6000),
+    lengthAsk("high", "Height under the beams", "7 ft", "2.1 m", 1500, 4500),
+    countAsk("posts", "How many posts", 4, 2, 12, {
       help: "In two rows.",
-      kind: "number",
-      usual: 4,
-      range: { least: 2, most: 12, unit: "posts", whole: true },
-    },
+      when: (answers) => answers.joins("base").length > 0 || answers.joins("each").length === 0,
+    }),
     { key: "post-size", label: "Size of the posts", help: "What they must be is the drawing's.", kind: "text", usual: "6x6" },
+    ...sizeAsks,
     ...roofAsks,
-    { key: "inspected", label: "Inspector sees the frame before it is covered", kind: "yes", usual: true },
-    {
-      key: "visit",
-      label: "Inspector's days from request to visit",
-      kind: "number",
-      usual: 1,
-      range: { least: 1, most: 20, unit: "days", whole: true },
-      when: (answers) => answers.yes("inspected"),
-    },
+    yesAsk("inspected", "Inspector sees the frame before it is covered", true),
+    countAsk("visit", "Inspector's days from request to visit", 1, 1, 20, { when: (answers) => answers.yes("inspected") }),
   ],
 
   make(given): Made {
     const { id } = namer(given);
     const { answers } = given;
-    const base = baseOf(given);
+    const base = baseOf(given, standsOn(given));
     const [long_mm, wide_mm, high_mm] = [answers.length_mm("long"), answers.length_mm("wide"), answers.length_mm("high")];
     const roof = roofed(given, {
       long_mm,
@@ -202,17 +203,14 @@ export const postRoof: Kit = {
       ? inspected(given, {
           id: "inspect-frame",
           name: "frame inspection",
-          places: [id("joints")],
-          pieces: [id("beams"), id("rafters")],
+          places: [id("decking"), id("joints")],
+          pieces: [id("beams"), id("roof-boards")],
           notice_days: answers.number("visit"),
         })
       : {};
-    const bolts = bolted(given, base, answers.number("posts") * 2, id("feet"));
+    const bolts = bolted(given, base, postsOf(given) * 2, id("feet"));
     const lists = together(bolts, frame(given, base), roof, seen, drawn(given, base));
-    return {
-      lists,
-      unknown: [...baseUnknown(given, base), { code: "timber-sizes", part: given.part }, { code: "roof-load", part: given.part }],
-    };
+    return { lists, unknown: timberUnknown(given, base) };
   },
 
   offers: () => [],

@@ -1,37 +1,13 @@
 import { formatLength } from "../../base";
+import { choiceAsk, lengthAsk } from "../asks";
 import type { Ask, Given } from "../kit";
 import { type Lists, levelAt, namer, ordered, together } from "../together";
 
 export const roofAsks: readonly Ask[] = [
-  {
-    key: "roof",
-    label: "Roof",
-    kind: "choice",
-    usual: "shed",
-    options: [
-      { value: "shed", name: "One slope" },
-      { value: "gable", name: "Two slopes" },
-    ],
-  },
+  choiceAsk("roof", "Roof", { shed: "One slope", gable: "Two slopes" }),
   { key: "pitch", label: "Rise of the roof in 12", kind: "number", usual: 3, range: { least: 1, most: 18, unit: "in 12" } },
-  {
-    key: "eaves",
-    label: "Roof beyond the walls",
-    kind: "length",
-    usual: { us: "12 in", metric: "300 mm" },
-    range_mm: { least: 0, most: 1200, unit: "mm" },
-  },
-  {
-    key: "covering",
-    label: "Covered with",
-    kind: "choice",
-    usual: "metal",
-    options: [
-      { value: "metal", name: "Metal sheets" },
-      { value: "shingles", name: "Shingles" },
-      { value: "membrane", name: "A membrane" },
-    ],
-  },
+  lengthAsk("eaves", "Roof beyond the walls", "12 in", "300 mm", 0, 1200),
+  choiceAsk("covering", "Covered with", { metal: "Metal sheets", shingles: "Shingles", membrane: "A membrane" }),
   {
     key: "scaffold",
     label: "Reached from the scaffold",
@@ -139,11 +115,18 @@ export function roofed(given: Given, roof: RoofOf): Lists {
           },
         ],
       },
+      {
+        id: id("decking"),
+        name: called("nailing of the roof boards"),
+        level: levelAt(roof.eaves_mm + 300),
+        layerOf: id("roof"),
+        ways: [{ id: "bare", name: "before the underlay", passes: ["person"], through: id("roof") }],
+      },
     ],
     pieces: [
       { id: id("rafters"), name: called("rafters"), sort: "other", heldBy: [roof.on] },
       { id: id("roof-boards"), name: called("roof boards"), sort: "other" },
-      { id: id("underlay"), name: called("roof underlay"), sort: "cover", makes: roof.makes },
+      { id: id("underlay"), name: called("roof underlay"), sort: "cover", fills: [id("decking")], makes: roof.makes },
       { id: id("roofing"), name: called("roof covering"), sort: "cover" },
     ],
     steps: [
@@ -168,7 +151,7 @@ export function roofed(given: Given, roof: RoofOf): Lists {
         place: id("roof"),
         work: given.hours("board-roof", area_m2, 2),
         hands: 2,
-        reaches: [{ place: id("roof") }],
+        reaches: [{ place: id("decking") }],
         puts: [id("roof-boards")],
         leansOn: [{ piece: id("rafters") }],
         needs: [id("roof-timber")],

@@ -1,57 +1,16 @@
 import { formatLength, formatMass } from "../../base";
+import { choiceAsk, countAsk, lengthAsk } from "../asks";
 import type { Ask, Given } from "../kit";
 import { type Lists, namer, ordered } from "../together";
 import type { Base } from "./base";
 
 export const shellAsks: readonly Ask[] = [
-  {
-    key: "long",
-    label: "How long outside",
-    kind: "length",
-    usual: { us: "12 ft", metric: "3.6 m" },
-    range_mm: { least: 1200, most: 12_000, unit: "mm" },
-  },
-  {
-    key: "wide",
-    label: "How wide outside",
-    kind: "length",
-    usual: { us: "8 ft", metric: "2.4 m" },
-    range_mm: { least: 1200, most: 9000, unit: "mm" },
-  },
-  {
-    key: "high",
-    label: "Height of the walls",
-    kind: "length",
-    usual: { us: "8 ft", metric: "2.4 m" },
-    range_mm: { least: 1500, most: 4000, unit: "mm" },
-  },
-  {
-    key: "studs",
-    label: "Studs",
-    kind: "choice",
-    usual: "2x4",
-    options: [
-      { value: "2x4", name: "2x4" },
-      { value: "2x6", name: "2x6" },
-    ],
-  },
-  {
-    key: "lumber",
-    label: "Studs and plates",
-    kind: "choice",
-    usual: "ordered",
-    options: [
-      { value: "ordered", name: "Ordered" },
-      { value: "salvaged", name: "Salvaged, in hand" },
-    ],
-  },
-  {
-    key: "crew",
-    label: "Hands that can be had to tip a wall up",
-    kind: "number",
-    usual: 2,
-    range: { least: 2, most: 8, unit: "hands", whole: true },
-  },
+  lengthAsk("long", "How long outside", "12 ft", "3.6 m", 1200, 12_000),
+  lengthAsk("wide", "How wide outside", "8 ft", "2.4 m", 1200, 9000),
+  lengthAsk("high", "Height of the walls", "8 ft", "2.4 m", 1500, 4000),
+  choiceAsk("studs", "Studs", { "2x4": "2x4", "2x6": "2x6" }),
+  choiceAsk("lumber", "Studs and plates", { ordered: "Ordered", salvaged: "Salvaged, in hand" }),
+  countAsk("crew", "Hands that can be had to tip a wall up", 2, 2, 8),
 ];
 
 export const shellRates = ["sill", "frame-wall", "tip-wall", "braces-down", "sheathe", "clean", "check"] as const;
@@ -85,7 +44,7 @@ export function shell(given: Given, base: Base): Lists {
   const parts = [long_mm, wide_mm].map((one) => sectionsOf(one, high_mm, studs, hands));
   const sections = 2 * parts.reduce((sum, { number }) => sum + number, 0);
   const heaviest_kg = Math.max(...parts.map(({ mass_kg }) => mass_kg));
-  const bolts = base.piece === null ? [] : [{ piece: id("bolts") }];
+  const bolts = base.stands ? [{ piece: id("bolts") }] : [];
   const salvaged = answers.choice("lumber") === "salvaged";
   const timber = salvaged ? [] : [id("timber")];
   const store = given.common("store");

@@ -1,52 +1,40 @@
+import { choiceAsk, countAsk, yesAsk } from "../asks";
 import type { Answers, Ask, Given } from "../kit";
 import { type Lists, namer, ordered } from "../together";
 
 export const skinAsks: readonly Ask[] = [
-  { key: "windows", label: "Windows", kind: "number", usual: 2, range: { least: 0, most: 20, unit: "windows", whole: true } },
-  { key: "doors", label: "Doors", kind: "number", usual: 1, range: { least: 0, most: 6, unit: "doors", whole: true } },
-  {
-    key: "joinery",
-    label: "Windows and doors",
-    kind: "choice",
-    usual: "ordered",
-    options: [
-      { value: "ordered", name: "To be ordered" },
-      { value: "in hand", name: "In hand" },
-    ],
-    when: (answers) => answers.number("windows") + answers.number("doors") > 0,
-  },
-  {
-    key: "lead",
-    label: "Weeks from order to site",
-    kind: "number",
-    usual: 8,
-    range: { least: 1, most: 40, unit: "weeks", whole: true },
+  countAsk("windows", "Windows", 2, 0, 20),
+  countAsk("doors", "Doors", 1, 0, 6),
+  choiceAsk(
+    "joinery",
+    "Windows and doors",
+    { ordered: "To be ordered", "in hand": "In hand" },
+    { when: (answers) => answers.number("windows") + answers.number("doors") > 0 },
+  ),
+  countAsk("lead", "Weeks from order to site", 8, 1, 40, {
     when: (answers) => answers.choice("joinery") === "ordered" && answers.number("windows") + answers.number("doors") > 0,
-  },
-  {
-    key: "boarded",
-    label: "Openings boarded up until they come",
-    help: "Then wiring and insulation need not wait for them.",
-    kind: "yes",
-    usual: true,
-    when: (answers) => answers.choice("joinery") === "ordered" && answers.number("windows") + answers.number("doors") > 0,
-  },
-  {
-    key: "siding",
-    label: "Siding",
-    kind: "choice",
-    usual: "boards",
-    options: [
-      { value: "boards", name: "Boards" },
-      { value: "panels", name: "Panels" },
-    ],
-  },
-  { key: "paint", label: "Painted", kind: "yes", usual: true },
+  }),
+  yesAsk("boarded", "Openings boarded up until they come", true, {
+    help: "Then the rough wiring need not wait for them.",
+    when: (answers) =>
+      answers.yes("wiring") && answers.choice("joinery") === "ordered" && answers.number("windows") + answers.number("doors") > 0,
+  }),
+  choiceAsk("siding", "Siding", { boards: "Boards", panels: "Panels" }),
+  yesAsk("paint", "Painted", true),
 ];
 
 /** Whether openings are boarded up for the time until windows and doors come. */
 export const isBoarded = (answers: Answers): boolean =>
-  answers.number("windows") + answers.number("doors") > 0 && answers.choice("joinery") === "ordered" && answers.yes("boarded");
+  answers.number("windows") + answers.number("doors") > 0 &&
+  answers.yes("wiring") &&
+  answers.choice("joinery") === "ordered" &&
+  answers.yes("boarded");
+
+/** Ways that wrap and roof make: into the dry room, and to the wires while the openings are boarded up. */
+export function dryWays(given: Given): readonly string[] {
+  const { id } = namer(given);
+  return [`${id("room")}.door`, ...(isBoarded(given.answers) ? [`${id("wires")}.boarded`] : [])];
+}
 
 export const skinRates = ["wrap", "cover", "window", "siding", "paint", "photograph"] as const;
 
@@ -62,14 +50,20 @@ export function skin(given: Given): Lists {
   const painted = answers.yes("paint");
   const joinery = holes > 0 ? [{ piece: id("joinery") }] : [];
   const lowest = units === "us" ? "50 °F" : "10 °C";
-  const [room, hatch] = [`${id("room")}.door`, `${id("room")}.hatch`];
   return {
     pieces: [
-      { id: id("wrap"), name: called("wrap"), sort: "cover", fills: [id("nailing")], makes: boarded ? [room, hatch] : [room] },
-      // Wrap, windows, doors and roof make the way into the dry room.
-      ...(holes > 0 ? [{ id: id("joinery"), name: called("windows and doors"), sort: "other", makes: [room] }] : []),
+      { id: id("wrap"), name: called("wrap"), sort: "cover", fills: [id("nailing")], makes: dryWays(given) },
+      ...(holes > 0 ? [{ id: id("joinery"), name: called("windows and doors"), sort: "other", makes: [`${id("room")}.door`] }] : []),
       ...(boarded
-        ? [{ id: id("boards-up"), name: called("boarded openings"), sort: "cover", makes: [hatch], off: [{ place: id("outside") }] }]
+        ? [
+            {
+              id: id("boards-up"),
+              name: called("boarded openings"),
+              sort: "cover",
+              makes: [`${id("wires")}.boarded`],
+              off: [{ place: id("outside") }],
+            },
+          ]
         : []),
       ...(painted
         ? [

@@ -1,12 +1,14 @@
+import { countAsk, yesAsk } from "../asks";
 import { inspected } from "../inspected";
 import type { Given, Kit, Made } from "../kit";
+import { unsaid } from "../said";
 import { type Lists, levelAt, namer, together } from "../together";
-import { type Base, baseAsks, baseOf, baseRates, baseUnknown, bolted } from "./base";
+import { type Base, baseAsks, baseOf, baseRates, bolted, middleOf, sizeAsks, timberUnknown } from "./base";
 import { buildingSolids } from "./building-solids";
 import { inside, insideAsks, insideRates } from "./inside";
 import { roofAsks, roofed, roofRates } from "./roof";
 import { shell, shellAsks, shellRates } from "./shell";
-import { isBoarded, skin, skinAsks, skinRates } from "./skin";
+import { dryWays, skin, skinAsks, skinRates } from "./skin";
 
 /** Places that frame, skin and inside share. */
 function places(given: Given, base: Base): Lists {
@@ -63,10 +65,7 @@ function places(given: Given, base: Base): Lists {
         room: 6,
         level: level + 1,
         layerOf: id("floor"),
-        ways: [
-          { id: "door", name: doors > 0 ? "by the door" : "by the opening", ...through },
-          ...(isBoarded(answers) ? [{ id: "hatch", name: "by the boarded opening", ...through }] : []),
-        ],
+        ways: [{ id: "door", name: doors > 0 ? "by the door" : "by the opening", ...through }],
       },
     ],
   };
@@ -82,17 +81,12 @@ export const smallBuilding: Kit = {
   asks: [
     ...baseAsks,
     ...shellAsks,
+    ...sizeAsks,
     ...roofAsks,
     ...skinAsks,
     ...insideAsks,
-    { key: "inspected", label: "Inspector sees the frame before the wrap", kind: "yes", usual: true },
-    {
-      key: "visit",
-      label: "Inspector's days from request to visit",
-      kind: "number",
-      usual: 1,
-      range: { least: 1, most: 20, unit: "days", whole: true },
-    },
+    yesAsk("inspected", "Inspector sees the frame before it is covered", true),
+    countAsk("visit", "Inspector's days from request to visit", 1, 1, 20),
   ],
 
   make(given): Made {
@@ -109,14 +103,14 @@ export const smallBuilding: Kit = {
       inside: id("floor"),
       outside: id("outside"),
       on: [id("walls"), id("sheathing")],
-      makes: isBoarded(answers) ? [`${id("room")}.door`, `${id("room")}.hatch`] : [`${id("room")}.door`],
+      makes: dryWays(given),
     });
     const frameSeen = answers.yes("inspected")
       ? inspected(given, {
           id: "inspect-frame",
           name: "frame and nailing inspection",
-          places: [id("nailing")],
-          pieces: [id("rafters"), id("sheathing")],
+          places: [id("nailing"), id("decking")],
+          pieces: [id("sheathing"), id("roof-boards")],
           notice_days: answers.number("visit"),
         })
       : {};
@@ -130,13 +124,11 @@ export const smallBuilding: Kit = {
       inside(given),
       buildingSolids(given, base),
     );
-    const unknown = [...baseUnknown(given, base), { code: "timber-sizes", part: given.part }, { code: "roof-load", part: given.part }];
-    return { lists, unknown: answers.yes("wiring") ? [...unknown, { code: "circuits", part: given.part }] : unknown };
+    const circuits = answers.yes("wiring") ? unsaid(given, "says-circuits", "circuits") : [];
+    return { lists, unknown: [...timberUnknown(given, base), ...circuits] };
   },
 
   offers(part, answers) {
-    const on = answers.joins("base")[0];
-    const at = on?.at_mm ?? { x: 0, y: 0, z: 0 };
     return [
       {
         kind: "dry",
@@ -145,7 +137,7 @@ export const smallBuilding: Kit = {
         place: `${part.id}-room`,
         piece: `${part.id}-siding`,
         pourStep: "",
-        at_mm: { x: at.x + answers.length_mm("right"), y: at.y + answers.length_mm("back"), z: at.z },
+        at_mm: middleOf(answers, answers.joins("base")),
         size_mm: { long: answers.length_mm("long"), wide: answers.length_mm("wide") },
         starters: false,
       },

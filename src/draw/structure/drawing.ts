@@ -1,0 +1,133 @@
+import type { Build, Solid } from "../../core/build";
+import type { Plan, SolidState } from "../../core/plan";
+import { bodiesSentence } from "../../words";
+import { type Drawing, inOrder, type Mark, words } from "../marks/mark";
+import { wrap } from "../text/measure";
+import { type BodiesFrom, bodiesOf } from "./fallback";
+import { fitOf, groundOf } from "./frame";
+import { keyMarks } from "./key";
+import { columnsOf, labelMarks, labelsOf } from "./labels";
+import { bodyLooks } from "./looks";
+import { bodyMarks, groundMarks, litMarks, wayOf } from "./paint";
+import { paintedOf } from "./painted";
+import type { Flat, Turn } from "./view";
+
+export interface StructureAsked {
+  /** px. */
+  readonly width: number;
+  /** How high the bodies may be drawn, px; usual: three quarters of the width. */
+  readonly high?: number;
+  /** Type size, px; usual 14. */
+  readonly text?: number;
+  /** Which of the four views; usual 0, the front. */
+  readonly turn?: Turn;
+  /** Ids of bodies that are chosen. */
+  readonly lit?: ReadonlySet<string>;
+  /** Names beside the drawing; usual: where it is at least 480 px wide, else only of what is chosen. */
+  readonly labels?: boolean;
+  /** What the textures tell, below; usual: with a plan that has dates. */
+  readonly key?: boolean;
+}
+
+/** One body on the drawing, for pointers, keys and readers. */
+export interface DrawnBody {
+  readonly id: string;
+  readonly name: string;
+  readonly state: SolidState;
+  readonly form: boolean;
+  readonly hole: boolean;
+  /** Whether anything of it is drawn on this day. */
+  readonly shown: boolean;
+  /** Its outlines as path data, px in the drawing; empty where it is not shown. */
+  readonly d: string;
+  /** Middle of its outline, px. */
+  readonly middle: Flat;
+}
+
+export interface StructureDrawing extends Drawing {
+  /** In the order of the document. */
+  readonly bodies: readonly DrawnBody[];
+  readonly from: BodiesFrom;
+}
+
+/** Narrower than this there is no room for names beside the bodies. px */
+const namesFrom = 480;
+
+/**
+ * The build as a draughtsman would draw it in the round, each body by how far it has got at an instant (minutes since the build's epoch). Without a plan, or with
+ * one that has no dates, as it will stand; without an instant as it stands at the end. Same build, same drawing.
+ */
+export function structureDrawing(build: Build, plan: Plan | null, minute: number | null, asked: StructureAsked): StructureDrawing {
+  const { width, text = 14, turn = 0, lit = new Set() } = asked;
+  const high = asked.high ?? width * 0.75;
+  const { solids, from } = bodiesOf(build);
+  const painted = paintedOf(build, solids, turn);
+  const looks = bodyLooks(build, solids, plan, minute, lit);
+  const all = labelsOf(painted, solids, looks);
+  const names = (asked.labels ?? width >= namesFrom) ? all : [];
+  const ground = groundOf(painted, turn);
+  const xs = painted.flatMap(({ outline }) => outline.map(([x]) => x));
+  const columns = columnsOf(names, (Math.min(...xs) + Math.max(...xs)) / 2, high, text);
+  const room = { width: Math.max(80, width - columns.leftWide - columns.rightWide), high, left: columns.leftWide };
+  const fit = fitOf(painted, ground, room);
+  const marks: Mark[] = ground
+    ? [
+        ...groundMarks(ground, fit),
+        ...bodyMarks(painted, looks, fit),
+        ...litMarks(painted, looks, fit),
+        ...labelMarks(columns, fit, width, text),
+      ]
+    : [];
+  let bottom = ground ? fit.height + 10 : 0;
+  if (asked.key ?? plan?.status === "planned") {
+    const key = plan && solids.length > 0 ? keyMarks(build, plan, solids, { top: bottom, width, text }) : { marks: [], bottom };
+    marks.push(...key.marks);
+    bottom = key.bottom;
+  }
+  const caption = captionMarks(bodiesSentence[from], bottom, width, text);
+  marks.push(...caption.marks);
+  return {
+    title: `${build.name}: structure`,
+    width,
+    height: caption.bottom,
+    parts: [{ name: "structure", x: 0, y: 0, width, height: caption.bottom, marks: inOrder(marks) }],
+    bodies: drawnBodies(solids, painted, looks, fit.place),
+    from,
+  };
+}
+
+function captionMarks(sentence: string, top: number, width: number, text: number): { marks: Mark[]; bottom: number } {
+  const lines = sentence === "" ? [] : wrap(sentence, width, text);
+  return {
+    marks: lines.map((line, index) =>
+      words(`caption ${index}`, "text-soft", { text: line, x: 0, y: top + (index + 0.9) * text * 1.3, size: text }),
+    ),
+    bottom: top + lines.length * text * 1.3,
+  };
+}
+
+function drawnBodies(
+  solids: readonly Solid[],
+  painted: ReturnType<typeof paintedOf>,
+  looks: ReturnType<typeof bodyLooks>,
+  place: (p: Flat) => Flat,
+): DrawnBody[] {
+  return solids.map((solid, index): DrawnBody => {
+    const look = looks[index] as (typeof looks)[number];
+    const shown = wayOf(look) !== "none";
+    const outlines = painted.filter(({ body }) => body === index).map(({ outline }) => outline.map(place));
+    const [xs, ys] = [outlines.flat().map(([x]) => x), outlines.flat().map(([, y]) => y)];
+    return {
+      id: solid.id,
+      name: solid.name,
+      state: look.state,
+      form: look.form,
+      hole: look.matter === "hole",
+      shown,
+      d: shown
+        ? outlines.map((line) => `${line.map(([x, y], i) => `${i === 0 ? "M" : "L"}${x.toFixed(1)} ${y.toFixed(1)}`).join("")}Z`).join("")
+        : "",
+      middle: [(Math.min(...xs) + Math.max(...xs)) / 2, (Math.min(...ys) + Math.max(...ys)) / 2],
+    };
+  });
+}

@@ -1,0 +1,32 @@
+import type { Build, Solid } from "../../core/build";
+import { type Plan, type SolidStage, statesAt } from "../../core/plan";
+import { isPassing, matterOf } from "./matter";
+import type { BodyLook } from "./paint";
+
+/** The end of a build: whatever comes has come. */
+const atLast = Number.MAX_SAFE_INTEGER;
+
+/** How each body is drawn at an instant; without dates as it will stand, without an instant as it stands at the end. */
+export function bodyLooks(
+  build: Build,
+  solids: readonly Solid[],
+  plan: Plan | null,
+  minute: number | null,
+  lit: ReadonlySet<string>,
+): BodyLook[] {
+  const dated = plan?.status === "planned" ? plan : null;
+  const stages = dated ? statesAt(build, dated, minute ?? atLast, solids) : null;
+  return solids.map((solid, index) => {
+    const stage = stages?.[index] ?? standing(solid);
+    return {
+      id: solid.id,
+      matter: matterOf(build, solid),
+      state: stage.state,
+      form: stage.form,
+      passing: dated !== null && isPassing(build, dated, solid),
+      lit: lit.has(solid.id),
+    };
+  });
+}
+
+const standing = ({ pour }: Solid): SolidStage => ({ from: 0, state: pour === null ? "stands" : "carrying", form: false });
