@@ -22,6 +22,7 @@ const views = [
   ["whole", "w"],
   ["forms", "3"],
   ["cure", "4"],
+  ["next", "5"],
 ];
 
 if (!process.argv.includes("--as-built")) {

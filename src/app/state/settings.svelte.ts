@@ -6,6 +6,7 @@ export const views = [
   { id: "dates", name: "Dates", key: "2" },
   { id: "forms", name: "Forms", key: "3" },
   { id: "cure", name: "Cure", key: "4" },
+  { id: "next", name: "Next", key: "5" },
   { id: "site", name: "Site", key: "6" },
 ] as const;
 
