@@ -4,6 +4,7 @@ export { effectSentence, wayOutSentence } from "./access/ways-out";
 export { buildCautions, deferral, pieceCautions, stepCautions } from "./cautions";
 export { clockWords, dateWords } from "./dates";
 export { findingSentence, sayings } from "./finding";
+export { unknownCodes, unknownSentence } from "./kits/unknown";
 export { goesByWords, lostSentences } from "./lost";
 export { closedWords, closingSentences, holdPointSentences, type LastChances, pieceCloses, undatedClosings } from "./plan/closings";
 export { comparisonSentences } from "./plan/comparison";

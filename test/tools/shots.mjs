@@ -39,6 +39,51 @@ function complain(size, text) {
   complaints += 1;
   console.error(`${size}: ${text}`);
 }
+/** From an empty page through the kits: what a first sitting sees. */
+async function newcomer(size, viewport, colorScheme) {
+  const taken = (what) => `kits-${what}-${size}-${colorScheme}`;
+  const stations = ["start", "form", "refused", "part", "list", "unknown", "order"];
+  if (only && !stations.some((what) => taken(what).includes(only))) return;
+  const context = await browser.newContext({ viewport, colorScheme, locale: "en-US", hasTouch: size === "phone" });
+  const page = await context.newPage();
+  page.on("pageerror", (error) => complain(size, error.message));
+  const shoot = async (what, whole = false) => {
+    await page.waitForTimeout(500);
+    if (only && !taken(what).includes(only)) return;
+    await page.screenshot({ path: `test/shots/${taken(what)}.png`, fullPage: whole });
+    console.log(`test/shots/${taken(what)}.png`);
+  };
+  const putIn = async () => {
+    await page.locator('[data-verdict="yes"]').waitFor();
+    await page.getByRole("button", { name: /^put in / }).click();
+    await page.getByRole("heading", { name: "What it put in" }).waitFor();
+  };
+  await page.goto(url);
+  await page.getByRole("button", { name: "Footing", exact: true }).waitFor();
+  await shoot("start");
+  await page.getByRole("button", { name: "Footing", exact: true }).click();
+  await page.locator('[data-verdict="yes"]').waitFor();
+  await shoot("form");
+  await page.getByLabel("Thick", { exact: true }).fill("a foot");
+  await shoot("refused");
+  await page.getByLabel("Thick", { exact: true }).fill("14 in");
+  await putIn();
+  for (const kit of [/^Column/, /^Slab on a timber deck/, /^Small (timber )?building/]) {
+    const next = page.getByRole("button", { name: kit }).first();
+    if (!(await next.isVisible())) continue;
+    await next.click();
+    await putIn();
+  }
+  await shoot("part");
+  await page.getByRole("button", { name: "all kits and parts" }).click();
+  await shoot("list");
+  await page.getByRole("button", { name: "back to Order" }).click();
+  await shoot("order");
+  await page.getByRole("button", { name: /not known yet/ }).click();
+  await shoot("unknown");
+  await context.close();
+}
+
 mkdirSync("test/shots", { recursive: true });
 const browser = await launch();
 try {
@@ -67,6 +112,7 @@ try {
         }
         await context.close();
       }
+      await newcomer(size, viewport, colorScheme);
     }
   }
 } finally {

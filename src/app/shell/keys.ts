@@ -56,7 +56,8 @@ export class Keys {
   #single(key: string): boolean {
     const shop = this.#shop;
     const view = views.find((one) => one.key === key);
-    if (view && shop.isOpen) shop.settings.view = view.id;
+    if (view && shop.isOpen) shop.look(view.id);
+    else if (key.toLowerCase() === "a" && shop.isOpen && !shop.desk.readOnly) shop.add();
     else if (key === "?") shop.showKeys();
     else return shop.viewKey(key);
     return true;

@@ -19,6 +19,17 @@ test("nothing moved is nothing to say; what moved is said, the finish first", ()
   expect(moved?.sentences[0]).toMatch(/site days? lost/);
 });
 
+test("a build that was empty had no dates to move", () => {
+  const of = readDocument(
+    apply(
+      wall,
+      ["steps", "waits", "bookings", "pours"].map((list) => ({ path: [list], value: [] })),
+    ).document,
+  ).build as Build;
+  expect(of.steps).toEqual([]);
+  expect(movedBetween({ plan: plan(of), of }, made, "us")).toBeNull();
+});
+
 test("of several findings the one about the edited field is told, not what only follows from it", () => {
   const edits = [{ path: ["steps", "id=tie-wall", "work"], value: "sacks" }];
   const { findings } = readDocument(apply(wall, edits).document);

@@ -32,9 +32,9 @@ export function nearest(findings: readonly Finding[], edits: readonly DocumentEd
 export const isBlock = (finding: Finding): boolean =>
   finding.severity === "stop" && finding.because !== undefined && finding.waysOut === undefined;
 
-/** Null where either has no dates or no date moved. `undone`: the second is one that was there before, brought back. */
+/** Null where either has no dates, the first has no steps, or no date moved. `undone`: the second is one that was there before, brought back. */
 export function movedBetween(before: Made, now: Made, units: "us" | "metric", undone = false): Desk["moved"] {
-  if (before.plan.status !== "planned" || now.plan.status !== "planned") return null;
+  if (before.plan.status !== "planned" || now.plan.status !== "planned" || before.plan.steps.length === 0) return null;
   const comparison = compare(before.plan, now.plan, now.of);
   if (comparison.moved.length === 0 && comparison.finishBefore === comparison.finishAfter) return null;
   return { comparison, sentences: comparisonSentences(comparison, now.of, now.plan, units, undone) };

@@ -1,0 +1,56 @@
+import type { Part } from "../../core/build";
+import { formOf, type KeyedOffer, type Kit, kits, type OfferKind, offersOf } from "../../core/kits";
+import { listed } from "../../words";
+
+/** A kit that joins what is there. */
+export interface Suggestion {
+  readonly kit: Kit;
+  /** Keys of the offers it would join. */
+  readonly joins: readonly string[];
+  /** "on Column A and Column B" */
+  readonly where: string;
+}
+
+const joint: Readonly<Record<OfferKind, string>> = {
+  bears: "on",
+  top: "on",
+  face: "against",
+  walks: "on",
+  cast: "cast into",
+  trench: "in",
+  dry: "inside",
+  scaffold: "from",
+};
+
+/** Names of the parts that offer, each once. */
+const namesOf = (offers: readonly KeyedOffer[], parts: readonly Part[]): readonly string[] => [
+  ...new Set(offers.map((offer) => parts.find(({ id }) => id === offer.part)?.name ?? offer.name)),
+];
+
+/**
+ * What usually goes on with what is there: kits that join something nothing is joined to yet, those first that cannot do without it.
+ * @param of a part: only what joins that one
+ */
+export function suggestions(document: unknown, parts: readonly Part[], of?: string): readonly Suggestion[] {
+  const joined = new Set(
+    parts.flatMap(({ answers }) => Object.values(answers).flatMap((answer) => (typeof answer === "object" ? answer : []))),
+  );
+  const found = kits.flatMap((kit): (Suggestion & { readonly needs: boolean })[] => {
+    const field = formOf(document, kit.id, {}).find(({ ask }) => ask.kind === "joins");
+    if (field?.ask.kind !== "joins") return [];
+    const { ask, choices } = field;
+    const free = choices.filter(({ key }) => !joined.has(key)).slice(-ask.most);
+    const [first] = free;
+    if (!first || free.length < ask.least || (of !== undefined && !free.some(({ part }) => part === of))) return [];
+    const where = `${joint[first.kind]} ${listed(namesOf(free, parts))}`;
+    return [{ kit, joins: free.map(({ key }) => key), where, needs: ask.least > 0 }];
+  });
+  return [...found.filter(({ needs }) => needs), ...found.filter(({ needs }) => !needs)];
+}
+
+/** Kits that offer what a question wants, for where the build has none of it yet: told from one part of each with its usual answers. */
+export function kitsOffering(wanted: readonly OfferKind[]): readonly Kit[] {
+  const parts = kits.map((kit) => ({ id: kit.id, name: kit.name, kit: kit.id, answers: {}, made: {} }));
+  const offering = new Set(offersOf({ parts }).flatMap(({ kind, part }) => (wanted.includes(kind) ? part : [])));
+  return kits.filter(({ id }) => offering.has(id));
+}
