@@ -6,6 +6,7 @@ export type Hatch =
   | "hatch-closed"
   | "hatch-concrete"
   | "hatch-earth"
+  | "hatch-sod"
   | "hatch-wait"
   | "hatch-boards"
   | "hatch-bars"
@@ -125,10 +126,15 @@ export const looks = {
   "body-under-way": face("hatch-closed"),
   "body-stands": face("paper"),
   "body-earth": face("hatch-earth"),
+  "body-earth-top": face("hatch-sod"),
   "body-shade": { fill: "ink", fillOpacity: 0.06 },
   "body-shade-deep": { fill: "ink", fillOpacity: 0.13 },
   "body-edge": line("ink", 1.1),
   "body-edge-form": line("ink", 2.4),
+  "body-later-below": line("ink-soft", 0.7, "3 3"),
+  "body-edge-below": line("ink", 1.1, "4 3"),
+  "body-edge-form-below": line("ink", 2.4, "5 3"),
+  "body-below": { fill: "paper", fillOpacity: 0.45 },
   "body-open": line("ink", 0.9),
   "body-lit": { stroke: "chalk", width: 2.4 },
   "body-lit-wash": { fill: "chalk", fillOpacity: 0.14 },

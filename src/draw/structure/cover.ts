@@ -13,11 +13,13 @@ export interface CoverAsked {
   readonly high?: number;
 }
 
-/** Textures are too coarse for a picture of this size: earth and concrete are toned, the rest is paper. */
+/** Textures are too coarse for a picture of this size: earth is toned, all else is paper. */
 const plainer: Partial<Record<Role, Role>> = {
   "body-earth": "body-carrying",
+  "body-earth-top": "body-carrying",
   "body-carrying": "body-stands",
   "body-edge": "body-later-edge",
+  "body-edge-below": "body-later-below",
 };
 
 /** A small picture of a build as it will stand, for a list of builds. No text; nothing in `parts` where there is nothing to draw. */
@@ -27,9 +29,9 @@ export function structureCover(build: Build, { width = 160, high = 110 }: CoverA
   const painted = paintedOf(build, solids, 0);
   if (painted.length === 0) return { title, width, height: high, parts: [] };
   const fit = fitOf(painted, null, { width, high, left: 0 });
-  const marks = bodyMarks(painted, bodyLooks(build, solids, null, null, new Set()), fit).map(
-    (mark): Mark => ({ ...mark, role: plainer[mark.role] ?? mark.role }),
-  );
+  const marks = bodyMarks(painted, bodyLooks(build, solids, null, null, new Set()), fit)
+    .filter(({ role }) => role !== "body-dug")
+    .map((mark): Mark => ({ ...mark, role: plainer[mark.role] ?? mark.role }));
   return {
     title,
     width,

@@ -22,7 +22,7 @@ function entriesOf(build: Build, plan: Plan, solids: readonly Solid[]): Entry[] 
   const stages = solidStages(build, plan, solids);
   solids.forEach((solid, index) => {
     const matter = matterOf(build, solid);
-    const passing = isPassing(build, plan, solid);
+    const passing = isPassing(build, solid);
     for (const { state, form } of stages[index] ?? []) {
       hasForm ||= form;
       const look: BodyLook = { id: "", matter, state, form: false, passing, lit: false };

@@ -1,6 +1,6 @@
 import type { Solid } from "../../core/build";
 import { spread } from "../forms/spread";
-import { type Mark, path, words } from "../marks/mark";
+import { type Mark, path, round, shape, words } from "../marks/mark";
 import { textWidth, wrap } from "../text/measure";
 import type { Fit } from "./frame";
 import { type BodyLook, type Way, wayOf } from "./paint";
@@ -47,15 +47,14 @@ function middleOf(points: readonly Flat[]): Flat {
   return [sum[0] / points.length, sum[1] / points.length];
 }
 
-/** Whether nothing that is drawn later lies over a point of a bit: what is to come is drawn before all that is there. */
+/** Whether nothing nearer lies over a point of a bit; what is to come hides nothing that is there. */
 function isSeen(painted: readonly Painted[], ways: readonly Way[], index: number, at: Flat): boolean {
   const { body, bit } = painted[index] as Painted;
   const later = ways[body] === "later";
   return !painted.some((other, place) => {
     if (other.bit === bit) return false;
     const way = ways[other.body];
-    const covers = way === "solid" ? later || place > index : way === "later" && later && place > index;
-    return covers && holds(other.outline, at);
+    return place > index && (way === "solid" || (way === "later" && later)) && holds(other.outline, at);
   });
 }
 
@@ -72,13 +71,15 @@ export const labelGap = 14;
 
 const linesOf = (label: Label, text: number): string[] => wrap(label.name, longest, text, label.lit ? 600 : 400);
 
-/** Which names stand on which side of the drawing, as many as its height holds. */
+/** Which names stand on which side of the drawing, as many as its height holds; where one side would take most of them, those next to the middle change over. */
 export function columnsOf(labels: readonly Label[], middle: number, high: number, text: number): Columns {
   const sides: [Label[], Label[]] = [[], []];
   const full = [0, 0];
+  const xs = labels.map(({ at }) => at[0]).sort((a, b) => a - b);
+  const parting = ((xs[xs.length >> 1] ?? middle) + middle) / 2;
   for (const label of labels) {
     const tall = linesOf(label, text).length * text * 1.2 + 4;
-    const wanted = label.at[0] < middle ? 0 : 1;
+    const wanted = label.at[0] < parting ? 0 : 1;
     // Where its own side is full a name goes to neither: a line across the drawing would run through others.
     if ((full[wanted] as number) + tall > high) continue;
     full[wanted] = (full[wanted] as number) + tall;
@@ -93,38 +94,87 @@ export function columnsOf(labels: readonly Label[], middle: number, high: number
 
 /** Names in a column on either side, spread so that none stands on another, each with a line to its body. */
 export function labelMarks(columns: Columns, fit: Fit, width: number, text: number): Mark[] {
+  const { left, right, leftWide, rightWide } = columns;
   return [
-    ...side(columns.left, columns.leftWide, "left", fit, width, text),
-    ...side(columns.right, columns.rightWide, "right", fit, width, text),
+    ...side(left, { near: leftWide - labelGap, way: -1 }, fit, text),
+    ...side(right, { near: width - rightWide + labelGap, way: 1 }, fit, text),
   ];
 }
 
-function side(labels: readonly Label[], wide: number, which: "left" | "right", fit: Fit, width: number, text: number): Mark[] {
+interface Side {
+  /** Where the names begin, px, and which way they go from there. */
+  readonly near: number;
+  readonly way: 1 | -1;
+}
+
+function side(labels: readonly Label[], { near, way }: Side, fit: Fit, text: number): Mark[] {
   const row = text * 1.2;
-  const wishes = labels.map((label) => ({ y: fit.place(label.at)[1], high: linesOf(label, text).length * row + 4 }));
-  const middles = spread(wishes, 0, fit.height);
-  return labels.flatMap((label, index): Mark[] => {
-    const middle = middles[index] as number;
-    const lines = linesOf(label, text);
+  const rim = near - 4 * way;
+  const placed = untangled(
+    labels.map((label) => ({ label, lines: linesOf(label, text), at: fit.place(label.at) })),
+    rim,
+    (one) => one.lines.length * row + 4,
+    fit.height,
+  );
+  return placed.flatMap(({ one: { label, lines, at }, middle }): Mark[] => {
     const first = middle - ((lines.length - 1) * row) / 2 + text * 0.28;
-    const near = which === "left" ? wide - labelGap : width - wide + labelGap;
     const of = { list: "solids", id: label.id } as const;
-    const at = fit.place(label.at);
-    const rim: Flat = [which === "left" ? near + 4 : near - 4, middle];
-    const role = label.later ? "text-soft" : "text";
+    const [x, y] = at;
     return [
-      path(`leader ${label.id}`, "leader", 5, [rim, at], { of }),
-      ...lines.map((line, at) =>
-        words(`label ${label.id} ${at}`, role, {
+      path(`leader ${label.id}`, "leader", 5, [[rim, middle], at], { of }),
+      shape(
+        `leader end ${label.id}`,
+        "leader-dot",
+        5,
+        `M${round(x - 2)} ${round(y)}a2 2 0 1 0 4 0a2 2 0 1 0 -4 0Z`,
+        { x0: x - 2, y0: y - 2, x1: x + 2, y1: y + 2 },
+        of,
+      ),
+      ...lines.map((line, index) =>
+        words(`label ${label.id} ${index}`, label.later ? "text-soft" : "text", {
           text: line,
           x: near,
-          y: first + at * row,
+          y: first + index * row,
           size: text,
           weight: label.lit ? 600 : 400,
-          anchor: which === "left" ? "end" : "start",
+          anchor: way === -1 ? "end" : "start",
           of,
         }),
       ),
     ];
   });
+}
+
+/** One below the other in the order of what they mean; two whose lines would cross change places. */
+function untangled<T extends { readonly at: Flat }>(
+  all: readonly T[],
+  rim: number,
+  tall: (one: T) => number,
+  high: number,
+): { one: T; middle: number }[] {
+  const order = [...all].sort((a, b) => a.at[1] - b.at[1]);
+  const wishes = order.map(({ at }) => at[1]);
+  const middles = () =>
+    spread(
+      order.map((one, i) => ({ y: wishes[i] as number, high: tall(one) })),
+      0,
+      high,
+    );
+  for (let turn = 0; turn < order.length; turn += 1) {
+    const at = middles();
+    const crossing = order.findIndex((one, i) => {
+      const next = order[i + 1];
+      return next !== undefined && meets([rim, at[i] as number], one.at, [rim, at[i + 1] as number], next.at);
+    });
+    if (crossing < 0) break;
+    order.splice(crossing, 2, order[crossing + 1] as T, order[crossing] as T);
+  }
+  const at = middles();
+  return order.map((one, i) => ({ one, middle: at[i] as number }));
+}
+
+/** Whether two strokes cross. */
+function meets(a: Flat, b: Flat, c: Flat, d: Flat): boolean {
+  const turn = (p: Flat, q: Flat, r: Flat) => Math.sign((q[0] - p[0]) * (r[1] - p[1]) - (q[1] - p[1]) * (r[0] - p[0]));
+  return turn(a, b, c) !== turn(a, b, d) && turn(c, d, a) !== turn(c, d, b);
 }

@@ -16,17 +16,22 @@ export function bodyLooks(
 ): BodyLook[] {
   const dated = plan?.status === "planned" ? plan : null;
   const stages = dated ? statesAt(build, dated, minute ?? atLast, solids) : null;
+  const passing = solids.map((solid) => isPassing(build, solid));
+  const isAllPassing = passing.every(Boolean);
   return solids.map((solid, index) => {
-    const stage = stages?.[index] ?? standing(solid);
+    const stage = stages?.[index] ?? (passing[index] && !isAllPassing ? away : standing(solid));
     return {
       id: solid.id,
       matter: matterOf(build, solid),
       state: stage.state,
       form: stage.form,
-      passing: dated !== null && isPassing(build, dated, solid),
+      passing: passing[index] === true,
       lit: lit.has(solid.id),
     };
   });
 }
+
+/** What is there for a while only is not part of a build as it will stand, unless there is nothing else. */
+const away: SolidStage = { from: 0, state: "gone", form: false };
 
 const standing = ({ pour }: Solid): SolidStage => ({ from: 0, state: pour === null ? "stands" : "carrying", form: false });

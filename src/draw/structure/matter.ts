@@ -1,6 +1,4 @@
-import { never } from "../../core/base";
 import type { Build, Solid } from "../../core/build";
-import type { Plan } from "../../core/plan";
 
 /** What a body is made of, for its look: frame is scaffold, shores and braces, seen through; a hole is earth until it is dug. */
 export type Matter = "concrete" | "earth" | "hole" | "frame" | "other";
@@ -14,8 +12,8 @@ export function matterOf(build: Build, solid: Solid): Matter {
   return sorts.every((sort) => sort === "scaffold" || sort === "brace" || sort === "shore") ? "frame" : "other";
 }
 
-/** Whether a body is there for a while only: by the plan all that it is goes again. Such a body is not drawn before it comes, nor after. */
-export function isPassing(build: Build, plan: Plan, solid: Solid): boolean {
-  const spans = solid.pieces.flatMap((id) => plan.stands.pieces[build.at.piece.get(id) ?? -1] ?? []);
-  return spans.length > 0 && spans.every(({ gone }) => gone < never);
+/** Whether a body is there for a while only: all that it is goes again. Such a body is not drawn before it comes, nor after. */
+export function isPassing(build: Build, solid: Solid): boolean {
+  const pieces = solid.pieces.flatMap((id) => build.pieces[build.at.piece.get(id) ?? -1] ?? []);
+  return pieces.length > 0 && pieces.every(({ down, goesAfter }) => down >= 0 || goesAfter !== null);
 }

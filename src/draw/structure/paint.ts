@@ -48,6 +48,15 @@ export function faceRole({ matter, state }: Pick<BodyLook, "matter" | "state">):
   return matter === "concrete" ? "body-carrying" : "body-stands";
 }
 
+/** Lines seen through the ground are broken. */
+const belows = {
+  "body-later-edge": "body-later-below",
+  "body-edge": "body-edge-below",
+  "body-edge-form": "body-edge-form-below",
+  "body-open": "body-edge-below",
+  "body-dug": "body-dug",
+} as const satisfies Partial<Record<Role, Role>>;
+
 const layer = { ground: 0, later: 1, there: 2, lit: 3 } as const;
 /** More bits than this would reach the next layer. */
 const step = 1 / 100_000;
@@ -63,7 +72,8 @@ export function bodyMarks(painted: readonly Painted[], bodies: readonly BodyLook
     const of: Subject = { list: "solids", id: body.id };
     const name = (what: string) => `${what} ${body.id} ${index}`;
     const at = (base: number) => base + index * step;
-    const outline = (role: Role, base: number) => lines(name(role), role, at(base), bit.edges, fit, of);
+    const outline = (role: keyof typeof belows, base: number) =>
+      lines(name(role), bit.below ? belows[role] : role, at(base), bit.edges, fit, of);
     switch (ways[bit.body]) {
       case "none":
       case undefined:
@@ -86,9 +96,11 @@ export function bodyMarks(painted: readonly Painted[], bodies: readonly BodyLook
       default:
         return [
           ...area(name("face"), faceRole(body), at(layer.there), bit, fit, of),
+          ...(faceRole(body) === "body-earth" ? area(name("sod"), "body-earth-top", at(layer.there), bit, fit, of, 0) : []),
           ...([1, 2] as const).flatMap((shade) =>
             area(name(`shade ${shade}`), shade === 1 ? "body-shade" : "body-shade-deep", at(layer.there), bit, fit, of, shade),
           ),
+          ...(bit.below ? area(name("below"), "body-below", at(layer.there), bit, fit, of) : []),
           ...outline(body.form ? "body-edge-form" : "body-edge", layer.there),
         ];
     }

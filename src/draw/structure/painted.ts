@@ -1,6 +1,7 @@
 import type { Build, Solid } from "../../core/build";
 import { bitsOf } from "./bits";
-import type { Face } from "./convex";
+import type { Convex, Face } from "./convex";
+import { cut, cutLeast_mm } from "./cut";
 import { matterOf } from "./matter";
 import { type Placed, paintOrder } from "./order";
 import { bitsOfSolid } from "./shapes";
@@ -14,6 +15,8 @@ export type Shade = 0 | 1 | 2;
 export interface Painted extends Placed {
   readonly body: number;
   readonly faces: readonly { readonly points: readonly Flat[]; readonly shade: Shade; readonly area: number }[];
+  /** Lies below the datum: seen through the ground. */
+  readonly below: boolean;
   /** Lines to be drawn over the faces. */
   readonly edges: readonly (readonly [Flat, Flat])[];
   /** Painted before it and, on the drawing, under it: positions in the same list. */
@@ -31,11 +34,19 @@ export function paintedOf(build: Build, solids: readonly Solid[], turn: Turn): r
   if (found) return found;
   const bits =
     bitsKnown.get(solids) ??
-    bitsOf(solids.map((solid) => ({ convex: bitsOfSolid(solid), loose: ["hole", "frame"].includes(matterOf(build, solid)) })));
+    bitsOf(
+      solids.map((solid) => ({ convex: bitsOfSolid(solid).flatMap(atDatum), loose: ["hole", "frame"].includes(matterOf(build, solid)) })),
+    );
   bitsKnown.set(solids, bits);
   const made = paint(paintOrder(bits, viewOf(turn)), turn);
   views.set(turn, made);
   return made;
+}
+
+/** What stands partly below the datum in two: that part is drawn as seen through the ground. */
+function atDatum(bit: Convex): Convex[] {
+  const halves = cut(bit, { normal: [0, 0, 1], at: 0 });
+  return halves ? [halves.under, halves.over] : [bit];
 }
 
 function paint(order: readonly Placed[], turn: Turn): Painted[] {
@@ -48,6 +59,7 @@ function paint(order: readonly Placed[], turn: Turn): Painted[] {
     return {
       ...placed,
       body: placed.bit.body,
+      below: placed.bit.convex.box[1][2] <= cutLeast_mm,
       faces: seen.map(({ points, normal }) => {
         const outline = points.map(flat);
         return { points: outline, shade: shadeOf(normal, view.right), area: areaOf(outline) };

@@ -60,6 +60,12 @@ export function patterns(
       13,
       `<rect width="13" height="13" fill="${tint}"/><g fill="${soft}"><circle cx="3" cy="3" r=".9"/><circle cx="9.5" cy="9.5" r=".9"/></g>`,
     ),
+    of(
+      "hatch-sod",
+      22,
+      16,
+      `<rect width="22" height="16" fill="${tint}"/><path d="M3 6L5 2M5.5 6L7 3M14 14L16 10M16.5 14L18 11" stroke="${soft}" stroke-width=".8"/>`,
+    ),
     of("hatch-wait", 5, 8, `<circle cx="1.6" cy="2" r=".8" fill="${soft}"/><circle cx="4" cy="6" r=".8" fill="${soft}"/>`),
   ];
   return all.flatMap(([name, text]) => (wanted(name) ? [text] : [])).join("");
