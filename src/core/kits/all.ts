@@ -5,6 +5,7 @@ import { permits } from "./before/permits";
 import { stockInHand } from "./before/stock-in-hand";
 import { trialCasting } from "./before/trial-casting";
 import { column } from "./concrete/column";
+import { deckSlab } from "./concrete/deck-slab";
 import { footing } from "./concrete/footing";
 import { drainLine } from "./ground/drain-line";
 import { houseTrench } from "./ground/house-trench";
@@ -22,6 +23,7 @@ export const kits: readonly Kit[] = [
   drainLine,
   footing,
   column,
+  deckSlab,
   postRoof,
   smallBuilding,
   scaffold,

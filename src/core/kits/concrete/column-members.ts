@@ -1,4 +1,4 @@
-import type { Answers, KeyedOffer } from "../kit";
+import type { KeyedOffer } from "../kit";
 import { type Making, once } from "../making";
 import { type Bars, massOfBars_kg } from "./mix";
 import { type addStuff, coatLasts } from "./stuff";

@@ -1,0 +1,46 @@
+import { describe, expect, test } from "vitest";
+import { holds, mostOf, type Put } from "../../../../test/fixtures/kits/kit-check";
+
+const below: readonly Put[] = [
+  ["footing", "Footing"],
+  ["column", "Column"],
+];
+
+describe.each(["us", "metric"] as const)("a slab on a deck in %s", (units) => {
+  test("stands on the columns, closes their heads, and is held by its deck until it is strong", () => {
+    const { build, plan, sheets } = holds(units, [...below, ["deck-slab", "Slab"]]);
+    const at = (id: string) => plan.steps[build.at.step.get(id) as number]!.start;
+    const order = [
+      "column-strip#1",
+      "column-roughen#2",
+      "slab-sheathe",
+      "slab-coat",
+      "slab-tie",
+      "slab-bolts",
+      "slab-inspect",
+      "slab-place",
+      "slab-strip",
+    ];
+    expect(order.slice(1).map(at)).toEqual(
+      order
+        .slice(1)
+        .map(at)
+        .toSorted((a, b) => a - b),
+    );
+    expect(build.waits.filter(({ plain, removal }) => plain && !removal)).toEqual([]);
+    expect(sheets.every(({ ready }) => ready)).toBe(true);
+  });
+
+  test.each(["4 in", "6 in", "8 in", "200 mm", "10 in", "300 mm"])("%s thick the deck holds, whatever it is made of", (thick) => {
+    for (const lumber of ["bought", "salvaged"]) {
+      for (const high of ["900 mm", "7 ft 8 in", "11 ft"]) {
+        const looked = holds(units, [
+          ["footing", "Footing"],
+          ["column", "Column", { high }],
+          ["deck-slab", "Slab", { thick, lumber, long: "20 ft", wide: "16 ft", wayWide: "24 in", wayHigh: "20 in", buggies: true }],
+        ]);
+        expect(mostOf(looked), `${lumber} ${high}`).toBeLessThanOrEqual(100);
+      }
+    }
+  });
+});
