@@ -37,6 +37,10 @@ export function monthsOn(date: string, months: number): string {
   return dateText(last);
 }
 
+/** "13 February 2027"; what is no date stays as it is. */
+export const dayWords = (date: string): string =>
+  isDay(date) ? `${Number(date.slice(8))} ${monthNames[Number(date.slice(5, 7)) - 1]} ${date.slice(0, 4)}` : date;
+
 /** 0 is Sunday. */
 export const weekdayOf = (date: string): number => utc(date).getUTCDay();
 export const isDay = (date: string): boolean => /^\d{4}-\d{2}-\d{2}$/.test(date) && dateText(utc(date)) === date;

@@ -1,4 +1,5 @@
-import { isObject, listOf, textOf, type Written } from "../write/written";
+import { idsOf, isObject, listOf, textOf, type Written } from "../write/written";
+import { dayWords } from "./days";
 import { figuresOf } from "./figures";
 
 /** What the view is divided into. */
@@ -10,7 +11,7 @@ export const sections = [
   { id: "deliveries", name: "Deliveries" },
   { id: "bookings", name: "Bookings" },
   { id: "temperatures", name: "Temperatures" },
-  { id: "notes", name: "Notes and cautions" },
+  { id: "cautions", name: "Cautions" },
   { id: "guesses", name: "What rests on a guess" },
 ] as const;
 
@@ -27,7 +28,7 @@ export function sectionSays(id: SectionId, document: unknown): string {
   const of = (list: Parameters<typeof listOf>[1]): readonly Written[] => listOf(document, list);
   switch (id) {
     case "build":
-      return [nameOf(document), textOf(document.start), textOf(site.zone)].filter(Boolean).join(", ");
+      return [nameOf(document), `from ${dayWords(textOf(document.start))}`].join(", ");
     case "calendars":
       return number(of("calendars").length, "calendar");
     case "people":
@@ -51,8 +52,10 @@ export function sectionSays(id: SectionId, document: unknown): string {
         ...(days > 0 ? [number(days, "single day")] : []),
       ].join(", ");
     }
-    case "notes":
-      return textOf(document.notes).slice(0, 60) || "none yet";
+    case "cautions": {
+      const own = of("steps").reduce((count, { cautions }) => count + idsOf(cautions).length, 0);
+      return own === 0 ? "the usual ones" : `the usual ones, and ${own} of your own`;
+    }
     default:
       return number(figuresOf(document).filter(({ from }) => from === "own guess").length, "figure");
   }
