@@ -1,6 +1,6 @@
 import { formatLength } from "../base";
 import type { Given } from "./kit";
-import { type Lists, namer } from "./together";
+import { type Lists, namer, together } from "./together";
 
 interface Asked {
   /** Way of the ground to be dug that the marks make: nobody digs there without them. */
@@ -11,6 +11,8 @@ interface Asked {
   readonly notice_days: number;
   /** Days from marks to expiry. */
   readonly valid_days: number;
+  /** Asked for again in time as long as anybody digs; false: all digging ends before they expire. */
+  readonly renewed: boolean;
 }
 
 /** How near a mark is dug by hand only: 24 in; states ask for 18 to 30 in (from memory). */
@@ -19,22 +21,47 @@ const handDig_mm = 609.6;
 export const handDigCaution = (units: "us" | "metric"): string =>
   `Dig by hand within ${formatLength(units === "us" ? handDig_mm : 600, units)} of every mark, more where the office says so. Pipes and cables of the plot's own are marked by nobody: ask, look, probe.`;
 
+/** Somebody asks again a week before marks expire: weekends lie between. */
+const everyFor = (valid_days: number): number => Math.max(3, valid_days - 7);
+
+/** Marks that are kept alive: asked for again while anybody digs, and done with after. */
+function renewal(given: Given, { on, valid_days }: Asked): Lists {
+  const { id, called } = namer(given);
+  return {
+    steps: [
+      {
+        id: id("marks-done"),
+        name: called("all dug: let the marks go"),
+        sort: "office",
+        place: on,
+        work: given.hours("office", 0.5),
+        takes: [id("marks")],
+      },
+    ],
+    waits: [
+      {
+        id: id("renewals"),
+        from: id("paint-marks"),
+        to: id("marks-done"),
+        visits: { every: `${everyFor(valid_days)} d`, lasts: "30 min", for: "ask for the marks again before they expire" },
+        why: `Marks hold ${valid_days} days and are asked for again as long as anybody digs.`,
+      },
+    ],
+  };
+}
+
 /**
  * Marks of utilities: asked for, painted by the locators after the office's notice, photographed, gone by themselves when they expire.
  * Notice and validity are local law; usual here: two full working days, so that they come on the third, and 28 days (common practice, no source).
  */
-export function utilityMarks(given: Given, { makes, on, notice_days, valid_days }: Asked): Lists {
+export function utilityMarks(given: Given, asked: Asked): Lists {
+  const { makes, on, notice_days, valid_days, renewed } = asked;
+  const ends = renewed ? {} : { goesAfter: { is: `${valid_days} d`, from: "own guess" } };
   const office = given.common("utility-office");
   const { id, called } = namer(given);
-  return {
+  const once: Lists = {
     pieces: [
-      {
-        id: id("marks"),
-        name: called("utility marks"),
-        sort: "other",
-        goesAfter: { is: `${valid_days} d`, from: "own guess" },
-        makes: [makes],
-      },
+      { id: id("marks"), name: called("utility marks"), sort: "other", ...ends, makes: [makes] },
       // Digging wipes the marks out, so the picture is there first.
       { id: id("record"), name: called("pictures of the marks"), sort: "other", makes: [makes] },
     ],
@@ -59,7 +86,9 @@ export function utilityMarks(given: Given, { makes, on, notice_days, valid_days 
         reaches: [{ place: on }],
         puts: [id("marks")],
         cautions: [
-          `Marks hold ${valid_days} days here by what was answered: all digging ends before. Ask again in time where it does not.`,
+          renewed
+            ? `Marks hold ${valid_days} days: asked for again before, as long as anybody digs.`
+            : `Marks hold ${valid_days} days by what was answered: all digging ends before.`,
         ],
       },
       {
@@ -83,4 +112,5 @@ export function utilityMarks(given: Given, { makes, on, notice_days, valid_days 
       },
     ],
   };
+  return renewed ? together(once, renewal(given, asked)) : once;
 }

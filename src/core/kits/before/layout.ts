@@ -33,7 +33,7 @@ function boards(given: Given): Lists {
         reaches: [{ place: ground }],
         puts: [id("boards")],
         tools: ["water level or laser", "two long tapes", "string, nails"],
-        leansOn: given.answers.yes("marks") ? [{ piece: id("marks") }, { piece: id("record") }] : [],
+        leansOn: given.answers.yes("marks") ? [{ piece: id("record") }] : [],
         cautions: [`Stakes go in where the marks are seen, not before. ${handDigCaution(given.units)}`],
         materials: [`stakes and boards for ${corners} corners`],
         notes: `Boards ${formatLength(clear_mm[given.units], given.units)} outside the work, tops level; mark the datum where nothing will move it.`,
@@ -72,14 +72,18 @@ export const layout: Kit = {
   rates: ["batter-board", "batter-board-down", "check", "office", "locate", "photograph"],
   asks: [
     yesAsk("boards", "Batter boards", true),
-    countAsk("corners", "Corners with boards", 4, 1, 40, { when: (answers) => answers.yes("boards") }),
+    countAsk("corners", "Corners with boards", 4, 1, 12, { when: (answers) => answers.yes("boards") }),
     yesAsk("marks", "Ask for utility marks", true, { help: "Free of charge in most places, and the law before digging." }),
     countAsk("notice", "Office days from request to marks", 3, 1, 20, {
       help: "Two full working days' notice: the marks come on the third.",
       when: (answers) => answers.yes("marks"),
     }),
-    countAsk("valid", "Days the marks stay valid", 28, 7, 120, {
+    countAsk("valid", "Days the marks stay valid", 28, 10, 120, {
       help: "Local law says how long. All digging ends before.",
+      when: (answers) => answers.yes("marks"),
+    }),
+    yesAsk("renewed", "Asked for again before they expire", false, {
+      help: "As long as anybody digs. Otherwise all digging ends before.",
       when: (answers) => answers.yes("marks"),
     }),
   ],
@@ -95,6 +99,7 @@ export const layout: Kit = {
             on: given.common("ground"),
             notice_days: answers.number("notice"),
             valid_days: answers.number("valid"),
+            renewed: answers.yes("renewed"),
           })
         : {},
     );

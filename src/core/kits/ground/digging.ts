@@ -1,4 +1,4 @@
-import { formatLength, fromModel, toModel } from "../../base";
+import { formatLength, fromModel, parseQuantity, toModel } from "../../base";
 import type { Part } from "../../build";
 import { ladderFrom_ft, protectFrom_ft, type Soil, slope, topWidth_ft, trenchRules, trenchVolume_ft3_ft } from "../../concrete";
 import { choiceAsk, lengthAsk } from "../asks";
@@ -14,9 +14,9 @@ export const trenchAsks = (
   deep: { readonly us: string; readonly metric: string },
   wide: { readonly us: string; readonly metric: string },
 ): readonly Ask[] => [
-  lengthAsk("long", "How long", "40 ft", "12 m", 500, 90_000),
-  { key: "deep", label: "How deep", kind: "length", usual: deep, range_mm: { least: 300, most: 6000, unit: "mm" } },
-  { key: "wide", label: "How wide at the bottom", kind: "length", usual: wide, range_mm: { least: 150, most: 1500, unit: "mm" } },
+  lengthAsk("long", "How long", "40 ft", "12 m", 500, 45_000),
+  { key: "deep", label: "How deep", kind: "length", usual: deep, range_mm: { least: 300, most: 3000, unit: "mm" } },
+  { key: "wide", label: "How wide at the bottom", kind: "length", usual: wide, range_mm: { least: 150, most: 1200, unit: "mm" } },
   choiceAsk(
     "soil",
     "Soil, as somebody competent classes it",
@@ -53,7 +53,7 @@ export const siteAsks = (
 
 export const trenchRates = ["dig", "dig-machine", "fill"] as const;
 
-interface Sizes {
+export interface TrenchSizes {
   readonly long_mm: number;
   readonly wide_mm: number;
   readonly deep_mm: number;
@@ -65,8 +65,18 @@ interface Sizes {
   readonly bank_m3: number;
 }
 
+const digWork = (given: Given, { bank_m3 }: TrenchSizes) =>
+  given.hours(given.answers.choice("by") === "machine" ? "dig-machine" : "dig", bank_m3, 2);
+
+/** Hours that two people dig in a week of weekends: common practice, no source. */
+const weekend_min = 12 * 60;
+
+/** Whether the trench is dug, at its likely hours, before marks of so many days expire; where it is not, they are asked for again meanwhile. */
+export const isDugWithin = (given: Given, sizes: TrenchSizes, valid_days: number): boolean =>
+  (parseQuantity("time", digWork(given, sizes).likely) ?? 0) <= weekend_min * Math.floor(valid_days / 7);
+
 /** Width at the top, bank volume and what must be done, after OSHA 29 CFR 1926 Subpart P (see core/concrete). */
-export function trenchSizes({ answers }: Given): Sizes {
+export function trenchSizes({ answers }: Given): TrenchSizes {
   const [long_mm, deep_mm, wide_mm] = [answers.length_mm("long"), answers.length_mm("deep"), answers.length_mm("wide")];
   const soil = answers.choice("soil") as Soil;
   const ft = (length_mm: number): number => fromModel("length", length_mm, "ft");
@@ -79,7 +89,7 @@ export function trenchSizes({ answers }: Given): Sizes {
   return { long_mm, wide_mm, deep_mm, soil, shored, sloped, ladder: rules.ladder, top_mm, bank_m3: bank_ft3 * 0.3048 ** 3 };
 }
 
-function cautionsOf(given: Given, sizes: Sizes): readonly string[] {
+function cautionsOf(given: Given, sizes: TrenchSizes): readonly string[] {
   const length = (mm: number) => formatLength(mm, given.units);
   const from = given.units === "us" ? `${protectFrom_ft} ft` : "1.5 m";
   const protect = sizes.shored
@@ -94,7 +104,7 @@ function cautionsOf(given: Given, sizes: Sizes): readonly string[] {
 }
 
 /** The trench itself: a place, its hole, what holds its sides, a ladder where it is deep, and the digging. `dig` is the ground that it goes into. */
-export function dug(given: Given, sizes: Sizes, dig: string): Lists {
+export function dug(given: Given, sizes: TrenchSizes, dig: string): Lists {
   const { id, called } = namer(given);
   const machine = given.answers.choice("by") === "machine";
   const ground = given.common("ground");
@@ -139,7 +149,7 @@ export function dug(given: Given, sizes: Sizes, dig: string): Lists {
         id: id("dig"),
         name: called(sizes.shored ? "dig and shore as it goes down" : "dig"),
         place: dig,
-        work: given.hours(machine ? "dig-machine" : "dig", sizes.bank_m3, 2),
+        work: digWork(given, sizes),
         hands: 2,
         notAlone: true,
         reaches: [{ place: dig, need: machine ? "machine" : "person" }],
@@ -167,7 +177,7 @@ export function dug(given: Given, sizes: Sizes, dig: string): Lists {
 }
 
 /** Fills the trench for good, shoring and ladder coming out as the fill rises. `share` of the trench is filled here. */
-export function filled(given: Given, sizes: Sizes, share: number, on: readonly string[]): Lists {
+export function filled(given: Given, sizes: TrenchSizes, share: number, on: readonly string[]): Lists {
   const { id, called } = namer(given);
   const out = [...(sizes.shored ? [id("shoring")] : []), ...(sizes.ladder ? [id("ladder")] : [])];
   return {
@@ -194,7 +204,7 @@ export function filled(given: Given, sizes: Sizes, share: number, on: readonly s
 }
 
 /** The trench in the drawing: open while it is open, then filled. */
-export function trenchSolid(given: Given, sizes: Sizes): Lists {
+export function trenchSolid(given: Given, sizes: TrenchSizes): Lists {
   const { id } = namer(given);
   const { answers, units, name } = given;
   const length = (mm: number) => formatLength(mm, units);
@@ -214,7 +224,7 @@ export function trenchSolid(given: Given, sizes: Sizes): Lists {
 }
 
 /** Deep sides stand or slide by what the soil is: somebody competent has to say. */
-export const soilUnknown = (given: Given, sizes: Sizes): readonly Unknown[] =>
+export const soilUnknown = (given: Given, sizes: TrenchSizes): readonly Unknown[] =>
   sizes.shored || sizes.sloped ? unsaid(given, "says-soil", "trench-soil") : [];
 
 /** The trench as others may join it. */

@@ -5,10 +5,22 @@ import type { Given, Kit, Made } from "../kit";
 import { utilityMarks } from "../marks";
 import { saidAsk, unsaid } from "../said";
 import { type Lists, namer, ordered, together } from "../together";
-import { dug, filled, siteAsks, soilUnknown, trenchAsks, trenchOffer, trenchRates, trenchSizes, trenchSolid } from "./digging";
+import {
+  dug,
+  filled,
+  isDugWithin,
+  siteAsks,
+  soilUnknown,
+  type TrenchSizes,
+  trenchAsks,
+  trenchOffer,
+  trenchRates,
+  trenchSizes,
+  trenchSolid,
+} from "./digging";
 
 /** Where the digging of this trench goes on: its own ground where marks are asked for again, else that of the whole build. */
-function ownGround(given: Given): { readonly dig: string; readonly lists: Lists } {
+function ownGround(given: Given, sizes: TrenchSizes): { readonly dig: string; readonly lists: Lists } {
   const { id, called } = namer(given);
   if (!given.answers.yes("marks")) return { dig: given.common("dig"), lists: {} };
   const ground = given.common("ground");
@@ -23,6 +35,7 @@ function ownGround(given: Given): { readonly dig: string; readonly lists: Lists 
     on: ground,
     notice_days: answers.number("notice"),
     valid_days: answers.number("valid"),
+    renewed: !isDugWithin(given, sizes, answers.number("valid")),
   });
   return { dig: id("line"), lists: together({ places: [place] }, marks) };
 }
@@ -214,13 +227,13 @@ export const houseTrench: Kit = {
     countAsk("visit", "Inspector's days from request to visit", 1, 1, 20, { when: (answers) => answers.yes("inspected") }),
     yesAsk("marks", "Ask for marks again for this trench", true, { help: "Marks asked for at the start have often expired by then." }),
     countAsk("notice", "Office days from request to marks", 3, 1, 20, { when: (answers) => answers.yes("marks") }),
-    countAsk("valid", "Days the marks stay valid", 28, 7, 120, { when: (answers) => answers.yes("marks") }),
+    countAsk("valid", "Days the marks stay valid", 28, 10, 120, { when: (answers) => answers.yes("marks") }),
   ],
 
   make(given): Made {
     const { id } = namer(given);
     const sizes = trenchSizes(given);
-    const own = ownGround(given);
+    const own = ownGround(given, sizes);
     const seen = given.answers.yes("inspected")
       ? inspected(given, {
           id: "inspect-trench",
