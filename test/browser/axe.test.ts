@@ -1,38 +1,8 @@
-import { readFileSync } from "node:fs";
-import { createRequire } from "node:module";
-import type { Page } from "playwright-core";
 import { describe, expect, test } from "vitest";
 import { cellar, desk, phone, tank, wall, withBrowser } from "./app";
+import { expectClean, tooSmall, violations } from "./clean";
 
 const app = withBrowser();
-
-const source = readFileSync(createRequire(import.meta.url).resolve("axe-core/axe.min.js"), "utf8");
-
-async function violations(page: Page): Promise<readonly string[]> {
-  await page.evaluate(source);
-  return page.evaluate(async () => {
-    const { axe } = window as unknown as {
-      axe: { run(): Promise<{ violations: { id: string; nodes: { target: unknown[]; failureSummary?: string }[] }[] }> };
-    };
-    const { violations } = await axe.run();
-    return violations.flatMap((found) => found.nodes.map((node) => `${found.id}: ${node.target.join(" ")} ${node.failureSummary ?? ""}`));
-  });
-}
-
-/** Text that a reader sees smaller than it may be. */
-const tooSmall = (page: Page, least: number): Promise<readonly string[]> =>
-  page.evaluate((px) => {
-    const found: string[] = [];
-    const walker = document.createTreeWalker(document.body, NodeFilter.SHOW_TEXT);
-    for (let node = walker.nextNode(); node; node = walker.nextNode()) {
-      const parent = node.parentElement;
-      if (!parent || !node.textContent?.trim() || parent.closest("script, style, .unseen, noscript")) continue;
-      if (parent.checkVisibility?.() && Number.parseFloat(getComputedStyle(parent).fontSize) < px) found.push(node.textContent.trim());
-    }
-    return found;
-  }, least);
-
-const sideways = (page: Page): Promise<number> => page.evaluate(() => document.documentElement.scrollWidth - window.innerWidth);
 
 describe.each([
   { where: "desk", viewport: desk, least: 13 },
@@ -40,11 +10,7 @@ describe.each([
 ])("on a $where", ({ viewport, least }) => {
   test.each(["light", "dark"] as const)("Order and Dates are clean, %s", async (colorScheme) => {
     const page = await app.example(wall, { viewport, colorScheme });
-    const check = async (what: string): Promise<void> => {
-      expect(await violations(page), what).toEqual([]);
-      expect(await tooSmall(page, least), what).toEqual([]);
-      expect(await sideways(page), what).toBeLessThanOrEqual(0);
-    };
+    const check = (what: string): Promise<void> => expectClean(page, least, what);
     await check("closings");
     await page.getByRole("button", { name: "Steps", exact: true }).click();
     await check("steps");
@@ -77,11 +43,7 @@ describe.each([
 
   test.each(["light", "dark"] as const)("Forms is clean, %s", async (colorScheme) => {
     const page = await app.example(cellar, { viewport, colorScheme });
-    const check = async (what: string): Promise<void> => {
-      expect(await violations(page), what).toEqual([]);
-      expect(await tooSmall(page, least), what).toEqual([]);
-      expect(await sideways(page), what).toBeLessThanOrEqual(0);
-    };
+    const check = (what: string): Promise<void> => expectClean(page, least, what);
     await page.keyboard.press("3");
     await page.locator("#pour-title").waitFor();
     const list = page.getByRole("button", { name: /^all pours/ });
@@ -102,11 +64,7 @@ describe.each([
 
   test.each(["light", "dark"] as const)("Cure is clean, %s", async (colorScheme) => {
     const page = await app.example(cellar, { viewport, colorScheme });
-    const check = async (what: string): Promise<void> => {
-      expect(await violations(page), what).toEqual([]);
-      expect(await tooSmall(page, least), what).toEqual([]);
-      expect(await sideways(page), what).toBeLessThanOrEqual(0);
-    };
+    const check = (what: string): Promise<void> => expectClean(page, least, what);
     await page.keyboard.press("4");
     await page.locator(".cure h2").first().waitFor();
     await check("the first pour");

@@ -5,8 +5,8 @@ import { listed } from "../../words";
 /** A kit that joins what is there. */
 export interface Suggestion {
   readonly kit: Kit;
-  /** Keys of the offers it would join. */
-  readonly joins: readonly string[];
+  /** Keys of the offers it would join, by question. */
+  readonly joins: Readonly<Record<string, readonly string[]>>;
   /** "on Column A and Column B" */
   readonly where: string;
 }
@@ -36,14 +36,16 @@ export function suggestions(document: unknown, parts: readonly Part[], of?: stri
     parts.flatMap(({ answers }) => Object.values(answers).flatMap((answer) => (typeof answer === "object" ? answer : []))),
   );
   const found = kits.flatMap((kit): (Suggestion & { readonly needs: boolean })[] => {
-    const field = formOf(document, kit.id, {}).find(({ ask }) => ask.kind === "joins");
-    if (field?.ask.kind !== "joins") return [];
-    const { ask, choices } = field;
-    const free = choices.filter(({ key }) => !joined.has(key)).slice(-ask.most);
-    const [first] = free;
-    if (!first || free.length < ask.least || (of !== undefined && !free.some(({ part }) => part === of))) return [];
-    const where = `${joint[first.kind]} ${listed(namesOf(free, parts))}`;
-    return [{ kit, joins: free.map(({ key }) => key), where, needs: ask.least > 0 }];
+    // Of several questions for what it joins, the first that something free answers.
+    for (const { ask, choices } of formOf(document, kit.id, {})) {
+      if (ask.kind !== "joins") continue;
+      const free = choices.filter(({ key }) => !joined.has(key)).slice(-ask.most);
+      const [first] = free;
+      if (!first || free.length < ask.least || (of !== undefined && !free.some(({ part }) => part === of))) continue;
+      const where = `${joint[first.kind]} ${listed(namesOf(free, parts))}`;
+      return [{ kit, joins: { [ask.key]: free.map(({ key }) => key) }, where, needs: ask.least > 0 }];
+    }
+    return [];
   });
   return [...found.filter(({ needs }) => needs), ...found.filter(({ needs }) => !needs)];
 }
