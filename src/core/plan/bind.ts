@@ -15,9 +15,8 @@ import { placeNeeds } from "./places";
 import { storeNeeds } from "./stores";
 
 /** Jobs, clocks, links, windows, capacities and stocks of a build in the order that access gave. People are counted up to `seen` only. */
-export function bind(build: Build, access: Access, clocks: Clocks, seen: ElapsedMinute): Bound {
+export function bind(build: Build, access: Access, clocks: Clocks, seen: ElapsedMinute, crews = crewsOf(build, clocks)): Bound {
   const list = new ClockList();
-  const crews = crewsOf(build, clocks);
   const { links, row } = linksOf(build, access, clocks, list);
   const steps = build.steps.length;
   const jobs = steps + build.deliveries.length;

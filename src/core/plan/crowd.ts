@@ -24,15 +24,15 @@ export function crowdOf(p: Problem, s: Solution, stretches: readonly (readonly S
     for (const [from, to] of stretches[job]!) changes[pool]!.push(from * most + most / 2 + number, to * most + most / 2 - number);
   }
   const steps = changes.map((list) => {
-    const sorted = Float64Array.from(list).sort();
+    const sorted = new Float64Array(list).sort();
     const times = new Int32Array(list.length);
     const used = new Int32Array(list.length);
     let level = 0;
-    sorted.forEach((change, i) => {
-      times[i] = Math.floor(change / most);
-      level += change - times[i]! * most - most / 2;
+    for (let i = 0; i < sorted.length; i++) {
+      times[i] = Math.floor(sorted[i]! / most);
+      level += sorted[i]! - times[i]! * most - most / 2;
       used[i] = level;
-    });
+    }
     return { times, used };
   });
   const short = (job: number, t: number): boolean => {

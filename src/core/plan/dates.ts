@@ -5,7 +5,7 @@ import type { Clocks } from "../clock";
 import { type Result, solve } from "../schedule";
 import { bind } from "./bind";
 import { type Bound, furthest } from "./bound";
-import { handsOf } from "./places";
+import { type Crews, crewsOf } from "./crews";
 
 const day_min = 1440;
 /** As far as calendars are made at first (see core/clock). */
@@ -13,8 +13,9 @@ const firstLook_min = 400 * day_min;
 
 /** Dates for an order. People are counted as far ahead as the work is likely to take, and further only when the plan does not fit in that. */
 export function datesFor(build: Build, access: Access, clocks: Clocks): { readonly bound: Bound; readonly result: Result } {
-  for (let seen = firstGuess(build, clocks); ; ) {
-    const bound = bind(build, access, clocks, seen as ElapsedMinute);
+  const crews = crewsOf(build, clocks);
+  for (let seen = firstGuess(build, clocks, crews); ; ) {
+    const bound = bind(build, access, clocks, seen as ElapsedMinute, crews);
     const result = solve(bound.problem);
     const { stuck } = result;
     const people = stuck?.of.kind === "capacity" && bound.problem.capacities[stuck.of.index]!.kind === "people";
@@ -25,12 +26,12 @@ export function datesFor(build: Build, access: Access, clocks: Clocks): { readon
 }
 
 /** Three times as long as all the work takes when everybody who is there in a year works all the time. */
-function firstGuess(build: Build, clocks: Clocks): number {
+function firstGuess(build: Build, clocks: Clocks, crews: Crews): number {
   const year = (364 * day_min) as ElapsedMinute;
   let there = 0;
   for (const person of build.people) there += clocks.person(person.id).reading(year);
   let work = 0;
-  for (let s = 0; s < build.steps.length; s++) work += handsOf(build, s) * build.steps[s]!.work.likely_min;
+  for (let s = 0; s < build.steps.length; s++) work += crews.hands(s) * build.steps[s]!.work.likely_min;
   const years = there === 0 ? 0 : (3 * work) / there;
   return Math.min(furthest, Math.max(firstLook_min, Math.ceil(years * year)));
 }

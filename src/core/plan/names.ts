@@ -112,9 +112,9 @@ export function namesOf(build: Build, clocks: Clocks, order: Int32Array, stretch
 }
 
 /** One role a place to fill, special ones first. */
-function rolesOf(step: Step): string[] {
+function rolesOf({ hands }: Step): string[] {
+  const inTurn = hands.length < 2 ? hands : [...hands.filter((h) => h.role !== anybody), ...hands.filter((h) => h.role === anybody)];
   const out: string[] = [];
-  for (const special of [true, false])
-    for (const { role, number } of step.hands) if ((role !== anybody) === special) for (let k = 0; k < number; k++) out.push(role);
+  for (const { role, number } of inTurn) for (let k = 0; k < number; k++) out.push(role);
   return out;
 }

@@ -38,7 +38,7 @@ function fresh(each: readonly WorkingClock[], seen: ElapsedMinute): Levels {
   times.push(0);
   levels.push(0);
   let level = 0;
-  for (const change of Float64Array.from(changes).sort()) {
+  for (const change of new Float64Array(changes).sort()) {
     const at = change >> 1;
     level += (change & 1) === 1 ? 1 : -1;
     if (times.at(times.length - 1) !== at) {

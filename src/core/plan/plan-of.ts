@@ -92,6 +92,7 @@ function dated(bound: Bound, clocks: Clocks, solution: Solution, early: Solution
     shown.start[steps + i] = d.arrives;
     shown.finish[steps + i] = d.arrives;
   });
+  const personIds = build.people.map((p) => p.id);
   const stepDates = build.steps.map(
     (_, s): StepDates => ({
       start: solution.start[s]! as ElapsedMinute,
@@ -103,7 +104,7 @@ function dated(bound: Bound, clocks: Clocks, solution: Solution, early: Solution
       holder: held[s]!.holder,
       onChain: onChain.has(s),
       pieces: stretches[s]!,
-      people: named.people[s]!.map((i) => build.people[i]!.id),
+      people: named.people[s]!.map((i) => personIds[i]!),
     }),
   );
   const closings = lastChances(build, access)
@@ -138,7 +139,7 @@ function dated(bound: Bound, clocks: Clocks, solution: Solution, early: Solution
     days: siteDays(bound, stepDates, deliveries, closings, visits),
     visits,
     waits: waitDates(bound, solution),
-    handMinutes: build.steps.reduce((sum, step, s) => sum + step.work.likely_min * bound.crews.hands(s), 0),
+    handMinutes: build.steps.reduce((sum, _, s) => sum + problem.amount[s]! * bound.crews.hands(s), 0),
     assumes: assumptionsOf(bound),
   };
   return { ...made, findings: [...before, ...handOvers(bound, named.short), ...dateFindings(bound, made)] };

@@ -11,8 +11,7 @@ interface Draft {
   readonly closings: number[];
   /** The first minute of the day after. */
   readonly midnight: number;
-  /** Changes in the number of people at work: when, `most` for each minute, and by how many, above half of it. */
-  readonly changes: number[];
+  wanted: number;
   site: boolean;
 }
 
@@ -34,7 +33,7 @@ export function siteDays(
     const day = time.dayOf(t);
     let draft = drafts.get(day);
     if (draft === undefined) {
-      draft = { from: t, to: t, steps: [], deliveries: [], closings: [], midnight: time.startOf(day + 1), changes: [], site: false };
+      draft = { from: t, to: t, steps: [], deliveries: [], closings: [], midnight: time.startOf(day + 1), wanted: 0, site: false };
       drafts.set(day, draft);
     }
     return draft;
@@ -48,6 +47,8 @@ export function siteDays(
     last = draft;
     return draft;
   };
+  // Changes in the number of people at work: when, `most` for each minute, and by how many, above half of it.
+  const changes: number[] = [];
   for (const s of byKey(steps.length, (i) => steps[i]!.start)) {
     const hands = bound.crews.hands(s);
     for (const [from, to] of steps[s]!.pieces) {
@@ -58,7 +59,7 @@ export function siteDays(
         if (draft.steps[draft.steps.length - 1] !== s) draft.steps.push(s);
         if (hands > 0) {
           draft.site = true;
-          draft.changes.push(a * most + most / 2 + hands, b * most + most / 2 - hands);
+          changes.push(a * most + most / 2 + hands, b * most + most / 2 - hands);
         }
         if (b >= to) break;
         a = b;
@@ -69,24 +70,24 @@ export function siteDays(
   closings.forEach((c, i) => void on(c.at, c.at).closings.push(i));
   for (const v of visits) on(v.at, v.at + v.lasts);
   const there = peopleByDay(bound, drafts);
-  return [...drafts]
-    .sort(([a], [b]) => a - b)
-    .map(([day, draft]) => {
-      const sun = clocks.sun(day);
-      return {
-        date: time.dateOf(day),
-        from: draft.from as ElapsedMinute,
-        to: draft.to as ElapsedMinute,
-        steps: draft.steps,
-        deliveries: draft.deliveries,
-        closings: draft.closings,
-        peopleWanted: highest(draft.changes),
-        peopleThere: there.get(day) ?? 0,
-        sunrise: sun.rise,
-        sunset: sun.set,
-        site: draft.site,
-      };
-    });
+  const days = [...drafts].sort(([a], [b]) => a - b);
+  countWanted(days, changes);
+  return days.map(([day, draft]) => {
+    const sun = clocks.sun(day);
+    return {
+      date: time.dateOf(day),
+      from: draft.from as ElapsedMinute,
+      to: draft.to as ElapsedMinute,
+      steps: draft.steps,
+      deliveries: draft.deliveries,
+      closings: draft.closings,
+      peopleWanted: draft.wanted,
+      peopleThere: there.get(day) ?? 0,
+      sunrise: sun.rise,
+      sunset: sun.set,
+      site: draft.site,
+    };
+  });
 }
 
 /** The most people that are there at once, day by day. */
@@ -110,12 +111,16 @@ function peopleByDay(bound: Bound, drafts: ReadonlyMap<number, Draft>): Map<numb
   return there;
 }
 
-function highest(changes: readonly number[]): number {
+/** The most people that are at work at once, day by day. Nobody's work is told as one over midnight. */
+function countWanted(days: readonly (readonly [number, Draft])[], changes: readonly number[]): void {
   let level = 0;
-  let highest = 0;
-  for (const change of Float64Array.from(changes).sort()) {
-    level += (change % most) - most / 2;
-    if (level > highest) highest = level;
+  let k = 0;
+  for (const change of new Float64Array(changes).sort()) {
+    const at = Math.floor(change / most);
+    const by = change - at * most - most / 2;
+    level += by;
+    if (by < 0) continue;
+    while (at >= days[k]![1].midnight) k++;
+    days[k]![1].wanted = Math.max(days[k]![1].wanted, level);
   }
-  return highest;
 }

@@ -67,21 +67,22 @@ function kindsOf(
 ): Pick<Needs, "kind" | "kinds"> {
   const known = new Map<number, number>();
   const kinds: Kind[] = p.clocks.flatMap((_, clock) => [0, 1].map(() => ({ clock, shortest: never })));
-  const kind = Int32Array.from(p.clock, (clock, j) => {
-    let now = 2 * clock + p.unbroken[j]!;
+  const kind = new Int32Array(p.jobs);
+  for (let j = 0; j < p.jobs; j++) {
+    let now = 2 * p.clock[j]! + p.unbroken[j]!;
     for (let d = at[j]!; d < at[j + 1]!; d++) {
       if (people[d] === 0) continue;
       const key = (now * p.capacities.length + capacity[d]!) * 1024 + number[d]!;
       let next = known.get(key);
       if (next === undefined) {
-        next = kinds.push({ clock, shortest: never }) - 1;
+        next = kinds.push({ clock: p.clock[j]!, shortest: never }) - 1;
         known.set(key, next);
       }
       now = next;
     }
     if (p.amount[j]! > 0) kinds[now]!.shortest = Math.min(kinds[now]!.shortest, p.amount[j]!);
-    return now;
-  });
+    kind[j] = now;
+  }
   return { kind, kinds };
 }
 
