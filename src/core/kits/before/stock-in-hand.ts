@@ -66,7 +66,7 @@ export const stockInHand: Kit = {
   rates: ["clean"],
   asks: [
     choiceAsk("sort", "What it is", { sheets: "Form plywood", studs: "2x4", boards: "Boards", shores: "Adjustable shores" }),
-    countAsk("number", "How many", 6, 1, 2000),
+    countAsk("number", "How many", 6, 1, 500),
     yesAsk("salvaged", "Salvaged", true),
     saidAsk("says-grade", "Its grade", (answers) => answers.yes("salvaged")),
   ],
