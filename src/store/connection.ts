@@ -66,8 +66,11 @@ export class Connection {
     try {
       const database: Database = await openDB<Layout>(this.#options.name ?? "batterboard", databaseVersion, {
         upgrade: (fresh, from, _to, work) => upgrade(fresh, from, work as never),
-        blocking: () => {
+        blocking: (_current, wanted) => {
           database?.close();
+          this.#database = null;
+          // Without a version wanted the database is being deleted: it is made again with the next write.
+          if (wanted === null) return;
           this.#upgraded = true;
           this.#options.onUpgraded();
         },

@@ -32,6 +32,26 @@ describe("several tabs", () => {
     expect((await c.shelf.restore())?.state).toEqual(["dig", "form", "pour"]);
   });
 
+  test("a tab that has handed its build over follows; one that still had changes in line keeps them on its screen and says so", async () => {
+    const a = await browser.tab("a");
+    a.begin(["wall"]);
+    await a.shelf.flush();
+    const b = await browser.tab("b");
+    await b.shelf.restore();
+    b.seen.state = (await b.shelf.takeOver())?.state ?? [];
+    b.write("dig");
+    await expect.poll(() => a.seen.state).toEqual(["wall", "dig"]);
+    const c = await browser.tab("c");
+    b.write("form");
+    b.shelf.stop("failed");
+    await c.shelf.restore();
+    c.seen.state = (await c.shelf.takeOver())?.state ?? [];
+    expect(b.seen.saves.at(-1)).toEqual({ kind: "not-saved", trouble: "taken" });
+    c.write("pour");
+    await expect.poll(() => a.seen.state).toEqual(["wall", "dig", "pour"]);
+    expect(b.seen.state).toEqual(["wall", "dig", "form"]);
+  });
+
   test("a tab that only looks follows what the other writes, over snapshots too", async () => {
     const a = await browser.tab("a");
     a.begin();

@@ -43,7 +43,7 @@ export class Shelf<State> {
   #key: string | null = null;
   #touched = false;
   /** What this tab knows of a build that another one changes. */
-  #seen: { readonly state: State; readonly seq: number } | null = null;
+  #seen: { readonly state: State | null; readonly seq: number } | null = null;
   #following: Promise<void> = Promise.resolve();
   #behind = false;
   /** Something of the open build is in the lifeboat. */
@@ -59,7 +59,7 @@ export class Shelf<State> {
         await this.#saver?.flush();
       },
       report: (state) => {
-        if (state === "theirs") this.#saver?.stop("taken");
+        if (state === "theirs") this.#lost();
         options.onLease(state);
       },
     });
@@ -224,6 +224,14 @@ export class Shelf<State> {
     });
     this.#saver = saver;
     return saver;
+  }
+
+  /** Another tab has the build now: this one follows, unless it has changes that are nowhere else. */
+  #lost(): void {
+    this.#saver?.stop("taken");
+    if (this.#saver === null) return;
+    if (this.#saver.unsaved) this.#options.onSave({ kind: "not-saved", trouble: "taken" });
+    else this.#seen = { state: null, seq: -1 };
   }
 
   #whole(state: State): Whole {

@@ -173,7 +173,7 @@ export class Keeper {
 
   /** Gives a build another name, wherever it lies. */
   async rename(key: string, name: string): Promise<boolean> {
-    const words = "change the build";
+    const words = "rename the build";
     const edits = [{ path: ["name"], value: name }];
     if (key === this.key && !this.versions.looking) {
       this.#options.desk.edit(edits, words);

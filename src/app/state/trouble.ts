@@ -3,7 +3,7 @@ import { StoreError, type StoreTrouble } from "../../store";
 const sentences: Readonly<Record<StoreTrouble, string>> = {
   refused: "This browser keeps nothing for this page, so what you change is gone when it closes. Save a file before you leave.",
   full: "There is no room left on this machine, so the last changes are only in this page. Save a file now, or make room and try again.",
-  taken: "Another tab changes this build now. What you see here is as it was; nothing you do here is kept.",
+  taken: "Another tab changes this build now, and the last changes made here are not in it. Save a file to keep them.",
   upgraded:
     "A newer Batterboard runs in another tab and has taken over what is kept here. Save a file if you need to, then load this page again.",
   newer: "This build was written by a newer Batterboard and was left as it is. Load this page again to get the newer program.",

@@ -6,7 +6,7 @@ import { dayWords, localDay } from "./days";
 import type { Selection } from "./desk";
 import { troubleOf, troubleSentence } from "./trouble";
 
-/** What a version is called in a sentence: its name, or the day whose last state it is. */
+/** What a version is called in a sentence. */
 export const versionName = ({ sort, name, at_ms }: VersionNote): string =>
   sort === "named" ? `“${name}”` : `the end of ${dayWords(at_ms)}`;
 
@@ -89,7 +89,11 @@ export class Versions {
     const note = this.looking;
     const { document } = this.#desk;
     this.back();
-    if (note) this.#desk.edit([{ path: [], value: document }], `bring back ${versionName(note)}`);
+    if (note)
+      this.#desk.edit(
+        [{ path: [], value: document }],
+        `bring back ${note.sort === "named" ? `“${note.name}”` : `the end of ${dayWords(note.at_ms)}`}`,
+      );
   }
 
   /** Another tab has changed the build; true where a version lies on the desk and stays there. */
