@@ -76,7 +76,7 @@ export function modelOf(p: Problem, net: Net, low: Int32Array, high: Int32Array,
   const wait = (from: number, fromEnd: number, to: number, toEnd: number, amount: number, clock: Clock | null, most: boolean): void => {
     const a = offset(maps[from], fromEnd);
     const b = offset(maps[to], toEnd);
-    if (a !== null && b !== null && (clock === null || amount === 0 || plain(clock))) {
+    if (a !== null && b !== null && (clock === null || (amount === 0 && !most) || plain(clock))) {
       const lag = a - b + (most ? -amount : amount);
       lags.push({ from: 2 * from, to: 2 * to, lag }, { from: 2 * to + 1, to: 2 * from + 1, lag });
       return;

@@ -14,15 +14,15 @@ export interface Proof {
   readonly schedules: number;
   /** Goes on for at most so many clashes and schedules. */
   step(units: number): void;
-  /** What is known so far. Infeasible is said only of what no schedule within the horizon can meet. */
+  /** What is known so far. Infeasible is said only of what no schedule within the problem's horizon can meet. */
   result(): Result;
 }
 
 /**
- * The search for a problem, with links, dates, clocks, capacities and stock. `first`: a schedule that is there already; where none is given, a few passes of
- * serial generation make one.
+ * The search for a problem, with links, dates, clocks, capacities and stock. `first`: a schedule that is there already (null: begin
+ * without one); where it is left out, a few passes of serial generation make one.
  */
-export function proofOf(p: Problem, first: Solution | null = null): Proof {
+export function proofOf(p: Problem, first?: Solution | null): Proof {
   const net = netOf(p);
   const early = earliest(p, net);
   const none = { witness: [], stuck: null, earliest: early };
@@ -31,10 +31,11 @@ export function proofOf(p: Problem, first: Solution | null = null): Proof {
     return ended({ ...none, status: "infeasible", solution: null, bound: 0 as ElapsedMinute, work: 0, witness: broken });
   }
   const bound = lastOf(early.finish) as ElapsedMinute;
-  const made = first === null && p.clock.every((c) => !p.clocks[c]!.fromBeginning) ? solve(p) : null;
-  const start = first ?? made?.solution ?? null;
+  const made = first === undefined && p.clock.every((c) => !p.clocks[c]!.fromBeginning) ? solve(p) : null;
+  const given = first ?? made?.solution ?? null;
+  const start = given !== null && lastOf(given.finish) <= p.horizon ? given : null;
   const target = start === null ? p.horizon : lastOf(start.finish);
-  if (target <= bound) return ended({ ...none, status: "proved", solution: start, bound, work: made?.work ?? 0 });
+  if (start !== null && target <= bound) return ended({ ...none, status: "proved", solution: start, bound, work: made?.work ?? 0 });
   const late = latest(p, net, target as ElapsedMinute);
   const model = modelOf(p, net, early.start, late.start, bound, target);
   if (model === null) return ended({ ...none, status: "infeasible", solution: null, bound: never, work: 0 });
