@@ -61,6 +61,8 @@ export interface Offer {
   readonly name: string;
   /** Where one works on it. */
   readonly place: string;
+  /** The ground around it, which has to be clear of its own scaffold and braces before something is built around it; left out: nothing of the kind. */
+  readonly clear?: string;
   /** What stands there and carries; "" where nothing does. */
   readonly piece: string;
   /** The step that pours it, and its pour; "" where it is not concrete. */

@@ -64,11 +64,17 @@ export function addPlaces({ making, sizes, isHatch, on }: Context): void {
       { id: "top", name: "from the top", passes: ["hand", "arm", "hose", "sight"], depth: making.mm(armDepth_mm), through: ground },
     ],
   });
+  making.add("places", "around", {
+    name: `ground around ${given.name}`,
+    level: level - Math.floor(sizes.high_mm / 200),
+    layerOf: making.id("steel"),
+    ways: [{ id: "free", name: "clear of scaffold and braces", passes: ["person"], through: ground }],
+  });
   making.add("places", "head", {
     name: `head of ${given.name}`,
     level: level + Math.ceil(sizes.high_mm / 200),
     layerOf: making.id("steel"),
-    ways: [{ id: "around", name: "from around it", passes: ["person", "arm", "hose", "sight"], through: ground }],
+    ways: [{ id: "ladder", name: "from a ladder", passes: ["person", "arm", "hose", "sight"], through: ground }],
   });
 }
 
@@ -85,13 +91,13 @@ export function addPieces({ making, sizes, isHatch, tall, on, weight }: Context)
   making.add("pieces", "faces", {
     name: isHatch ? `form of ${name}` : `three faces of the form of ${name}`,
     sort: "form",
-    closes: [`${steel}.sides`],
+    closes: [`${steel}.sides`, `${own("head")}.ladder`],
     heldBy: [[own("braces")]],
     off: [{ place: ground }, { place: ground, need: "unit" }],
     size: face,
     weight: { is: weight, from: "own guess" },
   });
-  making.add("pieces", "braces", { name: `braces of ${name}`, sort: "brace", off: [{ place: ground }] });
+  making.add("pieces", "braces", { name: `braces of ${name}`, sort: "brace", closes: [own("around")], off: [{ place: ground }] });
   making.add("pieces", "last", {
     name: isHatch ? `hatch over the clean-out of ${name}` : `last face of the form of ${name}`,
     sort: "form",
@@ -103,7 +109,8 @@ export function addPieces({ making, sizes, isHatch, tall, on, weight }: Context)
     making.add("pieces", "scaffold", {
       name: `scaffold at ${name}`,
       sort: "scaffold",
-      makes: [`${steel}.top`, `${own("head")}.around`],
+      closes: [own("around")],
+      makes: [`${steel}.top`],
       off: [{ place: ground }],
     });
   }
@@ -125,6 +132,7 @@ export function addOpenSteps(context: Context, stuff: ReturnType<typeof addStuff
   const [ground, store] = [given.common("ground"), given.common("store")];
   const steel = making.id("steel");
   const area_m2 = (2 * (sizes.long_mm + sizes.wide_mm) * sizes.high_mm) / 1e6;
+  const stood = once(on.map(({ piece }) => piece)).map((piece) => ({ piece, once: { is: "24 h", from: "own guess" } }));
   const onBench = given.answers.choice("made") === "bench";
   making.add("steps", "panels", {
     name: `Make form panels of ${name}`,
@@ -157,7 +165,7 @@ export function addOpenSteps(context: Context, stuff: ReturnType<typeof addStuff
     work: given.hours("tie-bars", massOfBars_kg(barsOf(sizes, given.answers.yes("starters"))) / 100),
     reaches: [{ place: steel }],
     puts: [making.id("cage")],
-    leansOn: once(on.map(({ piece }) => piece)).map((piece) => ({ piece, once: { is: "24 h", from: "own guess" } })),
+    leansOn: stood,
     needs: [barsCome],
     cautions: ["Cap every bar that stands up. A standing cage is tied off until the form holds it."],
   });
@@ -169,6 +177,7 @@ export function addOpenSteps(context: Context, stuff: ReturnType<typeof addStuff
       hands: 2,
       reaches: [{ place: ground }],
       puts: [making.id("scaffold")],
+      leansOn: stood,
       cautions: ["Guards and a ladder from 6 ft (1.8 m) up, on firm level ground. Ask your local rules."],
     });
   }
@@ -179,7 +188,7 @@ export function addOpenSteps(context: Context, stuff: ReturnType<typeof addStuff
     hands: 2,
     reaches: [{ place: ground }, ...(onBench ? [{ place: ground, need: "unit", piece: making.id("faces") }] : [])],
     puts: [making.id("faces"), making.id("braces")],
-    leansOn: [{ piece: making.id("coated") }],
+    leansOn: [{ piece: making.id("coated") }, ...stood],
     cautions: onBench ? [`The faces joined on the bench weigh about ${weight}: two people, and a strap until it is braced.`] : [],
   });
   making.add("steps", "seal", {

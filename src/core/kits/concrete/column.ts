@@ -132,6 +132,7 @@ function addSolids({ making, sizes }: Context): void {
 
 function offers(part: Part, answers: Answers): readonly Offer[] {
   const { number, long_mm, wide_mm, high_mm } = sizesOf(answers);
+  const around = copiesOf(`${part.id}-around`, number);
   const heads = copiesOf(`${part.id}-head`, number);
   const pieces = copiesOf(`${part.id}-concrete`, number);
   return feet(answers).map((at, index) => ({
@@ -139,6 +140,7 @@ function offers(part: Part, answers: Answers): readonly Offer[] {
     part: part.id,
     name: number > 1 ? `${part.name} ${index + 1}` : part.name,
     place: heads[index] as string,
+    clear: around[index] as string,
     piece: pieces[index] as string,
     pourStep: `${part.id}-place`,
     at_mm: { ...at, z: at.z + high_mm },

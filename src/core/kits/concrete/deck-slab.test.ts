@@ -8,7 +8,7 @@ const below: readonly Put[] = [
 
 describe.each(["us", "metric"] as const)("a slab on a deck in %s", (units) => {
   test("stands on the columns, closes their heads, and is held by its deck until it is strong", () => {
-    const { build, plan, sheets } = holds(units, [...below, ["deck-slab", "Slab"]]);
+    const { build, plan, sheets } = holds(units, [...below, ["deck-slab", "Slab", { bolts: 8 }]]);
     const at = (id: string) => plan.steps[build.at.step.get(id) as number]!.start;
     const order = [
       "column-strip#1",

@@ -3,7 +3,8 @@ import { choiceAsk, countAsk, lengthAsk, wordAsk, yesAsk } from "../asks";
 import type { Answers, Ask, Given, KeyedOffer, Kit, Made, Offer } from "../kit";
 import { Making } from "../making";
 import { deckForm } from "./deck-form";
-import { addPieces, addPlaces, addSteps, barsOf, type Deck, type Sizes } from "./deck-members";
+import { addPieces, addPlaces, barsOf, type Deck, type Sizes } from "./deck-members";
+import { addSteps } from "./deck-steps";
 import { addBarsDelivery, addLooks } from "./looks";
 import { addPour, burns, pourAsks, pourStep } from "./mix";
 import { addStuff, addTrial, formAsks, lumberOf } from "./stuff";
@@ -15,7 +16,7 @@ const asks: readonly Ask[] = [
   lengthAsk("thick", "Thick", "6 in", "150 mm", 100, 300),
   yesAsk("visible", "Its soffit stays visible", true),
   countAsk("sleeves", "Sleeves and boxes cast in", 2, 0, 40),
-  countAsk("bolts", "Anchor bolts cast in", 8, 0, 80),
+  countAsk("bolts", "Anchor bolts cast in", 0, 0, 80, { help: "A building that is put on it sets its own." }),
   lengthAsk("wayWide", "Narrowest way in under it, wide", "4 ft", "1.2 m", 400, 10_000),
   lengthAsk("wayHigh", "Narrowest way in under it, high", "6 ft", "1.8 m", 400, 10_000),
   lengthAsk("longest", "Longest piece that gets in there", "12 ft", "3.6 m", 1000, 12_000),
