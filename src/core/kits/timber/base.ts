@@ -69,6 +69,14 @@ export function middleOf(answers: Answers, on: readonly KeyedOffer[]): Base["at_
   return { x: mean("x") + answers.length_mm("right"), y: mean("y") + answers.length_mm("back"), z: on[0]?.at_mm.z ?? 0 };
 }
 
+/** Said wherever timber first loads concrete. */
+export const loadCautions = (base: Base): readonly string[] =>
+  base.stands
+    ? [
+        `Begun at ${workOn_percent} % of its strength (common practice, no source). What it may carry, and from when, is for whoever designed it to say; while it stands on shores, these carry the timber too.`,
+      ]
+    : [];
+
 /** Bolts: set in the form before it is poured, or drilled in and held until it is. Nothing where there is no concrete. */
 export function bolted(given: Given, base: Base, count: number, work: string): Lists {
   const { id, called } = namer(given);

@@ -3,7 +3,7 @@ import { countAsk, lengthAsk, yesAsk } from "../asks";
 import { inspected } from "../inspected";
 import type { Given, Kit, Made } from "../kit";
 import { type Lists, levelAt, namer, ordered, together } from "../together";
-import { type Base, baseAsks, baseOf, baseRates, bolted, sizeAsks, timberUnknown } from "./base";
+import { type Base, baseAsks, baseOf, baseRates, bolted, loadCautions, sizeAsks, timberUnknown } from "./base";
 import { roofAsks, roofed, roofRates, roofRise_mm } from "./roof";
 
 function frame(given: Given, base: Base): Lists {
@@ -61,7 +61,7 @@ function frame(given: Given, base: Base): Lists {
         leansOn: [{ piece: id("post-bases") }],
         needs: [id("posts-beams")],
         weather: { wind: units === "us" ? "20 mph" : "30 km/h" },
-        cautions: ["No post is let go before it is braced both ways."],
+        cautions: ["No post is let go before it is braced both ways.", ...loadCautions(base)],
         notes: `${posts} posts of ${answers.text("post-size")}, ${formatLength(high_mm, units)} to the underside of the beam.`,
       },
       {

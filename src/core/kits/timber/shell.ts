@@ -2,7 +2,7 @@ import { formatLength, formatMass } from "../../base";
 import { choiceAsk, countAsk, lengthAsk } from "../asks";
 import type { Ask, Given } from "../kit";
 import { type Lists, namer, ordered } from "../together";
-import type { Base } from "./base";
+import { type Base, loadCautions } from "./base";
 
 export const shellAsks: readonly Ask[] = [
   lengthAsk("long", "How long outside", "12 ft", "3.6 m", 1200, 12_000),
@@ -79,6 +79,7 @@ export function shell(given: Given, base: Base): Lists {
         puts: [id("sills")],
         leansOn: [...base.lean, ...bolts],
         needs: [id("sill-goods")],
+        cautions: loadCautions(base),
         materials: ["treated sills, foam strip, washers, nuts"],
       },
       ...(salvaged
