@@ -13,6 +13,10 @@ export interface SceneProps {
   readonly today: number;
   /** Held sideways: larger type, no elevation. */
   readonly phone: boolean;
+  /** The instant that the structure is drawn for, where one was chosen. */
+  readonly at: number | null;
+  /** Steps of the part of the structure that was chosen. */
+  readonly lit: ReadonlySet<string> | null;
 }
 
 /** The window moves in steps of this, so that most scrolling changes no mark. px */
@@ -115,11 +119,12 @@ export class Scene {
     this.#index === null || !this.#near || this.#asked.scale === "whole" ? [] : linkMarks(this.sheet, this.#index, this.#near),
   );
 
-  readonly #lit = $derived(
-    this.#near && this.#index !== null
-      ? new Set([this.#index, ...this.#near.causes, ...this.#near.consequences].map((step) => this.shown.build.steps[step]!.id as string))
-      : null,
-  );
+  readonly #lit = $derived.by(() => {
+    if (!this.#near || this.#index === null) return this.#props().lit;
+    return new Set(
+      [this.#index, ...this.#near.causes, ...this.#near.consequences].map((step) => this.shown.build.steps[step]!.id as string),
+    );
+  });
 
   /** Which marks are drawn pale; null while nothing is chosen. The chalk line stays. */
   readonly faded = $derived.by(() => {
@@ -179,6 +184,12 @@ export class Scene {
     return this.#index === null ? today : (plan.steps[this.#index]?.finish ?? today);
   });
   readonly structure = $derived(this.sheet.structure(this.builtTo));
+
+  /** Where the day of the structure stands on the sheet. */
+  readonly dayX = $derived.by(() => {
+    const { at } = this.#props();
+    return at === null ? null : this.axis.x(at);
+  });
 
   /** Line from the elevation to the lane of the chosen place. */
   readonly leader = $derived(

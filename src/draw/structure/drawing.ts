@@ -10,7 +10,7 @@ import { columnsOf, labelMarks, labelsOf } from "./labels";
 import { bodyLooks } from "./looks";
 import { bodyMarks, groundMarks, litMarks, wayOf } from "./paint";
 import { paintedOf } from "./painted";
-import type { Flat, Turn } from "./view";
+import { type Flat, holds, type Turn } from "./view";
 
 export interface StructureAsked {
   /** px. */
@@ -48,6 +48,22 @@ export interface StructureDrawing extends Drawing {
   /** In the order of the document. */
   readonly bodies: readonly DrawnBody[];
   readonly from: BodiesFrom;
+  /** Outlines to be pointed at, what is on top first, px. */
+  readonly hits: readonly Hit[];
+}
+
+interface Hit {
+  readonly id: string;
+  readonly outline: readonly Flat[];
+}
+
+/** The body that is seen at a point of the drawing, or whose name stands there, px; null where there is none. */
+export function bodyAt(drawing: StructureDrawing, [x, y]: Flat): string | null {
+  const name = drawing.parts[0]?.marks.find(
+    (mark) => mark.shape === "text" && mark.of?.list === "solids" && x >= mark.x0 && x <= mark.x1 && y >= mark.y0 && y <= mark.y1,
+  );
+  // Drawn with y downwards, an outline that ran anticlockwise runs the other way.
+  return name?.of?.id ?? drawing.hits.find(({ outline }) => holds([...outline].reverse(), [x, y]))?.id ?? null;
 }
 
 /** Narrower than this there is no room for names beside the bodies. px */
@@ -93,6 +109,7 @@ export function structureDrawing(build: Build, plan: Plan | null, minute: number
     parts: [{ name: "structure", x: 0, y: 0, width, height: caption.bottom, marks: inOrder(marks) }],
     bodies: drawnBodies(solids, painted, looks, fit.place),
     from,
+    hits: hitsOf(painted, looks, fit.place),
   };
 }
 
@@ -104,6 +121,18 @@ function captionMarks(sentence: string, top: number, width: number, text: number
     ),
     bottom: top + lines.length * text * 1.3,
   };
+}
+
+/** What is there from the nearest to the farthest, then what is to come; the edge of a hole is no target. */
+function hitsOf(painted: ReturnType<typeof paintedOf>, looks: ReturnType<typeof bodyLooks>, place: (p: Flat) => Flat): Hit[] {
+  const nearestFirst = [...painted].reverse().map((bit) => ({ bit, look: looks[bit.body] as (typeof looks)[number] }));
+  return (["there", "later"] as const).flatMap((when) =>
+    nearestFirst.flatMap(({ bit, look }) => {
+      const way = wayOf(look);
+      const isWanted = when === "later" ? way === "later" : way === "solid" || way === "open";
+      return isWanted ? [{ id: look.id, outline: bit.outline.map(place) }] : [];
+    }),
+  );
 }
 
 function drawnBodies(

@@ -12,6 +12,9 @@ export function matterOf(build: Build, solid: Solid): Matter {
   return sorts.every((sort) => sort === "scaffold" || sort === "brace" || sort === "shore") ? "frame" : "other";
 }
 
+/** A body that is dug, not built. */
+export const isHole = (build: Build, solid: Solid): boolean => matterOf(build, solid) === "hole";
+
 /** Whether a body is there for a while only: all that it is goes again. Such a body is not drawn before it comes, nor after. */
 export function isPassing(build: Build, solid: Solid): boolean {
   const pieces = solid.pieces.flatMap((id) => build.pieces[build.at.piece.get(id) ?? -1] ?? []);

@@ -1,0 +1,37 @@
+import type { Turn } from "../../draw";
+import { remember, remembered } from "../state/stored";
+
+/** How the structure is looked at; nothing of it is in the document. */
+export class StructureView {
+  #folded = $state(remembered("structure-folded") === true);
+  turn = $state<Turn>(0);
+  /** The day drawn, counted from the build's first; null: today, or the last day. */
+  day = $state<number | null>(null);
+  /** The body that was chosen on the drawing. */
+  body = $state<string | null>(null);
+  keyShown = $state(remembered("structure-key") !== false);
+
+  get folded(): boolean {
+    return this.#folded;
+  }
+  set folded(folded: boolean) {
+    this.#folded = folded;
+    remember("structure-folded", folded);
+  }
+
+  toggleKey(): void {
+    this.keyShown = !this.keyShown;
+    remember("structure-key", this.keyShown);
+  }
+
+  turnBy(quarters: 1 | -1): void {
+    this.turn = ((this.turn + quarters + 4) % 4) as Turn;
+  }
+
+  /** False for a key that is none of its own. */
+  key(key: string): boolean {
+    if (key !== "t" && key !== "T") return false;
+    this.turnBy(key === "t" ? 1 : -1);
+    return true;
+  }
+}
