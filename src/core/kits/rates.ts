@@ -68,6 +68,7 @@ export const rates = {
   anchor: rate("drill and set an anchor", "piece", 0.3, 0.5, 0.9),
   post: rate("cut, stand, plumb and brace a post", "piece", 0.6, 1, 1.8),
   beam: rate("lift, fit and bolt a beam", "m", 0.25, 0.4, 0.8),
+  floor: rate("set beams and joists, lay floor sheets", "m2", 0.5, 0.8, 1.4),
   "frame-wall": rate("frame a wall lying", "m2", 0.35, 0.5, 0.9),
   "tip-wall": rate("tip a wall up, plumb and brace it", "m", 0.3, 0.45, 0.8),
   "braces-down": rate("take temporary braces out", "m", 0.05, 0.08, 0.15),

@@ -22,6 +22,16 @@ export interface Base {
 export const baseAsks: readonly Ask[] = [
   { key: "base", label: "Stands on", kind: "joins", offers: ["walks"], least: 0, most: 1 },
   {
+    key: "each",
+    label: "Or on each of these",
+    help: "Footings, piers, columns or walls under posts or beams.",
+    kind: "joins",
+    offers: ["bears", "top"],
+    least: 0,
+    most: 12,
+    when: (answers) => answers.joins("base").length === 0,
+  },
+  {
     key: "bolts",
     label: "Anchor bolts cast into",
     help: "A form that is still to be poured. None: anchors are drilled in later.",
@@ -42,8 +52,12 @@ const placeOn = (given: Given, on: KeyedOffer): string => (on.kind === "bears" ?
 
 const unique = (ids: readonly string[]): readonly string[] => [...new Set(ids)].filter((id) => id !== "");
 
+/** One floor or slab, or where there is none each footing, pier, column or wall. */
+export const standsOn = (answers: Answers): readonly KeyedOffer[] =>
+  answers.joins("base").length > 0 ? answers.joins("base") : answers.joins("each");
+
 /** What a part stands on: one floor, or several footings, piers and columns of which the first gives the height. */
-export function baseOf(given: Given, on: readonly KeyedOffer[] = given.answers.joins("base")): Base {
+export function baseOf(given: Given, on: readonly KeyedOffer[] = standsOn(given.answers)): Base {
   const { answers } = given;
   const places = unique(on.map((one) => placeOn(given, one)));
   const ground = given.common("ground");

@@ -38,11 +38,25 @@ describe.each(["us", "metric"] as const)("columns, a slab on a deck and timber o
     goes(looked, "trench-set-sleeve", "trench-lay-conduit");
     goes(looked, "slab-place", "shed-set-sills");
     goes(looked, "shed-set-joinery", "trench-pull-cable");
+    // The slab is over head height: nobody gets at the walls from the ground.
+    goes(looked, "shed-set-roof-scaffold", "shed-sheathe");
+    goes(looked, "shed-paint-2", "shed-take-roof-scaffold");
     expect(looked.build.waits.filter(({ plain, removal }) => plain && removal === undefined)).toEqual([]);
     expect(looked.plan.findings.filter(({ severity }) => severity !== "note")).toEqual([]);
     const codes = unknownOf(builtFrom(units, puts)).map(({ code }) => code);
     expect(codes).toEqual(expect.arrayContaining(["ground", "soffit", "timber-sizes", "conductors", "which-inspections"]));
     expect(codes).not.toContain("stands-on");
+  });
+
+  test("a building on four footings gets beams and a floor before its walls", () => {
+    const looked = holds(units, [
+      ["footing", "Footing", { number: 4 }],
+      ["small-building", "Shed"],
+    ]);
+    goes(looked, "footing-place", "shed-set-sills");
+    goes(looked, "shed-set-sills", "shed-frame-floor");
+    goes(looked, "shed-frame-floor", "shed-frame-walls");
+    goes(looked, "shed-sheathe", "shed-set-roof-scaffold");
   });
 
   test("one visit sees the bars of the slab before it is poured", () => {

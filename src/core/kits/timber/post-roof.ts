@@ -3,7 +3,7 @@ import { countAsk, lengthAsk, yesAsk } from "../asks";
 import { inspected } from "../inspected";
 import type { Given, Kit, Made } from "../kit";
 import { type Lists, levelAt, namer, ordered, together } from "../together";
-import { type Base, baseAsks, baseOf, baseRates, bolted, loadCautions, sizeAsks, timberUnknown } from "./base";
+import { type Base, baseAsks, baseOf, baseRates, bolted, loadCautions, sizeAsks, standsOn, timberUnknown } from "./base";
 import { roofAsks, roofed, roofRates, roofRise_mm } from "./roof";
 
 function frame(given: Given, base: Base): Lists {
@@ -92,18 +92,15 @@ function frame(given: Given, base: Base): Lists {
   };
 }
 
-/** One floor or slab, or where there is none a footing or column for each post. */
-const standsOn = ({ answers }: Given) => (answers.joins("base").length > 0 ? answers.joins("base") : answers.joins("each"));
-
 const postsOf = (given: Given): number => {
-  const on = standsOn(given);
+  const on = standsOn(given.answers);
   return on.length > 1 ? on.length : given.answers.number("posts");
 };
 
 /** Each on its own, or in two rows over the floor. */
 function postsAt(given: Given, base: Base, across_mm: number): readonly Base["at_mm"][] {
   const { answers } = given;
-  const on = standsOn(given);
+  const on = standsOn(given.answers);
   if (on.length > 1) return on.map(({ at_mm }) => at_mm);
   const { x, y, z } = base.at_mm;
   const count = answers.number("posts");
@@ -160,16 +157,6 @@ export const postRoof: Kit = {
   rates: [...baseRates, ...roofRates, "sill", "post", "beam", "braces-down", "inspection"],
   asks: [
     ...baseAsks,
-    {
-      key: "each",
-      label: "Or each post on its own",
-      help: "Footings, piers or columns, one a post.",
-      kind: "joins",
-      offers: ["bears", "top"],
-      least: 0,
-      most: 12,
-      when: (answers) => answers.joins("base").length === 0,
-    },
     lengthAsk("long", "How long between outer posts", "8 ft", "2.4 m", 900, 9000),
     lengthAsk("wide", "How wide between outer posts", "6 ft", "1.8 m", 900, 6000),
     lengthAsk("high", "Height under the beams", "7 ft", "2.1 m", 1500, 4500),
@@ -187,7 +174,7 @@ export const postRoof: Kit = {
   make(given): Made {
     const { id } = namer(given);
     const { answers } = given;
-    const base = baseOf(given, standsOn(given));
+    const base = baseOf(given);
     const [long_mm, wide_mm, high_mm] = [answers.length_mm("long"), answers.length_mm("wide"), answers.length_mm("high")];
     const roof = roofed(given, {
       long_mm,
@@ -197,6 +184,7 @@ export const postRoof: Kit = {
       inside: base.place,
       outside: base.place,
       on: [id("beams")],
+      scaffold: { after: [id("beams")], makes: [], high_mm },
       makes: [],
     });
     const seen = answers.yes("inspected")

@@ -32,6 +32,8 @@ export interface RoofOf {
   readonly outside: string;
   /** What the rafters lie on. */
   readonly on: readonly string[];
+  /** What stands before a scaffold of its own does, and which other ways that makes. */
+  readonly scaffold: { readonly after: readonly string[]; readonly makes: readonly string[]; readonly high_mm: number };
   /** Ways that a tight roof makes: into the dry room below. */
   readonly makes: readonly string[];
 }
@@ -55,7 +57,7 @@ export function roofed(given: Given, roof: RoofOf): Lists {
   const { answers, units } = given;
   const area_m2 = roofArea_m2(given, roof.long_mm, roof.wide_mm);
   const joined = answers.joins("scaffold")[0];
-  const round_m2 = (2 * (roof.long_mm + roof.wide_mm) * roof.high_mm) / 1e6;
+  const round_m2 = (2 * (roof.long_mm + roof.wide_mm) * roof.scaffold.high_mm) / 1e6;
   const fall = `${formatLength(roof.high_mm, units)} down: no step over the edge without a guard, a net or a line to an anchor that somebody competent chose.`;
   const up = joined ? { through: joined.place } : { through: roof.outside };
   const own = joined
@@ -66,7 +68,7 @@ export function roofed(given: Given, roof: RoofOf): Lists {
             id: id("roof-scaffold"),
             name: called("roof scaffold and ladder"),
             sort: "scaffold",
-            makes: [`${id("roof")}.up`],
+            makes: [`${id("roof")}.up`, ...roof.scaffold.makes],
             off: [{ place: roof.outside }],
           },
         ],
@@ -79,7 +81,7 @@ export function roofed(given: Given, roof: RoofOf): Lists {
             hands: 2,
             reaches: [{ place: roof.outside }],
             puts: [id("roof-scaffold")],
-            leansOn: roof.on.map((piece) => ({ piece })),
+            leansOn: roof.scaffold.after.map((piece) => ({ piece })),
             needs: [id("frames")],
             cautions: [
               `On sole plates, level, tied to what stands. Guards from ${units === "us" ? "10 ft" : "3 m"} at the latest (from memory); earlier where local rules say so.`,

@@ -3,12 +3,16 @@ import { inspected } from "../inspected";
 import type { Given, Kit, Made } from "../kit";
 import { unsaid } from "../said";
 import { type Lists, levelAt, namer, together } from "../together";
-import { type Base, baseAsks, baseOf, baseRates, bolted, middleOf, sizeAsks, timberUnknown } from "./base";
+import { type Base, baseAsks, baseOf, baseRates, bolted, middleOf, sizeAsks, standsOn, timberUnknown } from "./base";
 import { buildingSolids } from "./building-solids";
+import { floorRates, framedFloor } from "./floor";
 import { inside, insideAsks, insideRates } from "./inside";
 import { roofAsks, roofed, roofRates } from "./roof";
 import { shell, shellAsks, shellRates } from "./shell";
 import { dryWays, skin, skinAsks, skinRates } from "./skin";
+
+/** Higher than this nobody gets at the walls from the ground (common practice, no source). */
+const isHigh = (base: Base): boolean => base.at_mm.z > 1500;
 
 /** Places that frame, skin and inside share. */
 function places(given: Given, base: Base): Lists {
@@ -22,6 +26,8 @@ function places(given: Given, base: Base): Lists {
     opening: units === "us" ? { wide: "32 in", high: "80 in" } : { wide: "800 mm", high: "2 m" },
     through: base.place,
   };
+  const scaffold = answers.joins("scaffold")[0];
+  const outside = isHigh(base) && scaffold ? scaffold.place : given.common("ground");
   return {
     places: [
       {
@@ -34,7 +40,7 @@ function places(given: Given, base: Base): Lists {
       {
         id: id("floor"),
         name: called("the floor"),
-        room: 6,
+        room: 8,
         level: level + 1,
         ways: [{ id: "over", name: "over the sills or by the door", passes: ["person", "unit"], opening, through: base.place }],
       },
@@ -43,7 +49,7 @@ function places(given: Given, base: Base): Lists {
         name: called("outside of the walls"),
         room: 4,
         level: level + 2,
-        ways: [{ id: "ground", name: "from outside", passes: ["person"], through: given.common("ground") }],
+        ways: [{ id: "around", name: isHigh(base) ? "from the scaffold" : "from the ground", passes: ["person"], through: outside }],
       },
       {
         id: id("nailing"),
@@ -77,7 +83,7 @@ export const smallBuilding: Kit = {
   name: "Small timber building",
   what: "Sills bolted down, walls built flat and tipped up, a roof, windows and doors, siding, wiring seen before it is closed in, insulation, lining and paint.",
   group: "timber",
-  rates: [...new Set([...baseRates, ...shellRates, ...roofRates, ...skinRates, ...insideRates, "inspection" as const])],
+  rates: [...new Set([...baseRates, ...shellRates, ...floorRates, ...roofRates, ...skinRates, ...insideRates, "inspection" as const])],
   asks: [
     ...baseAsks,
     ...shellAsks,
@@ -95,14 +101,20 @@ export const smallBuilding: Kit = {
     const base = baseOf(given);
     const [long_mm, wide_mm, high_mm] = [answers.length_mm("long"), answers.length_mm("wide"), answers.length_mm("high")];
     const bolts = Math.max(8, Math.ceil((2 * (long_mm + wide_mm)) / 1200));
+    const on = [id("walls"), id("sheathing")];
     const roof = roofed(given, {
       long_mm,
       wide_mm,
       eaves_mm: base.at_mm.z + high_mm,
       high_mm,
       inside: id("floor"),
-      outside: id("outside"),
-      on: [id("walls"), id("sheathing")],
+      outside: isHigh(base) ? given.common("ground") : id("outside"),
+      on,
+      scaffold: {
+        after: isHigh(base) ? [] : on,
+        makes: isHigh(base) && answers.joins("scaffold").length === 0 ? [`${id("outside")}.around`] : [],
+        high_mm: high_mm + (isHigh(base) ? base.at_mm.z : 0),
+      },
       makes: dryWays(given),
     });
     const frameSeen = answers.yes("inspected")
@@ -117,6 +129,7 @@ export const smallBuilding: Kit = {
     const lists = together(
       places(given, base),
       bolted(given, base, bolts, id("seat")),
+      framedFloor(given, base),
       shell(given, base),
       roof,
       frameSeen,
@@ -137,7 +150,7 @@ export const smallBuilding: Kit = {
         place: `${part.id}-room`,
         piece: `${part.id}-siding`,
         pourStep: "",
-        at_mm: middleOf(answers, answers.joins("base")),
+        at_mm: middleOf(answers, standsOn(answers)),
         size_mm: { long: answers.length_mm("long"), wide: answers.length_mm("wide") },
         starters: false,
       },
