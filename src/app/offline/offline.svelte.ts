@@ -24,8 +24,7 @@ export class Offline {
 
   /** Lets the newer program take over and loads the page again. Everything must be on disk by then. */
   async startNewer(): Promise<void> {
-    await takeOver(this.#registration);
-    location.reload();
+    if (await takeOver(this.#registration)) location.reload();
   }
 
   #look(): void {
@@ -38,18 +37,18 @@ export async function newerFirst(): Promise<boolean> {
   if (!import.meta.env.PROD || !("serviceWorker" in navigator) || navigator.serviceWorker.controller === null) return false;
   const registration = await navigator.serviceWorker.getRegistration().catch(() => undefined);
   if (!registration?.waiting || (await tabsOf(registration.waiting)) > 1) return false;
-  await takeOver(registration);
+  if (!(await takeOver(registration))) return false;
   location.reload();
   return true;
 }
 
-function takeOver(registration: ServiceWorkerRegistration | null): Promise<void> {
+/** False where it does not: then the page goes on with the program it has, and does not load again and again. */
+function takeOver(registration: ServiceWorkerRegistration | null): Promise<boolean> {
   const waiting = registration?.waiting;
-  if (!waiting) return Promise.resolve();
+  if (!waiting) return Promise.resolve(false);
   return new Promise((settle) => {
-    navigator.serviceWorker.addEventListener("controllerchange", () => settle(), { once: true });
-    // A worker that does not answer must not keep the page from starting.
-    setTimeout(settle, 3000);
+    navigator.serviceWorker.addEventListener("controllerchange", () => settle(true), { once: true });
+    setTimeout(() => settle(false), 3000);
     waiting.postMessage({ say: "take over" });
   });
 }

@@ -8,7 +8,7 @@ import { troubleOf, troubleSentence } from "./trouble";
 
 /** What a version is called in a sentence. */
 export const versionName = ({ sort, name, at_ms }: VersionNote): string =>
-  sort === "named" ? `“${name}”` : `the end of ${dayWords(at_ms)}`;
+  sort === "named" ? `the version “${name}”` : `this build as it was at the end of ${dayWords(at_ms)}`;
 
 /** States of the open build that are kept beside it: the last of every day, and those that the builder named. */
 export class Versions {
