@@ -9,7 +9,8 @@ export class StructureView {
   day = $state<number | null>(null);
   /** The body that was chosen on the drawing. */
   body = $state<string | null>(null);
-  keyShown = $state(remembered("structure-key") !== false);
+  /** Whether the key of textures is shown; null: where there is room for it. */
+  keyShown = $state<boolean | null>(oneOf(remembered("structure-key")));
 
   get folded(): boolean {
     return this.#folded;
@@ -19,9 +20,9 @@ export class StructureView {
     remember("structure-folded", folded);
   }
 
-  toggleKey(): void {
-    this.keyShown = !this.keyShown;
-    remember("structure-key", this.keyShown);
+  showKey(shown: boolean): void {
+    this.keyShown = shown;
+    remember("structure-key", shown);
   }
 
   turnBy(quarters: 1 | -1): void {
@@ -35,3 +36,5 @@ export class StructureView {
     return true;
   }
 }
+
+const oneOf = (kept: unknown): boolean | null => (typeof kept === "boolean" ? kept : null);

@@ -28,7 +28,7 @@ export function structureCover(build: Build, { width = 160, high = 110 }: CoverA
   const title = build.name;
   const painted = paintedOf(build, solids, 0);
   if (painted.length === 0) return { title, width, height: high, parts: [] };
-  const fit = fitOf(painted, null, { width, high, left: 0 });
+  const fit = fitOf(painted, null, { width, high, left: 0, top: 0 });
   const marks = bodyMarks(painted, bodyLooks(build, solids, null, null, new Set()), fit)
     .filter(({ role }) => role !== "body-dug")
     .map((mark): Mark => ({ ...mark, role: plainer[mark.role] ?? mark.role }));

@@ -6,11 +6,11 @@ import { wrap } from "../text/measure";
 import { type BodiesFrom, bodiesOf } from "./fallback";
 import { fitOf, groundOf } from "./frame";
 import { keyMarks } from "./key";
-import { columnsOf, labelMarks, labelsOf } from "./labels";
+import { chosenMarks, columnsOf, labelMarks, labelsOf } from "./labels";
 import { bodyLooks } from "./looks";
 import { bodyMarks, groundMarks, litMarks, wayOf } from "./paint";
 import { paintedOf } from "./painted";
-import { type Flat, holds, type Turn } from "./view";
+import { type Flat, holds, outlineOf, type Turn } from "./view";
 
 export interface StructureAsked {
   /** px. */
@@ -38,7 +38,7 @@ export interface DrawnBody {
   readonly hole: boolean;
   /** Whether anything of it is drawn on this day. */
   readonly shown: boolean;
-  /** Its outlines as path data, px in the drawing; empty where it is not shown. */
+  /** The outline round all of it as path data, px in the drawing; empty where it is not shown. */
   readonly d: string;
   /** Middle of its outline, px. */
   readonly middle: Flat;
@@ -80,11 +80,13 @@ export function structureDrawing(build: Build, plan: Plan | null, minute: number
   const painted = paintedOf(build, solids, turn);
   const looks = bodyLooks(build, solids, plan, minute, lit);
   const all = labelsOf(painted, solids, looks);
-  const names = (asked.labels ?? width >= namesFrom) ? all : [];
+  const isNamed = asked.labels ?? width >= namesFrom;
+  const names = isNamed ? all : [];
   const ground = groundOf(painted, turn);
   const xs = painted.flatMap(({ outline }) => outline.map(([x]) => x));
   const columns = columnsOf(names, (Math.min(...xs) + Math.max(...xs)) / 2, high, text);
-  const room = { width: Math.max(80, width - columns.leftWide - columns.rightWide), high, left: columns.leftWide };
+  const row = isNamed ? 0 : Math.ceil(text * 1.4);
+  const room = { width: Math.max(80, width - columns.leftWide - columns.rightWide), high, left: columns.leftWide, top: row };
   const fit = fitOf(painted, ground, room);
   const marks: Mark[] = ground
     ? [
@@ -92,9 +94,10 @@ export function structureDrawing(build: Build, plan: Plan | null, minute: number
         ...bodyMarks(painted, looks, fit),
         ...litMarks(painted, looks, fit),
         ...labelMarks(columns, fit, width, text),
+        ...(isNamed ? [] : chosenMarks(all, fit, width, text)),
       ]
     : [];
-  let bottom = ground ? fit.height + 10 : 0;
+  let bottom = ground ? fit.top + fit.height + 10 : 0;
   if (asked.key ?? plan?.status === "planned") {
     const key = plan && solids.length > 0 ? keyMarks(build, plan, solids, { top: bottom, width, text }) : { marks: [], bottom };
     marks.push(...key.marks);
@@ -144,8 +147,8 @@ function drawnBodies(
   return solids.map((solid, index): DrawnBody => {
     const look = looks[index] as (typeof looks)[number];
     const shown = wayOf(look) !== "none";
-    const outlines = painted.filter(({ body }) => body === index).map(({ outline }) => outline.map(place));
-    const [xs, ys] = [outlines.flat().map(([x]) => x), outlines.flat().map(([, y]) => y)];
+    const outline = outlineOf(painted.filter(({ body }) => body === index).flatMap((bit) => bit.outline.map(place)));
+    const [xs, ys] = [outline.map(([x]) => x), outline.map(([, y]) => y)];
     return {
       id: solid.id,
       name: solid.name,
@@ -153,9 +156,7 @@ function drawnBodies(
       form: look.form,
       hole: look.matter === "hole",
       shown,
-      d: shown
-        ? outlines.map((line) => `${line.map(([x, y], i) => `${i === 0 ? "M" : "L"}${x.toFixed(1)} ${y.toFixed(1)}`).join("")}Z`).join("")
-        : "",
+      d: shown ? `${outline.map(([x, y], i) => `${i === 0 ? "M" : "L"}${x.toFixed(1)} ${y.toFixed(1)}`).join("")}Z` : "",
       middle: [(Math.min(...xs) + Math.max(...xs)) / 2, (Math.min(...ys) + Math.max(...ys)) / 2],
     };
   });

@@ -7,6 +7,8 @@ export interface Fit {
   readonly scale: number;
   readonly width: number;
   readonly height: number;
+  /** Where it begins below the top of the drawing, px. */
+  readonly top: number;
 }
 
 /** The corners of the ground that is drawn, level with the datum, mm on the drawing: first the far ones, then the near ones. */
@@ -38,7 +40,11 @@ export function groundOf(painted: readonly Painted[], turn: Turn): Ground | null
 }
 
 /** As large as the room allows, the whole build and its ground in it, in the middle of the width. */
-export function fitOf(painted: readonly Painted[], ground: Ground | null, room: { width: number; high: number; left: number }): Fit {
+export function fitOf(
+  painted: readonly Painted[],
+  ground: Ground | null,
+  room: { width: number; high: number; left: number; top: number },
+): Fit {
   const all = [...painted.flatMap(({ outline }) => outline), ...(ground?.corners ?? [])];
   const [x0, x1] = [Math.min(...all.map(([x]) => x)), Math.max(...all.map(([x]) => x))];
   const [y0, y1] = [Math.min(...all.map(([, y]) => y)), Math.max(...all.map(([, y]) => y))];
@@ -48,7 +54,8 @@ export function fitOf(painted: readonly Painted[], ground: Ground | null, room: 
   return {
     scale,
     width: room.width,
+    top: room.top,
     height: (y1 - y0) * scale + 2 * edge,
-    place: ([x, y]) => [left + (x - x0) * scale, edge + (y1 - y) * scale],
+    place: ([x, y]) => [left + (x - x0) * scale, room.top + edge + (y1 - y) * scale],
   };
 }

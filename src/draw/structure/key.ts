@@ -34,8 +34,12 @@ function entriesOf(build: Build, plan: Plan, solids: readonly Solid[]): Entry[] 
       if (!found.has(role)) found.set(role, { role, text, edge: way === "later" ? "body-later-edge" : "body-edge", rank });
     }
   });
-  const entries: Entry[] = [...found.values()].sort((a, b) => a.rank - b.rank);
-  return hasForm ? [...entries, { role: "body-stands", text: "its form stands", edge: "body-edge-form" }] : entries;
+  const hasBelow = solids.some(({ at_mm }) => at_mm.z < 0);
+  return [
+    ...[...found.values()].sort((a, b) => a.rank - b.rank),
+    ...(hasForm ? [{ role: "body-stands", text: "its form stands", edge: "body-edge-form" } as const] : []),
+    ...(hasBelow ? [{ role: "body-stands", text: "below ground", edge: "body-edge-below" } as const] : []),
+  ];
 }
 
 const swatch = { wide: 30, high: 16 } as const;
@@ -55,7 +59,7 @@ export function keyMarks(
   const columns = Math.max(1, Math.floor((width + 16) / room));
   entries.forEach((entry, index) => {
     const [x, y] = [1.5 + (index % columns) * room, asked.top + Math.floor(index / columns) * row];
-    const id = entry.edge === "body-edge-form" ? "form" : entry.role;
+    const id = entry.edge === "body-edge" ? entry.role : entry.edge;
     const box = (what: string, role: Role, layer: number) => rect(`key ${what} ${id}`, role, layer, x, y, x + swatch.wide, y + swatch.high);
     if (entry.role !== "body-dug") marks.push(box("face", entry.role, 3));
     marks.push(box("edge", entry.role === "body-dug" ? "body-dug" : entry.edge, 4));

@@ -101,6 +101,18 @@ export function labelMarks(columns: Columns, fit: Fit, width: number, text: numb
   ];
 }
 
+/** Where there is no room for names: that of what is chosen, on a line of its own over the drawing, as far as it goes. */
+export function chosenMarks(labels: readonly Label[], fit: Fit, width: number, text: number): Mark[] {
+  const label = labels.find(({ lit }) => lit);
+  const line = label && wrap(label.name, width, text, 600)[0];
+  if (!label || line === undefined) return [];
+  const of = { list: "solids", id: label.id } as const;
+  const name = words(`label ${label.id}`, "text", { text: line, x: 0, y: text, size: text, weight: 600, of });
+  if (name.x1 > width) return [];
+  const at = fit.place(label.at);
+  return [name, path(`leader ${label.id}`, "leader", 5, [[Math.min(at[0], name.x1), name.y1 + 2], at], { of })];
+}
+
 interface Side {
   /** Where the names begin, px, and which way they go from there. */
   readonly near: number;
