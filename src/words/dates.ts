@@ -1,23 +1,15 @@
 import { never } from "../core/base";
-import { readMoment, type SiteTime, siteTime } from "../core/clock";
+import { readMoment, type SiteTime, saidTime, saidWeekdayDate, saidYearDate, siteTime } from "../core/clock";
 
-const weekdays = ["Sun", "Mon", "Tue", "Wed", "Thu", "Fri", "Sat"] as const;
-const months = ["Jan", "Feb", "Mar", "Apr", "May", "Jun", "Jul", "Aug", "Sep", "Oct", "Nov", "Dec"] as const;
-
-/** "Jun" of month 6. */
-const monthName = (month: number): string => months[month - 1] ?? "";
-
-/** "15:30" of 930 minutes after midnight. */
-export function clockWords(minute: number): string {
-  return `${Math.floor(minute / 60)}:${String(minute % 60).padStart(2, "0")}`;
-}
+/** "15:30" of 930 minutes after midnight, or as times are said. */
+export const clockWords = saidTime;
 
 /** "Sat 19 Jun", with the year where it is not that of the build's first day. */
 export function dateWords(time: SiteTime, t: number): string {
   if (t >= never) return "never";
   const { date, weekday } = time.local(t);
   const year = date.slice(0, 4);
-  const text = `${weekdays[weekday]} ${Number(date.slice(8))} ${monthName(Number(date.slice(5, 7)))}`;
+  const text = saidWeekdayDate(weekday, Number(date.slice(8)), Number(date.slice(5, 7)));
   return year === time.dateOf(0).slice(0, 4) ? text : `${text} ${year}`;
 }
 
@@ -55,5 +47,5 @@ export function writtenDue(text: string, zone: string, start: string): string {
 /** "26 Jun 2027" of "2027-06-26", for what is read without a site. */
 export function plainDate(text: string): string {
   const read = readMoment(text);
-  return read === null ? text : `${Number(text.slice(8, 10))} ${monthName(Number(text.slice(5, 7)))} ${text.slice(0, 4)}`;
+  return read === null ? text : saidYearDate(Number(text.slice(8, 10)), Number(text.slice(5, 7)), text.slice(0, 4));
 }

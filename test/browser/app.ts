@@ -21,7 +21,7 @@ export async function openBrowser() {
 
   /** A fresh profile: nothing kept. */
   async function context(options: BrowserContextOptions = {}) {
-    const made = await browser.newContext({ viewport: desk, locale: "en-US", ...options });
+    const made = await browser.newContext({ viewport: desk, locale: "en-GB", ...options });
     // Without the picker of the system the page uses a plain file field, which a test can fill.
     await made.addInitScript(() => {
       Reflect.deleteProperty(window, "showOpenFilePicker");

@@ -81,11 +81,11 @@ test("the sheet's keys work while Dates is shown, whatever has the focus, but no
   await page.getByRole("button", { name: "keys" }).focus();
   await page.keyboard.press("w");
   await expect.poll(() => whole.getAttribute("aria-pressed")).toBe("true");
-  await page.getByLabel("Light or dark").focus();
+  await page.getByRole("slider").focus();
   await page.keyboard.press("w");
   expect(await whole.getAttribute("aria-pressed")).toBe("true");
   await page.keyboard.press("1");
-  await page.getByLabel("Light or dark").blur();
+  await page.getByRole("slider").blur();
   await page.keyboard.press("1");
   await page.locator(".closing").first().waitFor();
 });

@@ -44,7 +44,7 @@ async function newcomer(size, viewport, colorScheme) {
   const taken = (what) => `kits-${what}-${size}-${colorScheme}`;
   const stations = ["start", "form", "refused", "part", "list", "unknown", "order"];
   if (only && !stations.some((what) => taken(what).includes(only))) return;
-  const context = await browser.newContext({ viewport, colorScheme, locale: "en-US", hasTouch: size === "phone" });
+  const context = await browser.newContext({ viewport, colorScheme, locale: "en-GB", hasTouch: size === "phone" });
   const page = await context.newPage();
   page.on("pageerror", (error) => complain(size, error.message));
   const shoot = async (what, whole = false) => {
@@ -93,7 +93,7 @@ try {
         const context = await browser.newContext({
           viewport,
           colorScheme,
-          locale: "en-US",
+          locale: "en-GB",
           hasTouch: size === "phone",
           deviceScaleFactor: size === "phone" ? 2 : 1,
         });

@@ -1,3 +1,5 @@
+import { sayDates } from "../../core/clock";
+import { type Dates, styleOf } from "./date-style";
 import { remember, remembered } from "./stored";
 
 /** `key` shows the view; a key without a view does nothing. */
@@ -11,7 +13,11 @@ export const views = [
 ] as const;
 
 export type ViewName = (typeof views)[number]["id"];
-export type Theme = "system" | "light" | "dark";
+export const themes = ["system", "light", "dark", "sunlight"] as const;
+export type Theme = (typeof themes)[number];
+/** Size of all text, per cent. */
+export const textSizes = [100, 115, 130] as const;
+export type TextSize = (typeof textSizes)[number];
 
 /** How the program is set on this machine; nothing of it is in the document. */
 export class Settings {
@@ -22,12 +28,16 @@ export class Settings {
       "order",
     ),
   );
-  #theme = $state<Theme>(oneOf(["system", "light", "dark"], remembered("theme"), "system"));
+  #theme = $state<Theme>(oneOf(themes, remembered("theme"), "system"));
   #units = $state<"us" | "metric" | "build">(oneOf(["us", "metric", "build"], remembered("units"), "build"));
+  #textSize = $state<TextSize>(textSizes.find((size) => size === remembered("textSize")) ?? 100);
+  #dates = $state<Dates>(oneOf(["system", "day month 24", "month day 12"], remembered("dates"), "system"));
   #viewKeys = $state(remembered("viewKeys") !== false);
 
   constructor() {
     this.#applyTheme();
+    this.#applyTextSize();
+    this.#applyDates();
   }
 
   get view(): ViewName {
@@ -45,6 +55,24 @@ export class Settings {
     this.#theme = theme;
     remember("theme", theme);
     this.#applyTheme();
+  }
+
+  get textSize(): TextSize {
+    return this.#textSize;
+  }
+  set textSize(size: TextSize) {
+    this.#textSize = size;
+    remember("textSize", size);
+    this.#applyTextSize();
+  }
+
+  get dates(): Dates {
+    return this.#dates;
+  }
+  set dates(dates: Dates) {
+    this.#dates = dates;
+    remember("dates", dates);
+    this.#applyDates();
   }
 
   /** "build": as the build says. */
@@ -68,6 +96,14 @@ export class Settings {
   #applyTheme(): void {
     if (this.#theme === "system") delete document.documentElement.dataset.theme;
     else document.documentElement.dataset.theme = this.#theme;
+  }
+
+  #applyTextSize(): void {
+    document.documentElement.style.fontSize = this.#textSize === 100 ? "" : `${this.#textSize}%`;
+  }
+
+  #applyDates(): void {
+    sayDates(styleOf(this.#dates, navigator.language));
   }
 }
 

@@ -22,6 +22,7 @@ export class Shop extends Papers {
   readonly offline = new Offline();
   #start = $state(true);
   #keys = $state(false);
+  #look = $state(false);
   #open = $state(false);
   #viewKey: ((key: string) => boolean) | null = null;
   #adding = $state.raw<Adding | null>(null);
@@ -100,6 +101,15 @@ export class Shop extends Papers {
   }
   hideKeys(): void {
     this.#keys = false;
+  }
+  get lookShown(): boolean {
+    return this.#look;
+  }
+  showLook(): void {
+    this.#look = true;
+  }
+  hideLook(): void {
+    this.#look = false;
   }
   showBuild(): void {
     this.buildShown = true;

@@ -9,6 +9,16 @@ export { heldClock } from "./held";
 export { holidayName, holidayTables } from "./holidays";
 export { RateClock } from "./rate";
 export { both, type Runs } from "./runs";
+export {
+  type DateStyle,
+  plainStyle,
+  saidDate,
+  saidDay,
+  saidTime,
+  saidWeekdayDate,
+  saidYearDate,
+  sayDates,
+} from "./said";
 export { type SiteTime, siteTime } from "./site";
 export { type Air, airOf } from "./temperatures";
 export { WorkingClock } from "./working";

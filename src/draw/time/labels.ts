@@ -1,6 +1,5 @@
-import type { SiteTime } from "../../core/clock";
+import { type SiteTime, saidDay, saidTime, saidWeekdayDate } from "../../core/clock";
 
-const weekdays = ["Sun", "Mon", "Tue", "Wed", "Thu", "Fri", "Sat"] as const;
 export const months = [
   "January",
   "February",
@@ -19,18 +18,18 @@ export const months = [
 /** "Sat 19" */
 export function dayLabel(time: SiteTime, t: number): string {
   const { date, weekday } = time.local(t);
-  return `${weekdays[weekday]} ${Number(date.slice(8))}`;
+  return saidDay(weekday, Number(date.slice(8)));
 }
 
-/** "Sat 19 Jun" */
+/** "Sat 19 Jun", or as dates are said. */
 export function dateLabel(time: SiteTime, t: number): string {
-  return `${dayLabel(time, t)} ${monthOf(time.local(t).date).slice(0, 3)}`;
+  const { date, weekday } = time.local(t);
+  return saidWeekdayDate(weekday, Number(date.slice(8)), Number(date.slice(5, 7)));
 }
 
 /** "15:30"; the end of a day is 24:00 of that day only where the caller says so, else 00:00 of the next. */
 export function clockLabel(time: SiteTime, t: number): string {
-  const { minute } = time.local(t);
-  return `${Math.floor(minute / 60)}:${String(minute % 60).padStart(2, "0")}`;
+  return saidTime(time.local(t).minute);
 }
 
 /** "Sat 19, 15:30" */

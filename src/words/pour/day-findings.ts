@@ -1,5 +1,6 @@
 import type { PourCode } from "../../core/pour";
 import type { Told } from "../build/sayings";
+import { clockWords } from "../dates";
 import { listed, quoted, readable, spelledFigure } from "../text";
 import { figure, list, text } from "../voice";
 import { atMost, cement, degrees, elementWords, force, length, mass, minutes, percent, place, soil, stress, volume } from "./told";
@@ -89,7 +90,7 @@ export const daySayings = {
   "pour.washout-unknown": (told) => `${place(told)}: say where truck and pump wash out; it is caustic and may not run off`,
   "pour.call-off": (told) => {
     const cut = figure(told.detail, "cutOff_min");
-    const at = `${Math.floor(cut / 60)}:${String(cut % 60).padStart(2, "0")}`;
+    const at = clockWords(cut);
     return `${place(told)}: it can be called off without cost until ${at} on the day before that ${told.voice.thing("calendars", text(told.detail, "calendar"))} works`;
   },
   "pour.call-off-unknown": (told) =>

@@ -1,0 +1,33 @@
+import { expect, inject, test } from "vitest";
+import { wall, withBrowser, words } from "./app";
+
+const app = withBrowser();
+
+test("dates follow the machine's language, and what is chosen goes before it; it is kept", async () => {
+  const page = await app.example(wall, { locale: "en-US" });
+  const headline = page.locator("h2").filter({ hasText: /^Finishes/ });
+  expect(await words(headline)).toMatch(/^Finishes \w{3} \w{3} \d+/);
+  await page.getByRole("button", { name: "look", exact: true }).click();
+  await page.getByRole("button", { name: "Sat 26 Jun, 15:30" }).click();
+  expect(await words(headline)).toMatch(/^Finishes \w{3} \d+ \w{3}/);
+  await page.getByRole("dialog", { name: "Look" }).getByRole("button", { name: "close" }).click();
+  await page.goto(inject("app"));
+  await headline.waitFor();
+  expect(await words(headline)).toMatch(/^Finishes \w{3} \d+ \w{3}/);
+});
+
+test("larger text and the look for sunlight are set at once and kept", async () => {
+  const page = await app.example(wall);
+  const of = (name: string) => page.evaluate((key) => getComputedStyle(document.documentElement).getPropertyValue(key), name);
+  await page.getByRole("button", { name: "look", exact: true }).click();
+  await page.getByRole("button", { name: "largest" }).click();
+  await page.getByRole("button", { name: "sunlight" }).click();
+  expect(await of("--paper")).toBe("#ffffff");
+  expect(await page.evaluate(() => getComputedStyle(document.documentElement).fontSize)).toBe("20.8px");
+  await page.reload();
+  await page
+    .getByText(/^Finishes /)
+    .first()
+    .waitFor();
+  expect(await of("--paper")).toBe("#ffffff");
+});
