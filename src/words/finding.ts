@@ -8,6 +8,7 @@ import { partSayings } from "./build/parts";
 import { pourSayings as writtenPourSayings } from "./build/pours";
 import type { Sayings, Told } from "./build/sayings";
 import { clockSayings } from "./clock";
+import { answerSayings } from "./kits/answers";
 import { compareSayings, planSayings } from "./plan/findings";
 import { cureSayings } from "./pour/cure-findings";
 import { daySayings } from "./pour/day-findings";
@@ -29,6 +30,7 @@ export const sayings: Sayings = {
   ...planSayings,
   ...compareSayings,
   ...pourSayings,
+  ...answerSayings,
 };
 
 /**

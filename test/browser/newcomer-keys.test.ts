@@ -46,7 +46,7 @@ test("from an empty app to a slab with a roof on it by keys alone, with its orde
   await page.keyboard.press("Escape");
   await page.keyboard.press("a");
   await page.getByRole("heading", { name: "Add to the build" }).waitFor();
-  await keys.press(/^Small roof on posts A/);
+  await keys.press(/^Small roof A/);
   await keys.press(/^take .* out of the build/);
   await keys.press("take it out");
   await page.getByRole("heading", { name: "Add to the build" }).waitFor();

@@ -5,7 +5,11 @@ test.each([
   ["Column", [], "Column A"],
   ["Column", ["Column A", "column b"], "Column C"],
   ["Wall, formed on two sides", [], "Wall A"],
-  ["Trench (conduit and cable)", ["Trench A"], "Trench B"],
+  ["Trench to the house with conduit and cable", ["Trench A"], "Trench B"],
+  ["Slab on a timber deck", [], "Slab A"],
+  ["Slab (on the ground)", ["Slab A"], "Slab B"],
+  ["Layout and utility marks", [], "Layout A"],
+  ["Small timber building", [], "Small timber building A"],
 ])("the next %s beside %j is %s", (kit, taken, name) => {
   expect(freshName(kit, taken)).toBe(name);
 });

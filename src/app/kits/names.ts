@@ -1,7 +1,10 @@
+/** What a kit's name says first: "Slab" of "Slab on a timber deck". */
+const shortOf = (kit: string): string => kit.split(/[,(]| (?:on|in|to|with|and|of|from) /)[0]?.trim() || kit;
+
 /** "Column A", then "Column B": names follow one another by letters, then by numbers. */
 export function freshName(kit: string, taken: Iterable<string>): string {
   const used = new Set([...taken].map((name) => name.trim().toLowerCase()));
-  const short = kit.split(/[,(]/)[0]?.trim() || kit;
+  const short = shortOf(kit);
   for (const letter of "ABCDEFGHIJKLMNOPQRSTUVWXYZ") {
     const name = `${short} ${letter}`;
     if (!used.has(name.toLowerCase())) return name;

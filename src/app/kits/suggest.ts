@@ -18,7 +18,7 @@ const joint: Readonly<Record<OfferKind, string>> = {
   walks: "on",
   cast: "cast into",
   trench: "in",
-  dry: "inside",
+  dry: "for",
   scaffold: "from",
 };
 
