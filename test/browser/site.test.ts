@@ -97,10 +97,10 @@ test("numbers of what there is take only numbers; what uses a thing is listed, a
     .getByText(/“9\.4” is not a volume; write it with its unit/)
     .waitFor();
   await yields.fill("9.4 L");
-  await page.getByRole("button", { name: "where from?, concrete of one Bags of mix" }).click();
-  await page.getByLabel("Where it comes from, concrete of one Bags of mix").selectOption("product sheet");
-  await page.getByRole("button", { name: "done, concrete of one Bags of mix" }).click();
-  await page.getByRole("button", { name: "from: product sheet, concrete of one Bags of mix" }).waitFor();
+  await page.getByRole("button", { name: "where from? for concrete of one Bags of mix" }).click();
+  await page.getByLabel("Where it comes from: concrete of one Bags of mix").selectOption("product sheet");
+  await page.getByRole("button", { name: "done saying where from, for concrete of one Bags of mix" }).click();
+  await page.getByRole("button", { name: "from: product sheet for concrete of one Bags of mix" }).waitFor();
   await line.getByRole("button", { name: "Shores and joists" }).click();
   await page.getByRole("complementary").getByRole("heading", { name: "Shores and joists" }).waitFor();
 });
@@ -132,10 +132,10 @@ test("twelve months are written down once all are there; until then what is type
     .waitFor();
   await fields.nth(23).blur();
   expect(await fields.nth(23).inputValue()).toBe("58 °F");
-  await page.getByRole("button", { name: "where from?, usual temperatures" }).click();
-  await page.getByLabel("Where it comes from, usual temperatures").selectOption("measured");
-  await page.getByRole("button", { name: "done, usual temperatures" }).click();
-  await page.getByRole("button", { name: "from: measured, usual temperatures" }).waitFor();
+  await page.getByRole("button", { name: "where from? for usual temperatures" }).click();
+  await page.getByLabel("Where it comes from: usual temperatures").selectOption("measured");
+  await page.getByRole("button", { name: "done saying where from, for usual temperatures" }).click();
+  await page.getByRole("button", { name: "from: measured for usual temperatures" }).waitFor();
   await page.getByLabel("Low", { exact: true }).fill("30 °F");
   await page.getByLabel("High", { exact: true }).fill("39 °F");
   await page.getByRole("button", { name: "write it down" }).click();
@@ -167,11 +167,11 @@ test("what rests on a guess is counted and listed; said to be measured, it stays
   const lead = view(page).locator(".lead");
   expect(await words(lead)).toMatch(/^105 figures rest on a guess of your own/);
   expect(await words(view(page))).not.toContain("pour-porch");
-  await page.getByRole("button", { name: "from: own guess, Outer form, weight" }).click();
-  await page.getByLabel("Where it comes from, Outer form, weight").selectOption("in other words");
-  await page.getByLabel("Where it comes from in other words, Outer form, weight").fill("scales at the yard");
+  await page.getByRole("button", { name: "from: own guess for Outer form, weight" }).click();
+  await page.getByLabel("Where it comes from: Outer form, weight").selectOption("in other words");
+  await page.getByLabel("Where it comes from in other words: Outer form, weight").fill("scales at the yard");
   expect(await words(lead)).toMatch(/^104 figures/);
-  await page.getByRole("button", { name: "done, Outer form, weight" }).click();
+  await page.getByRole("button", { name: "done saying where from, for Outer form, weight" }).click();
   expect(await page.evaluate(() => document.activeElement?.textContent)).toContain("from: scales at the yard");
   await page.getByRole("button", { name: "scales at the yard (1)" }).click();
   await view(page).getByRole("button", { name: "Outer form", exact: true }).click();
@@ -194,7 +194,7 @@ test("a later order makes no delivery earlier: the order-by date follows the lea
   expect(await lead.inputValue()).toBe("soon");
   await lead.fill("8 days");
   await expect.poll(() => words(row)).toContain("order by Thu 13 May");
-  await page.getByRole("button", { name: "from: supplier, From order to arrival" }).waitFor();
+  await page.getByRole("button", { name: "from: supplier for From order to arrival" }).waitFor();
   await page.getByRole("checkbox", { name: "ordered" }).check();
   await expect.poll(() => words(row)).toContain("ordered · here Sat 22 May");
   await page.getByLabel("add: brings into stock").selectOption({ label: "Adjustable shore" });

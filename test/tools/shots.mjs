@@ -22,6 +22,7 @@ const views = [
   ["whole", "w"],
   ["forms", "3"],
   ["cure", "4"],
+  ["site", "6"],
   ["next", "5"],
 ];
 

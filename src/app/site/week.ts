@@ -117,6 +117,3 @@ export function daysWords(week: Week, order: readonly number[]): string {
   const short = (row: number | undefined): string => weekdays[order[row ?? 0] ?? 0]?.short ?? "";
   return runs.map((run) => (run.length > 2 ? `${short(run[0])} to ${short(run.at(-1))}` : run.map(short).join(", "))).join(", ");
 }
-
-/** Hours that a week holds. */
-export const hoursIn = (week: Week): number => week.flat().reduce((sum, { from_min, to_min }) => sum + to_min - from_min, 0) / 60;
