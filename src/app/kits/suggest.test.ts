@@ -31,6 +31,15 @@ test("a column is suggested on a footing, a slab on the columns, and neither on 
   expect(names(columns, buildOf(columns).parts[0]?.id)).toEqual([]);
 });
 
+test("what stands on a part comes before what is cast into it, and what the build has already comes later", () => {
+  const slab = withPart(columns, "deck-slab", "Slab A");
+  const of = buildOf(slab).parts.at(-1)?.id;
+  const ids = suggestions(slab, buildOf(slab).parts, of).map(({ kit }) => kit.id);
+  expect(ids.indexOf("post-roof")).toBeGreaterThanOrEqual(0);
+  expect(ids.indexOf("post-roof")).toBeLessThan(ids.indexOf("column"));
+  expect(ids.indexOf("column")).toBeLessThan(ids.indexOf("house-trench"));
+});
+
 test("a suggestion names the offers that it joins, by question, and they can be put in as they are", () => {
   const [first] = suggestions(columns, buildOf(columns).parts).filter(({ kit }) => kit.id === "deck-slab");
   expect(first).toBeDefined();

@@ -22,20 +22,24 @@ const joint: Readonly<Record<OfferKind, string>> = {
   scaffold: "from",
 };
 
+/** What carries something is what a structure grows on; all else goes beside or into it. */
+const carries: readonly OfferKind[] = ["bears", "top", "walks"];
+
 /** Names of the parts that offer, each once. */
 const namesOf = (offers: readonly KeyedOffer[], parts: readonly Part[]): readonly string[] => [
   ...new Set(offers.map((offer) => parts.find(({ id }) => id === offer.part)?.name ?? offer.name)),
 ];
 
 /**
- * What usually goes on with what is there: kits that join something nothing is joined to yet, those first that cannot do without it.
+ * What usually goes on with what is there: kits that join something nothing is joined to yet. First what stands on it, and of that what the build has none of yet.
  * @param of a part: only what joins that one
  */
 export function suggestions(document: unknown, parts: readonly Part[], of?: string): readonly Suggestion[] {
   const joined = new Set(
     parts.flatMap(({ answers }) => Object.values(answers).flatMap((answer) => (typeof answer === "object" ? answer : []))),
   );
-  const found = kits.flatMap((kit): (Suggestion & { readonly needs: boolean })[] => {
+  const used = new Set(parts.map(({ kit }) => kit));
+  const found = kits.flatMap((kit): (Suggestion & { readonly rank: number })[] => {
     // Of several questions for what it joins, the first that something free answers.
     for (const { ask, choices } of formOf(document, kit.id, {})) {
       if (ask.kind !== "joins") continue;
@@ -43,11 +47,12 @@ export function suggestions(document: unknown, parts: readonly Part[], of?: stri
       const [first] = free;
       if (!first || free.length < ask.least || (of !== undefined && !free.some(({ part }) => part === of))) continue;
       const where = `${joint[first.kind]} ${listed(namesOf(free, parts))}`;
-      return [{ kit, joins: { [ask.key]: free.map(({ key }) => key) }, where, needs: ask.least > 0 }];
+      const rank = (carries.includes(first.kind) ? 0 : 2) + (used.has(kit.id) ? 1 : 0);
+      return [{ kit, joins: { [ask.key]: free.map(({ key }) => key) }, where, rank }];
     }
     return [];
   });
-  return [...found.filter(({ needs }) => needs), ...found.filter(({ needs }) => !needs)];
+  return found.sort((a, b) => a.rank - b.rank);
 }
 
 /** Kits that offer what a question wants, for where the build has none of it yet: told from one part of each with its usual answers. */
