@@ -44,6 +44,6 @@ export {
   riseWords,
 } from "./pour/members";
 export { careSentences, groundWords, removalSentence, removalState } from "./pour/removals";
-export { type BodyChange, bodiesSentence, stateWords, structureSentence } from "./structure";
+export { type BodyChange, bodiesSentence, carryingCaution, stateWords, structureSentence } from "./structure";
 export { counted, listed, quoted, sentence, spelled } from "./text";
 export { voice, workWords } from "./voice";

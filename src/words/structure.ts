@@ -51,6 +51,10 @@ export function structureSentence(day: string, changes: readonly BodyChange[]): 
   return `${day}. ${said.join(" ")}`;
 }
 
+/** Stands beside a drawing on which something is told as carrying. */
+export const carryingCaution =
+  "Carrying is what the plan expects. It is no release to strip or to load: Cure says what has been shown, and the engineer or the code what is needed.";
+
 /** What a drawing of bodies rests on, where they are not written. */
 export const bodiesSentence = {
   written: "",
