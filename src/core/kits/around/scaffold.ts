@@ -39,8 +39,9 @@ function members(given: Given): Lists {
   const area_m2 = (long_mm * high_mm) / 1e6;
   const { bays, lifts, frames } = framesFor(long_mm, high_mm);
   const own = answers.choice("frames") === "own";
-  const serves = answers.joins("serves");
-  const ways = [`${id("platform")}.ladder`, ...new Set(serves.map(({ place }) => place))];
+  // A face that is reached from the ground stays so: the ground itself waits for no scaffold.
+  const serves = answers.joins("serves").flatMap(({ place }) => (place === ground ? [] : [place]));
+  const ways = [`${id("platform")}.ladder`, ...new Set(serves)];
   const pays = own ? "its own" : "hired: every week it stands costs";
   return {
     stock: [{ id: id("frames"), name: called("scaffold frames"), unit: "frame", inHand: own ? frames : 0 }],
