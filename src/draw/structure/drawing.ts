@@ -120,7 +120,7 @@ function captionMarks(sentence: string, top: number, width: number, text: number
   const lines = sentence === "" ? [] : wrap(sentence, width, text);
   return {
     marks: lines.map((line, index) =>
-      words(`caption ${index}`, "text-soft", { text: line, x: 0, y: top + (index + 0.9) * text * 1.3, size: text }),
+      words(`caption ${index}`, "text-soft", { text: line, x: 0, y: top + (index + 0.8) * text * 1.3, size: text }),
     ),
     bottom: top + lines.length * text * 1.3,
   };

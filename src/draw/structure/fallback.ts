@@ -33,28 +33,50 @@ const gap_mm = 600;
 const alike = 4;
 
 function laidOut(build: Build): Solid[] {
-  let x = 0;
-  return build.pours.flatMap((pour) =>
+  const all = build.pours.flatMap((pour) =>
     pour.elements.flatMap((element) =>
-      Array.from({ length: Math.min(alike, element.number) }, (_, copy): Solid => {
-        const body = bodyOf(element);
-        const from = x;
-        x += body.size_mm.long + gap_mm;
-        return {
+      Array.from(
+        { length: Math.min(alike, element.number) },
+        (_, copy): Solid => ({
           ...bare,
           id: `${pour.id} ${element.id} ${copy}`,
           name: element.name,
-          ...body,
-          at_mm: { x: from + body.size_mm.long / 2, y: 0, z: 0 },
+          ...bodyOf(element),
           pour: pour.step,
           ...partsOf(build, element),
-        };
-      }),
+        }),
+      ),
     ),
   );
+  return inRows(all);
 }
 
-const bare = { thick_mm: null, steps: null, turn_deg: 0, pour: null, pieces: [], form: [], bars: [], places: [] } as const;
+/** Side by side in rows, the first in front, about twice as long as deep together. */
+function inRows(all: readonly Solid[]): Solid[] {
+  const ground = all.reduce((sum, { size_mm }) => sum + (size_mm.long + gap_mm) * (size_mm.wide + gap_mm), 0);
+  const longest = Math.max(Math.sqrt(2 * ground), ...all.map(({ size_mm }) => size_mm.long));
+  let [x, y, deep] = [0, 0, 0];
+  return all.map((solid) => {
+    const { long, wide } = solid.size_mm;
+    if (x > 0 && x + long > longest) [x, y, deep] = [0, y + deep + gap_mm, 0];
+    const from = x;
+    x += long + gap_mm;
+    deep = Math.max(deep, wide);
+    return { ...solid, at_mm: { x: from + long / 2, y: y + wide / 2, z: 0 } };
+  });
+}
+
+const bare = {
+  at_mm: { x: 0, y: 0, z: 0 },
+  thick_mm: null,
+  steps: null,
+  turn_deg: 0,
+  pour: null,
+  pieces: [],
+  form: [],
+  bars: [],
+  places: [],
+} as const;
 
 /** Shape and size of an element; the batter of a wall and the waist of a stair are left out. */
 function bodyOf({ shape }: PourElement): Pick<Solid, "shape" | "size_mm"> & Partial<Pick<Solid, "thick_mm" | "steps">> {
