@@ -1,5 +1,4 @@
 export { openDatabase } from "./database";
-export type { Mooring } from "./lifeboat";
 export { Others } from "./others";
 export { type KeptName, type ListPort, StoreError, type StoreTrouble, type Version, type VersionNote } from "./port";
 export { Shelf, type ShelfOptions, type Storage, type Taken } from "./shelf";

@@ -28,7 +28,7 @@ export interface Kept {
 }
 
 /** What was added since: only the entries, unless these no longer join on. */
-export type Since = { readonly entries: readonly Entry[] } | Kept;
+type Since = { readonly entries: readonly Entry[] } | Kept;
 
 /** A build as the list of kept builds shows it. */
 export interface Card {
@@ -66,7 +66,7 @@ export interface Version extends VersionNote {
 }
 
 /** What the list of builds shows of a build, as it is after a write. */
-export type Named = Pick<Card, "name" | "changed_ms">;
+type Named = Pick<Card, "name" | "changed_ms">;
 
 /**
  * What autosave needs of a database. Every promise settles only once the data is on disk or the attempt has failed, and it fails with a

@@ -1,6 +1,6 @@
 import { Lease, type LeasePort, type LeaseState, type TabMessage, tabsVersion } from "./lease";
 import { boarded, type Mooring } from "./lifeboat";
-import { type ListPort, type Port, StoreError, type StoreTrouble, type Version } from "./port";
+import { type Kept, type ListPort, type Port, StoreError, type StoreTrouble, type Version } from "./port";
 import { replay } from "./restore";
 import { Saver, type SaveState, type Whole } from "./saver";
 
@@ -78,6 +78,8 @@ export class Shelf<State> {
   /** A kept build; to be looked at only where another tab has it. Throws StoreError: newer, failed. */
   async take(key: string): Promise<Taken<State> | null> {
     await this.#saver?.flush();
+    // Looked at before what is open is let go of.
+    if (!(await this.#load(key))) return null;
     return this.#open(key, await this.#lease.take(key));
   }
 
@@ -173,12 +175,10 @@ export class Shelf<State> {
   }
 
   async #open(key: string, mine: boolean): Promise<Taken<State> | null> {
-    const { apply, tab, format, mooring, onSave } = this.#options;
-    const port = this.port;
-    if (port === null) throw new StoreError(this.trouble ?? "failed");
-    const found = await port.load(key);
-    if (found === null) return null;
-    if (found.snapshot.format > format) throw new StoreError("newer");
+    const { apply, tab, mooring, onSave } = this.#options;
+    const { port } = this;
+    const found = await this.#load(key);
+    if (found === null || port === null) return null;
     const { state, seq } = replay(found, apply);
     const boat = mine ? boarded(found, mooring.get(key)) : found;
     const whole = boat === found ? state : replay(boat, apply).state;
@@ -194,6 +194,13 @@ export class Shelf<State> {
     onSave({ kind: "saved" });
     for (const entry of boat.entries) if (entry.seq > seq) saver?.record(entry.action, this.#whole(whole));
     return { key, state: whole, mine };
+  }
+
+  async #load(key: string): Promise<Kept | null> {
+    if (this.port === null) throw new StoreError(this.trouble ?? "failed");
+    const found = await this.port.load(key);
+    if (found !== null && found.snapshot.format > this.#options.format) throw new StoreError("newer");
+    return found;
   }
 
   #start(key: string, seq: number): Saver | null {

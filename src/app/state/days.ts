@@ -1,3 +1,5 @@
+import { saidDay, saidTime, saidYearDate } from "../../core/clock";
+
 /** How long what was thrown away, and each day's last state, can be brought back. */
 export const keptDays = 30;
 export const day_ms = 86_400_000;
@@ -12,37 +14,22 @@ export function localDay(at_ms: number): string {
   return `${at.getFullYear()}-${two(at.getMonth() + 1)}-${two(at.getDate())}`;
 }
 
-const language = (): string => {
-  try {
-    return Intl.DateTimeFormat.supportedLocalesOf(navigator.language)[0] ?? "en-US";
-  } catch {
-    return "en-US";
-  }
-};
+/** "Tue 4 May 2027" of the day at the machine's own place, as dates are said. */
+export function dayWords(at_ms: number): string {
+  const at = new Date(at_ms);
+  const [weekday] = saidDay(at.getDay(), at.getDate()).split(" ");
+  return `${weekday} ${saidYearDate(at.getDate(), at.getMonth() + 1, String(at.getFullYear()))}`;
+}
 
-const format = (options: Intl.DateTimeFormatOptions): ((at_ms: number) => string) => {
-  let made: Intl.DateTimeFormat | null = null;
-  return (at_ms) => {
-    made ??= new Intl.DateTimeFormat(language(), options);
-    return made.format(at_ms);
-  };
-};
-
-/** "Tue, May 4, 2027" as the builder's own machine writes dates. */
-export const dayWords = format({ weekday: "short", day: "numeric", month: "short", year: "numeric" });
-/** The same with the time of day. */
-export const momentWords = format({
-  weekday: "short",
-  day: "numeric",
-  month: "short",
-  year: "numeric",
-  hour: "numeric",
-  minute: "2-digit",
-});
+/** "Tue 4 May 2027, 15:30". */
+export function momentWords(at_ms: number): string {
+  const at = new Date(at_ms);
+  return `${dayWords(at_ms)}, ${saidTime(at.getHours() * 60 + at.getMinutes())}`;
+}
 
 /** "640 bytes", "48 kB", "2.1 MB": powers of ten, as disks are sold. */
 export function sizeWords(bytes: number): string {
   if (bytes < 1000) return `${bytes} bytes`;
-  if (bytes < 1_000_000) return `${Math.round(bytes / 1000)} kB`;
+  if (bytes < 999_500) return `${Math.round(bytes / 1000)} kB`;
   return `${(bytes / 1_000_000).toFixed(1)} MB`;
 }

@@ -1,5 +1,4 @@
 import { begin, type History } from "../../core/edit";
-import { buildFileText } from "../../files";
 import type { KeptName, StoreTrouble, Taken, Version } from "../../store";
 import type { BuildDesk } from "./build-desk.svelte";
 import { day_ms, keptDays, localDay } from "./days";
@@ -7,13 +6,13 @@ import type { Selection } from "./desk";
 import { Durability } from "./durable.svelte";
 import type { Action } from "./history";
 import { copyOf, type Keeping, openKeeping } from "./keeping";
+import { Looks } from "./looks";
 import { nameOf } from "./names";
 import { remembered, rememberedHere, rememberHere } from "./stored";
 import { mayPass, troubleOf, troubleSentence } from "./trouble";
 import { Versions } from "./versions.svelte";
 
-/** Wait after a change until cover and size are made again, and after a failure until saving is tried again. */
-const leisure_ms = 4000;
+/** After a failure saving is tried again by itself. */
 const retry_ms = 15_000;
 
 export interface KeeperOptions {
@@ -34,7 +33,7 @@ export class Keeper {
   #keeping: Keeping | null = null;
   /** When the open build was last changed, before or in this page. */
   #changed_ms = 0;
-  #leisure: ReturnType<typeof setTimeout> | undefined;
+  readonly #looks: Looks;
   #retry: ReturnType<typeof setTimeout> | undefined;
   /** Another tab changes the open build. */
   theirs = $state(false);
@@ -53,6 +52,16 @@ export class Keeper {
       options.desk,
       () => ({ port: this.#keeping?.shelf.port ?? null, key: this.key }),
       () => this.#lock(),
+    );
+    this.#looks = new Looks(
+      () => {
+        const { key, theirs, versions } = this;
+        const { build } = options.desk;
+        const port = this.#keeping?.shelf.port;
+        if (key === null || !port || build === null || theirs || versions.looking) return null;
+        return { port, key, build, document: versions.present.document };
+      },
+      () => this.refresh(),
     );
   }
 
@@ -97,7 +106,7 @@ export class Keeper {
     if (newer) void this.#keeping?.shelf.leave();
     else this.#keeping?.shelf.begin(work);
     this.#keyed();
-    this.#soon();
+    this.#looks.soon();
     this.#options.opened();
   }
 
@@ -122,12 +131,13 @@ export class Keeper {
     this.#changed_ms = now_ms;
     this.#keeping?.shelf.record(action, after, version);
     this.durable.askOnce();
-    this.#soon();
+    this.#looks.soon();
   }
 
   async open(key: string): Promise<void> {
     this.#putDown();
-    await this.#fetch(() => this.#keeping?.shelf.take(key) ?? Promise.resolve(null), null);
+    if (await this.#fetch(() => this.#keeping?.shelf.take(key) ?? Promise.resolve(null), null)) return;
+    this.#options.tell(troubleSentence("gone"));
   }
 
   async takeOver(): Promise<void> {
@@ -221,12 +231,13 @@ export class Keeper {
     }
   }
 
-  async #fetch(take: () => Promise<Taken<History> | null>, selected: Selection | null): Promise<void> {
+  /** False where there is nothing of that key; what goes wrong is told. */
+  async #fetch(take: () => Promise<Taken<History> | null>, selected: Selection | null): Promise<boolean> {
     const { desk, opened } = this.#options;
     try {
       const taken = await take();
       await this.refresh();
-      if (taken === null) return;
+      if (taken === null) return false;
       this.versions.forget();
       desk.load(taken.state, selected);
       this.newer = false;
@@ -238,6 +249,7 @@ export class Keeper {
     } catch (error) {
       this.#options.tell(troubleSentence(troubleOf(error)));
     }
+    return true;
   }
 
   #keyed(): void {
@@ -249,37 +261,9 @@ export class Keeper {
     this.#options.desk.readOnly = this.theirs || this.newer || this.versions.looking !== null;
   }
 
-  #soon(): void {
-    clearTimeout(this.#leisure);
-    this.#leisure = setTimeout(() => requestIdle(() => this.#describe()), leisure_ms);
-  }
-
   /** Cover and size of the build that is open, before another is. */
   #putDown(): void {
-    this.#describe();
+    this.#looks.now();
     this.versions.forget();
   }
-
-  /** Says in the list what the open build looks like. What is missing for want of room is made again another time. */
-  #describe(): void {
-    clearTimeout(this.#leisure);
-    const { key } = this;
-    const { plan, planOf } = this.#options.desk;
-    const port = this.#keeping?.shelf.port;
-    if (key === null || !port || this.theirs || this.versions.looking || plan === null || planOf === null) return;
-    const { document } = this.versions.present;
-    const made = async (): Promise<void> => {
-      const { coverOf } = await import("./cover");
-      const size_bytes = new TextEncoder().encode(buildFileText(document)).length;
-      await port.describe(key, { cover: coverOf(planOf, plan), size_bytes });
-      await this.refresh();
-    };
-    void made().catch(() => undefined);
-  }
 }
-
-/** Not every browser says when it has time. */
-const requestIdle = (work: () => void): void => {
-  if ("requestIdleCallback" in globalThis) requestIdleCallback(work);
-  else work();
-};
