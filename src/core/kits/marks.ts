@@ -15,7 +15,7 @@ interface Asked {
   readonly renewed: boolean;
 }
 
-/** How near a mark is dug by hand only: 24 in; states ask for 18 to 30 in (from memory). */
+/** How near a mark is dug by hand only: two feet on either side (read in safety pages of utilities and towns); states differ. */
 const handDig_mm = 609.6;
 
 export const handDigCaution = (units: "us" | "metric"): string =>

@@ -34,7 +34,7 @@ describe.each(["us", "metric"] as const)("a scaffold in %s", (units) => {
     expect(holds(units, columns({ frames: "own" })).build.deliveries.some(({ id }) => id === "scaffold-hire")).toBe(false);
   });
 
-  test("narrower than a quarter of its height it is tied: 29 CFR 1926.451 (c)(1), from memory", () => {
+  test("narrower than a quarter of its height it is tied: 29 CFR 1926.451 (c)(1)", () => {
     const said = (answers: object) => {
       const { build } = holds(units, [["scaffold", "Scaffold", answers as never]]);
       return build.steps[build.at.step.get("scaffold-set")!]!.cautions.some((caution) => caution.includes("tied"));

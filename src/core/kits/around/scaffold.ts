@@ -4,7 +4,7 @@ import type { Given, Kit, Made } from "../kit";
 import { saidAsk, unsaid } from "../said";
 import { type Lists, levelAt, namer, ordered } from "../together";
 
-/** Guards from here up, and a base a quarter of the height or ties: 29 CFR 1926.451 (g)(1), (c)(1) (from memory). Local rules may ask for guards lower down. */
+/** Guards from here up, and a base a quarter of the height or ties: 29 CFR 1926.451 (g)(1), read in lessons quoting it, and (c)(1), read in the agency's letter of 8 April 2005. Local rules may ask for guards lower down. */
 export const guardFrom_mm = { us: 3048, metric: 3000 } as const;
 export const leastBase = 1 / 4;
 

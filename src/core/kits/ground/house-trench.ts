@@ -106,7 +106,7 @@ function laid(given: Given): Lists {
         needs: [id("goods")],
         materials: [`${size} conduit, sweeps, glue, ${formatLength(given.answers.length_mm("long") * 1.1, given.units)} of it`],
         cautions: [
-          "Earth cover over conduit or cable is the local code's: 18 in over plastic conduit is usual (from memory). Power and telephone never share one.",
+          "Earth cover over conduit or cable is the local code's; Table 300.5 of the NEC asks for 18 in (450 mm) over plastic conduit in most yards. Power and telephone never share one.",
         ],
         notes: "Long sweeps, no more than four quarter bends between pulls; both ends capped.",
       },

@@ -84,7 +84,7 @@ export function roofed(given: Given, roof: RoofOf): Lists {
             leansOn: roof.scaffold.after.map((piece) => ({ piece })),
             needs: [id("frames")],
             cautions: [
-              `On sole plates, level, tied to what stands. Guards from ${units === "us" ? "10 ft" : "3 m"} at the latest (from memory); earlier where local rules say so.`,
+              `On sole plates, level, tied to what stands. Guards from ${units === "us" ? "10 ft" : "3 m"} at the latest (29 CFR 1926.451); earlier where local rules say so.`,
             ],
           },
           {

@@ -17,7 +17,7 @@ export const shellRates = ["sill", "frame-wall", "tip-wall", "braces-down", "she
 
 /** A wall framed of studs at 16 in with plates, unsheathed, for each area: common practice, no source. */
 const mass_kg_m2: Readonly<Record<string, number>> = { "2x4": 9, "2x6": 14 };
-/** What one pair of hands tips up of it: half a lying wall is on the ground. 51 lb a person is the load constant of the NIOSH lifting equation (1991, from memory). */
+/** What one pair of hands tips up of it: half a lying wall is on the ground. 51 lb (23 kg) a person is the load constant of the revised NIOSH lifting equation, for an ideal lift (read in pages that quote it). */
 const eachLifts_kg = 23;
 
 /** How long a section may be so that the hands there are tip it up, and how many sections that makes of a wall. */

@@ -92,7 +92,7 @@ test("no section weighs more at its lifted end than its hands may lift", () => {
       fc.integer({ min: 2, max: 8 }),
       (long, high, studs, hands) => {
         const { number, mass_kg } = sectionsOf(long, high, studs, hands);
-        // Half the section is on the ground; 23 kg each is the load constant of the NIOSH lifting equation (1991, from memory).
+        // Half the section is on the ground; 23 kg each is the load constant of the revised NIOSH lifting equation.
         expect(mass_kg / 2).toBeLessThanOrEqual(23 * hands + 1e-9);
         // With one section fewer it would be too much, unless there is only one.
         if (number > 1) expect((mass_kg * number) / (number - 1) / 2).toBeGreaterThan(23 * hands);
