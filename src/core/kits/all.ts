@@ -7,6 +7,9 @@ import { trialCasting } from "./before/trial-casting";
 import { column } from "./concrete/column";
 import { deckSlab } from "./concrete/deck-slab";
 import { footing } from "./concrete/footing";
+import { groundSlab } from "./concrete/ground-slab";
+import { retainingWall } from "./concrete/retaining-wall";
+import { wall } from "./concrete/wall";
 import { drainLine } from "./ground/drain-line";
 import { houseTrench } from "./ground/house-trench";
 import type { Kit } from "./kit";
@@ -23,6 +26,9 @@ export const kits: readonly Kit[] = [
   drainLine,
   footing,
   column,
+  wall,
+  retainingWall,
+  groundSlab,
   deckSlab,
   postRoof,
   smallBuilding,

@@ -14,6 +14,7 @@ export interface DeckSize {
   readonly deep_mm: number;
   /** From the ground to the soffit. */
   readonly under_mm: number;
+  readonly buggies?: boolean;
   readonly sheathing?: object;
 }
 
@@ -29,8 +30,8 @@ const aboveAndBelow_mm = 330;
 const leastShore_mm = 300;
 
 /** Deck for concrete so deep: joists at 12 in, stringers of two 2x6, 4x4 shores so close that a plank under each brings no more on weak ground than it carries. */
-export function deckForm(making: Making, { deep_mm, under_mm, sheathing }: DeckSize, from: Lumber): DeckDesign {
-  const load_psf = Math.max(100, (150 * deep_mm) / 304.8 + 12 + 50);
+export function deckForm(making: Making, { deep_mm, under_mm, sheathing, buggies = false }: DeckSize, from: Lumber): DeckDesign {
+  const load_psf = Math.max(buggies ? 125 : 100, (150 * deep_mm) / 304.8 + 12 + (buggies ? 75 : 50));
   const grid_in = making.either(3, 75 / 25.4);
   const salvaged = from === "salvaged";
   const joists_in = deep_mm > 200 || salvaged ? 9 : 12;
@@ -60,6 +61,7 @@ export function deckForm(making: Making, { deep_mm, under_mm, sheathing }: DeckS
       level: true,
       ground: "firm",
     },
+    ...(buggies ? { buggies } : {}),
     brace: brace(making, shore_mm, from, 900, "stake", making.either("2000 lb", "8.9 kN")),
   };
   return { form, shores_mm: shores_in * 25.4, stringers_mm: wide_in * 25.4, shore_mm };

@@ -91,7 +91,7 @@ export function addPieces({ making, sizes, on, design, guarded }: Deck): void {
   const [below, ground] = [own("below"), given.common("ground")];
   const inUnder = (piece: string) => [{ place: below }, { place: below, need: "unit", piece }];
   const longest_mm = answers.length_mm("longest");
-  const sheet_mm = Math.min(1220, Math.max(answers.length_mm("wayWide"), answers.length_mm("wayHigh")) - 50);
+  const sheet_mm = Math.min(1220, longest_mm, Math.max(answers.length_mm("wayWide"), answers.length_mm("wayHigh")) - 50);
   const size = (long_mm: number, wide_mm: number, thick_mm: number) => ({
     long: making.mm(Math.min(long_mm, longest_mm)),
     wide: making.mm(wide_mm),

@@ -64,7 +64,7 @@ function make(given: Given): Made {
   const sizes = sizesOf(answers);
   const { long_mm, wide_mm, thick_mm, span_mm, at_mm } = sizes;
   const on = answers.joins("on");
-  const design = deckForm(making, { deep_mm: thick_mm, under_mm: at_mm.z }, lumberOf(making));
+  const design = deckForm(making, { deep_mm: thick_mm, under_mm: at_mm.z, buggies: answers.yes("buggies") }, lumberOf(making));
   const deck: Deck = {
     making,
     sizes,
@@ -91,7 +91,7 @@ function make(given: Given): Made {
         number: 1,
         shape: { kind: "deck slab", long_mm, wide_mm, thick_mm },
         faces: [{ face: "soffit", against: "form", visible: answers.yes("visible") }],
-        form: answers.yes("buggies") ? { ...design.form, buggies: true } : design.form,
+        form: design.form,
         bars: barsOf(sizes),
         pieces: [concrete, making.id("sheathing"), making.id("shores"), making.id("edges")],
       },

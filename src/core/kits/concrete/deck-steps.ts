@@ -26,7 +26,8 @@ export function addSteps(deck: Deck): void {
     leansOn: [...stuff.leansOn, ...carried],
     needs: stuff.needs,
     cautions: [overhead],
-    notes: "Sills level on firm ground that no rain softens; wedges in pairs, nailed; braced both ways before anything lies on them.",
+    notes:
+      "Sills level on firm ground that no rain softens; wedges in pairs, nailed; braced both ways before anything lies on them. Shores longer than what gets in there come as adjustable ones.",
   });
   step("joist", {
     name: `Stringers and joists of ${name}`,

@@ -15,7 +15,7 @@ import {
 } from "../../concrete";
 
 /** As forms are judged: l/360 and 1/16 in. */
-const sags: readonly Sag[] = [
+export const sags: readonly Sag[] = [
   { kind: "ratio", of: 360 },
   { kind: "fixed", inches: 1 / 16 },
 ];
@@ -51,9 +51,16 @@ export interface Uprights extends Beam {
   readonly spacing_mm: number;
 }
 
-/** An upright as one span under a pressure: more than it feels running through. */
-const uprightUnder = (up: Uprights, span_in: number, psf: number): MemberResult =>
-  lumberMember(up.section, up.pieces, up.allowed, 1, span_in, (psf * up.spacing_mm) / 304.8, sags);
+const worse = (a: MemberResult, b: MemberResult): MemberResult => (b.governs.of100 > a.governs.of100 ? b : a);
+
+/** A beam over one span, which sags and bends most, or over two, which are sheared most: the worse, however it runs. */
+export const beamUnder = (beam: Beam, span_in: number, line_lb_ft: number): MemberResult =>
+  worse(
+    lumberMember(beam.section, beam.pieces, beam.allowed, 1, span_in, line_lb_ft, sags),
+    lumberMember(beam.section, beam.pieces, beam.allowed, 2, span_in, line_lb_ft, sags),
+  );
+
+const uprightUnder = (up: Uprights, span_in: number, psf: number): MemberResult => beamUnder(up, span_in, (psf * up.spacing_mm) / 304.8);
 
 /** Bands and wales in this form carry at most so much of what they may, so that rounding and bearing find room. */
 const full = 94;
