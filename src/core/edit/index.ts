@@ -1,7 +1,13 @@
 export * from "./apply";
 export * from "./calendars";
+export { type Clip, clip, clipText, type Ref } from "./clip";
 export * from "./commands";
 export * from "./done";
+export * from "./group";
 export * from "./history";
+export { duplicate, type LeftBehind, type Pasted, paste } from "./paste";
 export * from "./pours";
+export { readClip } from "./read-clip";
 export * from "./remove";
+export * from "./remove-many";
+export * from "./split";

@@ -1,6 +1,6 @@
 import type { DocumentEdit } from "../base";
 import type { ListName, Part } from "../build";
-import { apply, type Lost } from "../edit";
+import { apply, type Lost, removeMany } from "../edit";
 import { kitOf } from "./all";
 import { settledAnswers } from "./answers";
 import { listOf, partsOf } from "./document";
@@ -9,7 +9,6 @@ import { isAboutGone, withoutGone } from "./gone";
 import type { RawAnswers, Unknown, Written } from "./kit";
 import { contextOf, joinsOf } from "./offers";
 import { idsMade, membersMade, missingCommons, writtenPart } from "./put-in";
-import { removal } from "./take-out";
 
 export interface Again {
   readonly edits: readonly DocumentEdit[];
@@ -58,7 +57,7 @@ function remade(document: unknown, part: Part, before: MadePart, after: MadePart
   }
   const unwanted = [...old].flatMap(([key, [list, made]]): (readonly [ListName, string])[] => (next.has(key) ? [] : [[list, made.id]]));
   edits.push({ path: ["parts", `id=${part.id}`], value: writtenPart({ ...part, made: idsMade(after) }) });
-  const taken = removal(apply(document, edits).document, unwanted);
+  const taken = removeMany(apply(document, edits).document, unwanted);
   return { edits: [...edits, ...taken.edits], lost: taken.lost, unknown: after.unknown };
 }
 
