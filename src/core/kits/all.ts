@@ -8,7 +8,9 @@ import { column } from "./concrete/column";
 import { deckSlab } from "./concrete/deck-slab";
 import { footing } from "./concrete/footing";
 import { groundSlab } from "./concrete/ground-slab";
+import { pier } from "./concrete/pier";
 import { retainingWall } from "./concrete/retaining-wall";
+import { stair } from "./concrete/stair";
 import { wall } from "./concrete/wall";
 import { drainLine } from "./ground/drain-line";
 import { houseTrench } from "./ground/house-trench";
@@ -25,11 +27,13 @@ export const kits: readonly Kit[] = [
   houseTrench,
   drainLine,
   footing,
+  pier,
   column,
   wall,
   retainingWall,
   groundSlab,
   deckSlab,
+  stair,
   postRoof,
   smallBuilding,
   scaffold,
