@@ -5,8 +5,8 @@ import { saidAsk, unsaid } from "../said";
 import { type Lists, levelAt, namer, ordered } from "../together";
 
 /** Guards from here up, and a base a quarter of the height or ties: 29 CFR 1926.451 (g)(1), read in lessons quoting it, and (c)(1), read in the agency's letter of 8 April 2005. Local rules may ask for guards lower down. */
-export const guardFrom_mm = { us: 3048, metric: 3000 } as const;
-export const leastBase = 1 / 4;
+const guardFrom_mm = { us: 3048, metric: 3000 } as const;
+const leastBase = 1 / 4;
 
 /** Frames of so many bays and lifts: one more than there are bays, for each lift. */
 export function framesFor(long_mm: number, high_mm: number): { readonly bays: number; readonly lifts: number; readonly frames: number } {

@@ -37,6 +37,12 @@ describe.each(["us", "metric"] as const)("a trench to the house in %s", (units) 
       expect(at("trench-pull-cable").start, id).toBeGreaterThanOrEqual(at(`shed-${id}`).finish);
   });
 
+  test("says how much earth is left over the conduit", () => {
+    const { build } = holds(units, trench({ deep: units === "us" ? "24 in" : "600 mm" }));
+    const caution = build.steps[build.at.step.get("trench-lay-conduit")!]!.cautions[0];
+    expect(caution).toContain(units === "us" ? "here about 18 in." : "here about 448 mm.");
+  });
+
   test("deep sides are laid back or held; a ladder from 4 ft; somebody competent is asked for", () => {
     const deep = (sides: string) => holds(units, trench({ deep: "6 ft", sides, soil: "C" })).build;
     const [sloped, shored] = [deep("slope"), deep("shore")];

@@ -39,7 +39,7 @@ export interface RoofOf {
 }
 
 /** Slope length times length of all slopes, with eaves. */
-export function roofArea_m2({ answers }: Given, long_mm: number, wide_mm: number): number {
+function roofArea_m2({ answers }: Given, long_mm: number, wide_mm: number): number {
   const eaves_mm = answers.length_mm("eaves");
   const rise = answers.number("pitch") / 12;
   return ((long_mm + 2 * eaves_mm) / 1000) * ((wide_mm + 2 * eaves_mm) / 1000) * Math.hypot(1, rise);
