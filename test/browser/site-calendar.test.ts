@@ -141,12 +141,21 @@ test("days by keyboard: arrows cross the months, Page Up and Down turn them, Ent
   expect(await page.evaluate(() => (document.activeElement as HTMLElement).dataset.date)).toBe("2027-05-20");
   await page.keyboard.press("End");
   await page.keyboard.press("Space");
-  expect(await page.evaluate(() => document.activeElement?.getAttribute("aria-label"))).toBe("Saturday 22 May 2027: off");
+  expect(await page.evaluate(() => document.activeElement?.getAttribute("aria-label"))).toBe("Sunday 23 May 2027: off");
   await page.keyboard.press("ArrowUp");
   await page.keyboard.press("ArrowUp");
   await page.keyboard.press("ArrowUp");
   await page.keyboard.press("ArrowUp");
-  expect(await page.evaluate(() => (document.activeElement as HTMLElement).dataset.date)).toBe("2027-04-24");
+  expect(await page.evaluate(() => (document.activeElement as HTMLElement).dataset.date)).toBe("2027-04-25");
+});
+
+test.each([
+  { locale: "en-GB", first: "Mon" },
+  { locale: "en-US", first: "Sun" },
+])("weeks begin on $first where $locale is spoken", async ({ locale, first }) => {
+  const page = await calendar("Site weekends", { locale });
+  expect(await words(page.getByRole("rowheader").first())).toBe(first);
+  expect(await words(page.getByRole("columnheader").first())).toBe(first);
 });
 
 test("holidays kept by a table are shown by name", async () => {

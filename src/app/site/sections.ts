@@ -1,5 +1,5 @@
+import { saidYearDate } from "../../core/clock";
 import { idsOf, isObject, listOf, textOf, type Written } from "../write/written";
-import { dayWords } from "./days";
 import { figuresOf } from "./figures";
 
 /** What the view is divided into. */
@@ -18,6 +18,9 @@ export const sections = [
 export type SectionId = (typeof sections)[number]["id"];
 
 const nameOf = (thing: Written): string => textOf(thing.name) || textOf(thing.id).replaceAll("-", " ");
+/** "13 Feb 2027", or as dates are said on this machine. */
+const dateWords = (date: string): string =>
+  /^\d{4}-\d{2}-\d{2}$/.test(date) ? saidYearDate(Number(date.slice(8)), Number(date.slice(5, 7)), date.slice(0, 4)) : date;
 const number = (count: number, one: string, many = `${one}s`): string =>
   count === 0 ? `no ${many}` : `${count} ${count === 1 ? one : many}`;
 
@@ -28,7 +31,7 @@ export function sectionSays(id: SectionId, document: unknown): string {
   const of = (list: Parameters<typeof listOf>[1]): readonly Written[] => listOf(document, list);
   switch (id) {
     case "build":
-      return [nameOf(document), `from ${dayWords(textOf(document.start))}`].join(", ");
+      return [nameOf(document), `from ${dateWords(textOf(document.start))}`].join(", ");
     case "calendars":
       return number(of("calendars").length, "calendar");
     case "people":
