@@ -19,6 +19,7 @@ const examples = [
 const views = [
   ["order", "1"],
   ["dates", "2"],
+  ["structure", "t"],
   ["whole", "w"],
   ["forms", "3"],
   ["cure", "4"],
@@ -85,6 +86,12 @@ async function newcomer(size, viewport, colorScheme) {
   await context.close();
 }
 
+/** The structure turned once, at a day in the middle of the build; a build without dates has no slider. */
+async function halfBuilt(page) {
+  const slider = page.getByRole("slider", { name: "Day that is drawn" });
+  if ((await slider.count()) === 0) return;
+  await slider.fill(await slider.evaluate((field) => String(Math.round((Number(field.min) + Number(field.max)) / 2))));
+}
 mkdirSync("test/shots", { recursive: true });
 const browser = await launch();
 try {
@@ -106,6 +113,7 @@ try {
         for (const [view, key] of views) {
           const name = `${example}-${view}-${size}-${colorScheme}`;
           await page.keyboard.press(key);
+          if (view === "structure") await halfBuilt(page);
           await page.waitForTimeout(900);
           if (only && !name.includes(only)) continue;
           await page.screenshot({ path: `test/shots/${name}.png` });

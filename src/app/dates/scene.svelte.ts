@@ -45,11 +45,18 @@ export class Scene {
     this.#props = props;
   }
 
-  /** While something is tried out the sheet shows what would follow, with ghosts of what is. */
+  /** The build and the plan that stand, whatever is tried out. */
+  get standing(): { readonly build: Build; readonly plan: Plan } {
+    return this.#props();
+  }
+
+  /** While something is tried out the sheet shows what would follow, with ghosts of what is; what leaves no dates is only told. */
   readonly shown = $derived.by(() => {
     const { build, plan } = this.#props();
     const { trial } = this.#desk;
-    return trial ? { build: trial.build, plan: trial.plan, before: { build, plan } } : { build, plan, before: null };
+    return trial?.plan.status === "planned"
+      ? { build: trial.build, plan: trial.plan, before: { build, plan } }
+      : { build, plan, before: null };
   });
 
   readonly time = $derived(siteTime(this.shown.build.site.zone, this.shown.build.start));

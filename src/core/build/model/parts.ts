@@ -5,7 +5,8 @@ export type SolidShape = "box" | "cylinder" | "wedge" | "vault" | "gable" | "sta
 /**
  * A body of the structure drawing. `at_mm` is the middle of its base (of the box around it) from the site's datum: x to the right, y away from the
  * viewer, z up. `turn_deg` turns it about the upright line through that point, anticlockwise seen from above. Before the turn `long` lies along x, `wide` along y.
- * A wedge is `high` at its near x end and nothing at the far one; a vault is half a tube along x of span `wide`, rise `high` and `thick_mm`; a gable is a
+ * A wedge is `high` at its near x end and nothing at the far one; a vault is half a tube along x of clear span `wide`, clear
+ * rise `high` and `thick_mm`, which stands outside of these, level where it springs; a gable is a
  * prism with its ridge along x; stairs rise along x in `steps` risers.
  */
 export interface Solid {
