@@ -4,6 +4,7 @@ import { layout } from "./before/layout";
 import { permits } from "./before/permits";
 import { stockInHand } from "./before/stock-in-hand";
 import { trialCasting } from "./before/trial-casting";
+import { arch } from "./concrete/arch";
 import { column } from "./concrete/column";
 import { deckSlab } from "./concrete/deck-slab";
 import { footing } from "./concrete/footing";
@@ -33,6 +34,7 @@ export const kits: readonly Kit[] = [
   retainingWall,
   groundSlab,
   deckSlab,
+  arch,
   stair,
   postRoof,
   smallBuilding,
