@@ -64,14 +64,15 @@ function portOn(connection: Connection, format: number): Port {
       }),
     load: (key) =>
       connection.attempt(async (database) => {
-        const work = database.transaction(["snapshots", "entries"]);
-        const [found, entries] = await Promise.all([
+        const work = database.transaction(["snapshots", "entries", "cards"]);
+        const [found, entries, card] = await Promise.all([
           work.objectStore("snapshots").get(key),
           work.objectStore("entries").getAll(ofBuild(key)),
+          work.objectStore("cards").get(key),
         ]);
         if (found === undefined) return null;
         const { writer, ...snapshot } = found;
-        return { snapshot, writer, entries } satisfies Kept;
+        return { snapshot, writer, changed_ms: card?.changed_ms ?? snapshot.touched_ms, entries } satisfies Kept;
       }),
     since: (key, seq) =>
       connection.attempt(async (database) => {
@@ -81,8 +82,7 @@ function portOn(connection: Connection, format: number): Port {
         const found = await work.objectStore("snapshots").get(key);
         if (found === undefined) return null;
         if (found.seq <= seq) return { entries: [] };
-        const { writer, ...snapshot } = found;
-        return { snapshot, writer, entries } satisfies Kept;
+        return { snapshot: found, entries };
       }),
     open: () => connection.attempt(async (database) => (await database.get("desk", "open")) ?? null),
     setOpen: (key) =>

@@ -27,16 +27,16 @@ export class Others<State> {
     return (await this.#load(key)).state;
   }
 
-  /** Does one action on it. Throws StoreError: taken where a tab has it open, gone, newer. */
+  /** Does one action on it that is no work on the build: a new name. It keeps its place in the list. Throws StoreError: taken where a tab has it open, gone, newer. */
   async change(key: string, action: unknown): Promise<void> {
-    const { port, tabs, tab, apply, nameOf, now_ms } = this.#options;
+    const { port, tabs, tab, apply, nameOf } = this.#options;
     const release = await tabs.hold(leaseName(key), 0, false, () => undefined);
     if (release === null) throw new StoreError("taken");
     try {
       await port.claim(tab, key);
-      const { state, seq } = await this.#load(key);
+      const { state, seq, changed_ms } = await this.#load(key);
       const name = nameOf(apply(state, action));
-      await port.append(tab, [{ key, seq: seq + 1, action }], { name, changed_ms: now_ms() });
+      await port.append(tab, [{ key, seq: seq + 1, action }], { name, changed_ms });
     } finally {
       release();
     }
@@ -50,10 +50,10 @@ export class Others<State> {
     return key;
   }
 
-  async #load(key: string): Promise<{ readonly state: State; readonly seq: number }> {
+  async #load(key: string): Promise<{ readonly state: State; readonly seq: number; readonly changed_ms: number }> {
     const kept = await this.#options.port.load(key);
     if (kept === null) throw new StoreError("gone");
     if (kept.snapshot.format > this.#options.format) throw new StoreError("newer");
-    return replay(kept, this.#options.apply);
+    return { ...replay(kept, this.#options.apply), changed_ms: kept.changed_ms };
   }
 }

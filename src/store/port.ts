@@ -24,11 +24,13 @@ export interface Kept {
   readonly snapshot: Snapshot;
   /** The tab that may write. */
   readonly writer: string;
+  /** As the list shows it. */
+  readonly changed_ms: number;
   readonly entries: readonly Entry[];
 }
 
 /** What was added since: only the entries, unless these no longer join on. */
-type Since = { readonly entries: readonly Entry[] } | Kept;
+type Since = Pick<Kept, "entries"> | Pick<Kept, "snapshot" | "entries">;
 
 /** A build as the list of kept builds shows it. */
 export interface Card {

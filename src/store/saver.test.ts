@@ -21,7 +21,7 @@ function memory(wait: (name: string) => Promise<unknown>, fails: () => boolean) 
         disk.entries = disk.entries.filter((entry) => entry.seq > snapshot.seq);
       }),
   } as unknown as Port;
-  return { port, disk, kept: (): Kept => ({ snapshot: disk.snapshot, writer: disk.writer, entries: disk.entries }) };
+  return { port, disk, kept: (): Kept => ({ snapshot: disk.snapshot, writer: disk.writer, changed_ms: 0, entries: disk.entries }) };
 }
 
 const first: Snapshot = { key: "wall", name: "Wall", format: 1, seq: 0, state: [], touched_ms: 0 };
@@ -168,7 +168,12 @@ describe("saver", () => {
 describe("replay", () => {
   test("skips what the snapshot holds and stops at a gap", () => {
     const entry = (seq: number): Entry => ({ key: "wall", seq, action: seq });
-    const kept: Kept = { snapshot: { ...first, seq: 2, state: [1, 2] }, writer: "me", entries: [entry(5), entry(3), entry(2), entry(7)] };
+    const kept: Kept = {
+      snapshot: { ...first, seq: 2, state: [1, 2] },
+      writer: "me",
+      changed_ms: 0,
+      entries: [entry(5), entry(3), entry(2), entry(7)],
+    };
     expect(replay(kept, apply)).toEqual({ state: [1, 2, 3], seq: 3 });
   });
 });

@@ -9,6 +9,8 @@ export interface Taken<State> {
   readonly key: string;
   readonly state: State;
   readonly mine: boolean;
+  /** Milliseconds since 1970 of its last change. */
+  readonly changed_ms: number;
 }
 
 /** What came of opening the database. */
@@ -183,17 +185,19 @@ export class Shelf<State> {
     const boat = mine ? boarded(found, mooring.get(key)) : found;
     const whole = boat === found ? state : replay(boat, apply).state;
     if (mine) await port.claim(tab, key);
-    await port.setOpen(key);
+    // Only what a start opens by itself: no reason not to open it now.
+    await port.setOpen(key).catch(() => undefined);
     this.#key = key;
     this.#touched = seq > 0;
     this.#saver = null;
     this.#seen = mine ? null : { state, seq };
-    if (!mine) return { key, state, mine };
+    const { changed_ms } = found;
+    if (!mine) return { key, state, mine, changed_ms };
     const saver = this.#start(key, seq);
     this.#boarded = boat !== found;
     onSave({ kind: "saved" });
     for (const entry of boat.entries) if (entry.seq > seq) saver?.record(entry.action, this.#whole(whole));
-    return { key, state: whole, mine };
+    return { key, state: whole, mine, changed_ms };
   }
 
   async #load(key: string): Promise<Kept | null> {

@@ -66,7 +66,7 @@ describe("the list of kept builds", () => {
     await list(page).getByText("Write what it is called, like Garden wall.").waitFor();
     await field.fill("Wall by the lane");
     await page.keyboard.press("Enter");
-    await expect.poll(() => rows(page)).toEqual(["Wall by the lane", cellar]);
+    await expect.poll(() => rows(page)).toEqual([cellar, "Wall by the lane"]);
     await list(page).getByRole("button", { name: "Wall by the lane", exact: true }).click();
     await expect.poll(() => words(page.locator("header .name"))).toBe("Wall by the lane");
     await undoButton(page).click();

@@ -76,7 +76,9 @@ export class Keeper {
         if (state.kind === "not-saved" && mayPass(state.trouble)) this.#retry = setTimeout(() => void this.again(), retry_ms);
       },
       onLease: (state) => {
-        this.theirs = state === "theirs" || state === "handing";
+        // Only what was fetched anew can be changed again: until then the page shows what another tab may have changed.
+        if (state !== "theirs" && state !== "handing") return;
+        this.theirs = true;
         this.#lock();
       },
       onFollow: (work) => {
@@ -236,16 +238,20 @@ export class Keeper {
     const { desk, opened } = this.#options;
     try {
       const taken = await take();
-      await this.refresh();
-      if (taken === null) return false;
+      if (taken === null) {
+        await this.refresh();
+        return false;
+      }
+      // In the same turn: from now on what is recorded goes to this build.
       this.versions.forget();
       desk.load(taken.state, selected);
       this.newer = false;
       this.theirs = !taken.mine;
-      this.#changed_ms = this.list.find(({ key }) => key === taken.key)?.changed_ms ?? Date.now();
+      this.#changed_ms = taken.changed_ms;
       this.#lock();
       this.#keyed();
       opened();
+      await this.refresh();
     } catch (error) {
       this.#options.tell(troubleSentence(troubleOf(error)));
     }
