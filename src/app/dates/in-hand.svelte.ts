@@ -81,7 +81,10 @@ export class InHand {
     if (!this.held) {
       if (Math.max(Math.abs(dx), Math.abs(dy)) < slack_px) return;
       // A finger that moves before it has rested scrolls the sheet.
-      if (pressed.touch) return this.release(false);
+      if (pressed.touch) {
+        this.release(false);
+        return;
+      }
       this.#take("pointer", pressed.id);
     }
     const lane = laneAt(pressed.lanes, pressed.grip[1] + dy);
@@ -130,7 +133,8 @@ export class InHand {
   #later({ id, aim }: Held, days: number): string {
     const { build } = this.#scene.standing;
     const to = dayLater(this.#scene.time, aim.date ?? this.#standsOn(id), days);
-    return to < build.start ? build.start : to;
+    if (to < build.start) return build.start;
+    return to;
   }
 
   #toLane({ id, aim }: Held, by: 1 | -1): void {
