@@ -37,3 +37,15 @@ export async function expectClean(page: Page, least: number, what: string): Prom
   expect(await tooSmall(page, least), what).toEqual([]);
   expect(await sideways(page), what).toBeLessThanOrEqual(0);
 }
+
+/** What is touched and is not 44 px high; a box with words beside it is touched by its words too. */
+export const tooLow = (page: Page): Promise<readonly (string | undefined)[]> =>
+  page.evaluate(() =>
+    [...document.querySelectorAll("button, select, input, summary")]
+      .filter((element) => {
+        const boxed = element instanceof HTMLInputElement && ["checkbox", "radio"].includes(element.type);
+        const touched = (boxed ? element.closest("label") : null) ?? element;
+        return element.checkVisibility() && touched.getBoundingClientRect().height < 43.5;
+      })
+      .map((element) => element.textContent?.trim() || element.id || element.getAttribute("name") || element.tagName),
+  );

@@ -1,6 +1,6 @@
 import { describe, expect, test } from "vitest";
 import { desk, headline, phone, saved, undoButton, withBrowser, words } from "./app";
-import { expectClean } from "./clean";
+import { expectClean, tooLow } from "./clean";
 import { documentOf, Hand } from "./newcomer";
 
 const app = withBrowser();
@@ -133,6 +133,54 @@ test("a first sitting: pick the kit, see the sheet, change one thing, see why, w
   expect(await other.locator(".hint").count()).toBe(0);
 });
 
+test("lengths are asked in the units shown, and put in as they were shown", async () => {
+  const page = await app.start();
+  const hand = new Hand(page);
+  await hand.press("Footing");
+  const thick = page.getByLabel("Thick", { exact: true });
+  expect(await thick.inputValue()).toBe("12 in");
+  await page.getByRole("group", { name: "Units" }).getByRole("button", { name: "m", exact: true }).click();
+  expect(await thick.inputValue()).toBe("300 mm");
+  await hand.type("Long", "1,2 m");
+  await page.getByText("“1,2 m” is no length; write it with its unit, like 750 mm.").waitFor();
+  await hand.type("Long", "1.2 m");
+  await hand.putIn();
+  expect((await documentOf(page)).parts[0]?.answers).toMatchObject({ thick: "300 mm", long: "1.2 m" });
+});
+
+test("a rate of one's own changes the hours of the part, and is refused where it is no time", async () => {
+  const page = await app.start();
+  const hand = new Hand(page);
+  await hand.press("Footing");
+  const work = page.locator("dl > div", { hasText: "work" }).first();
+  await page.locator('[data-verdict="yes"]').waitFor();
+  const before = await words(work);
+  await page.getByText("What the hours rest on").click();
+  await hand.type(/^dig by hand/, "soon");
+  await page.getByText("“soon” is no time").waitFor();
+  expect(await words(work)).toBe(before);
+  await hand.type(/^dig by hand/, "20 h");
+  await expect.poll(() => words(work)).not.toBe(before);
+  await page.getByText("What the hours rest on (1 of your own)").waitFor();
+});
+
+test("an empty build offers the kits in every view, and a build begun with nothing takes a part", async () => {
+  const page = await app.start();
+  await page.getByLabel("What is it called?").fill("Porch");
+  await page.getByRole("button", { name: "begin", exact: true }).click();
+  const offer = page.getByRole("button", { name: "add to the build from a kit" });
+  for (const view of ["Order", "Dates", "Forms", "Cure"]) {
+    await page.getByRole("button", { name: view, exact: true }).click();
+    await offer.waitFor();
+  }
+  await offer.click();
+  await page.getByRole("heading", { name: "Add to the build" }).waitFor();
+  await new Hand(page).press("Footing");
+  await new Hand(page).putIn();
+  await page.getByRole("button", { name: "back to Cure" }).click();
+  await expect.poll(() => offer.count()).toBe(0);
+});
+
 describe.each([
   { where: "desk", viewport: desk, least: 13 },
   { where: "phone", viewport: phone, least: 16 },
@@ -149,6 +197,7 @@ describe.each([
     await page.getByText("What the hours rest on").click();
     await hand.type("Thick", "a foot");
     await expectClean(page, least, "form with help, rates and a refusal");
+    if (viewport === phone) expect(await tooLow(page)).toEqual([]);
     await hand.type("Thick", "12 in");
     await hand.putIn();
     await expectClean(page, least, "part");
@@ -156,6 +205,7 @@ describe.each([
     await expectClean(page, least, "before it is taken out");
     await hand.press("all kits and parts");
     await expectClean(page, least, "kits");
+    if (viewport === phone) expect(await tooLow(page)).toEqual([]);
     await hand.press(/^Slab on a (timber )?deck/);
     await page.getByText("Put in first:").waitFor();
     await expectClean(page, least, "a kit that needs another first");
