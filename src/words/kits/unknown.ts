@@ -13,6 +13,8 @@ const said: Readonly<Record<string, string>> = {
   slope: "Whether the slope above or below stands while it is cut and loaded. Ask a licensed engineer before you dig.",
   "one-sided": "What holds a form that has one side only, where no tie can go through. Ask someone qualified for its braces and anchors.",
   earth: "What the earth behind it presses with, dry and wet. Ask a licensed engineer, with the soil report.",
+  arch: "Whether the arch, the walls that take its thrust, and its centering carry it. Ask a licensed engineer; a wall that leans lets an arch down.",
+  guard: "What the guard and its anchors must stand. Ask the building office; a guard that gives way is worse than none.",
   outfall: "Where the water may go. Ask the building office; onto a neighbour's ground it may not.",
   "trench-soil": "Whether the sides of the trench stand. Ask someone qualified before anybody goes in.",
   conductors: "Which cable, and how deep. Ask a licensed electrician and the inspector.",

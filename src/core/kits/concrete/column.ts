@@ -14,7 +14,7 @@ const asks: readonly Ask[] = [
     label: "What they stand on",
     help: "One column on each.",
     kind: "joins",
-    offers: ["bears", "top"],
+    offers: ["bears"],
     least: 1,
     most: 12,
   },
