@@ -1,3 +1,4 @@
+import type { Snippet } from "svelte";
 import type { PlanMay } from "../../core/plan";
 import type { OrderDrawing } from "../../draw";
 import { Link } from "../../worker";
@@ -8,6 +9,7 @@ import { dateAt } from "./device";
 import { Keeper } from "./keeper.svelte";
 import { nameOf } from "./names";
 import { Papers } from "./papers.svelte";
+import { Picked } from "./picked.svelte";
 import { Planner } from "./planner";
 import { selectionOf } from "./selection";
 import { Settings, type ViewName } from "./settings.svelte";
@@ -20,6 +22,7 @@ export class Shop extends Papers {
   readonly #link = new Link(() => new Worker(new URL("../../worker/entry.ts", import.meta.url), { type: "module" }));
   readonly keeper: Keeper;
   readonly offline = new Offline();
+  readonly picked = new Picked();
   #start = $state(true);
   #keys = $state(false);
   #look = $state(false);
@@ -27,6 +30,8 @@ export class Shop extends Papers {
   #viewKey: ((key: string) => boolean) | null = null;
   #adding = $state.raw<Adding | null>(null);
   buildShown = $state(false);
+  /** The field that finds anything by its name. */
+  findShown = $state(false);
   versionsShown = $state(false);
   ready = $state(false);
 
@@ -129,6 +134,7 @@ export class Shop extends Papers {
     if (this.#start) this.hideStart();
     else if (this.#adding) this.add(this.#adding.at === "kits" ? null : { at: "kits" });
     else if (this.desk.trial) this.desk.tryOut(null);
+    else if (this.picked.size > 0 || this.picked.choosing) this.picked.clear();
     else if (this.desk.selected) this.desk.select(null);
     else if (this.keeper.versions.looking) this.keeper.versions.back();
     else this.desk.dismissMoved();
@@ -150,6 +156,13 @@ export class Shop extends Papers {
     return (await this.#link.ask("may", { document: this.desk.document }, { before, after }))?.may ?? null;
   }
 
+  /** Order, with its list of steps. */
+  showSteps(): void {
+    remember("order", "steps");
+    this.orderMode = "steps";
+    this.look("order");
+  }
+
   /** Order, with the first thing that is wrong opened where it can be put right. */
   showWrong(): void {
     const { build, findings } = this.desk;
@@ -166,12 +179,22 @@ export class Shop extends Papers {
       if (this.#viewKey === take) this.#viewKey = null;
     };
   }
+  /** The view that is shown may have something over the side sheet, where there is room beside it. */
+  beside = $state.raw<Snippet | null>(null);
+  takeBeside(what: Snippet): () => void {
+    this.beside = what;
+    return () => {
+      if (this.beside === what) this.beside = null;
+    };
+  }
+
   /** True where the view that is shown did something with the key. */
   viewKey(key: string): boolean {
     return this.#open && !this.#start && (this.#viewKey?.(key) ?? false);
   }
 
   #opened(): void {
+    this.picked.clear();
     this.#open = true;
     this.#start = false;
     this.#adding = null;

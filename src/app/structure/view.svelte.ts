@@ -9,8 +9,7 @@ export class StructureView {
   day = $state<number | null>(null);
   /** The body that was chosen on the drawing. */
   body = $state<string | null>(null);
-  /** Whether the key of textures is shown; null: where there is room for it. */
-  keyShown = $state<boolean | null>(oneOf(remembered("structure-key")));
+  keyShown = $state(remembered("structure-key") === true);
 
   get folded(): boolean {
     return this.#folded;
@@ -36,5 +35,3 @@ export class StructureView {
     return true;
   }
 }
-
-const oneOf = (kept: unknown): boolean | null => (typeof kept === "boolean" ? kept : null);
