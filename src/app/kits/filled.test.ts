@@ -2,7 +2,7 @@ import { expect, test } from "vitest";
 import { parseSigned } from "../../core/base";
 import type { Part } from "../../core/build";
 import type { Kit } from "../../core/kits";
-import { answersFrom, besides } from "./filled";
+import { answersFrom, besides, inUnitsShown } from "./filled";
 
 const length = { kind: "length", usual: { us: "0 in", metric: "0 mm" }, range_mm: { least: -9e4, most: 9e4, unit: "mm" } } as const;
 const kit: Kit = {
@@ -32,6 +32,12 @@ test("a number is read where it is one, and else kept as typed; a text keeps its
   expect(answersFrom(kit, { number: " 3 " }, "us").number).toBe(3);
   expect(answersFrom(kit, { number: "three" }, "us").number).toBe("three");
   expect(answersFrom(kit, { says: "the office, ", long: " 2 ft " }, "us")).toMatchObject({ says: "the office, ", long: "2 ft" });
+});
+
+test("a refusal gives its example in the units shown, and leaves what is no length alone", () => {
+  const finding = (key: string) => ({ code: "kit.quantity", severity: "stop", where: { key }, detail: { like: "30 in" } }) as const;
+  expect(inUnitsShown(kit, finding("long"), "metric").detail.like).toBe("750 mm");
+  expect(inUnitsShown(kit, finding("number"), "metric")).toEqual(finding("number"));
 });
 
 test("rates of one's own go along, and nothing else that is not asked", () => {

@@ -1,4 +1,4 @@
-import { parseSigned } from "../../core/base";
+import { type Finding, parseSigned } from "../../core/base";
 import type { Answer, Part } from "../../core/build";
 import type { Kit, RawAnswers } from "../../core/kits";
 import { figureOf } from "../parts/figure";
@@ -21,6 +21,13 @@ export function answersFrom(kit: Kit, entered: Entered, shown: Units): RawAnswer
   });
   const rates = Object.entries(entered).filter(([key]) => key.startsWith("rate."));
   return Object.fromEntries([...own, ...rates]);
+}
+
+/** A finding about a length with its example in the units shown: the kit knows those of the build. */
+export function inUnitsShown(kit: Kit, finding: Finding, shown: Units): Finding {
+  const ask = kit.asks.find(({ key }) => key === finding.where.key);
+  if (ask?.kind !== "length" || !("like" in finding.detail)) return finding;
+  return { ...finding, detail: { ...finding.detail, like: ask.usual[shown] } };
 }
 
 /** Where a part of a kit stands, by the answers that say so. */
