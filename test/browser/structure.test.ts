@@ -1,7 +1,7 @@
 import type { Page } from "playwright-core";
 import { expect, test } from "vitest";
 import { cellar, desk, phone, tank, wall, withBrowser, words } from "./app";
-import { expectClean } from "./clean";
+import { expectClean, tooLow } from "./clean";
 
 const app = withBrowser();
 
@@ -95,13 +95,13 @@ test("it is turned by button, by key and by dragging, and comes round in four", 
   expect(await page.locator('.structure [data-body][aria-pressed="true"]').count()).toBe(0);
 });
 
-test("it folds away, leaves the sheet the room, and is remembered", async () => {
+test("it folds away, leaves its room to the side sheet, and is remembered", async () => {
   const page = await opened(wall);
-  const sheet = () => page.locator(".dates .frame").evaluate((frame) => frame.clientWidth);
-  const before = await sheet();
+  const why = () => page.locator("aside").evaluate((aside) => aside.clientHeight);
+  const before = await why();
   await part(page, "structure").click();
   expect(await slider(page).count()).toBe(0);
-  expect(await sheet()).toBeGreaterThan(before + 200);
+  expect(await why()).toBeGreaterThan(before + 200);
   await page.reload();
   await page.getByRole("region", { name: "Structure" }).waitFor();
   expect(await slider(page).count()).toBe(0);
@@ -162,4 +162,5 @@ test.each([
   if ((await key.getAttribute("aria-expanded")) === "false") await key.click();
   await slider(page).fill("200");
   await expectClean(page, least, "structure");
+  if (least === 16) expect((await tooLow(page)).filter((name) => name === "INPUT" || name === "structure")).toEqual([]);
 });
