@@ -95,6 +95,7 @@ test("a build of 5,000 steps opens, is planned in the worker, and stays answerab
     groups: [],
     choices: [],
     pours: [],
+    solids: [],
   };
   await open(page, "long.json", JSON.stringify(document));
   await page.locator(".headline .main", { hasText: /^Finish/ }).waitFor({ timeout: 60_000 });
