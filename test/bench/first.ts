@@ -86,8 +86,8 @@ function watchHeadline(): void {
   const observer = new MutationObserver(() => {
     if (!there()) return;
     observer.disconnect();
-    // The frame after the one that lays it out begins when that one is out.
-    requestAnimationFrame(() => requestAnimationFrame((at) => Object.assign(window, { paintedAt: at })));
+    // A task set in the frame that lays it out runs when that frame is out.
+    requestAnimationFrame(() => setTimeout(() => Object.assign(window, { paintedAt: performance.now() })));
   });
   observer.observe(document, { subtree: true, childList: true, characterData: true });
 }

@@ -1,0 +1,1 @@
+export { default as Sheet } from "./Sheet.svelte";
