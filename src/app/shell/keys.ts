@@ -3,7 +3,7 @@ import { type Shop, views } from "../state";
 const inside = (target: EventTarget | null, selector: string): boolean => target instanceof Element && target.closest(selector) !== null;
 
 /** True where a key belongs to what has the focus: a field, a list to pick from, an open dialog. */
-const typing = (target: EventTarget | null): boolean => inside(target, "input, textarea, select, [contenteditable], dialog[open]");
+export const isTyping = (target: EventTarget | null): boolean => inside(target, "input, textarea, select, [contenteditable], dialog[open]");
 
 /** Fields that can take back what was typed in them; a date, a list or a box cannot. */
 const hasUndo = (target: EventTarget | null): boolean =>
@@ -33,7 +33,7 @@ export class Keys {
     if (event.defaultPrevented || event.altKey) return;
     if (event.ctrlKey || event.metaKey) this.#command(event);
     else if (event.key === "Escape") this.#escape(event.target);
-    else if (this.#shop.settings.viewKeys && !typing(event.target) && this.#single(event.key)) event.preventDefault();
+    else if (this.#shop.settings.viewKeys && !isTyping(event.target) && this.#single(event.key)) event.preventDefault();
   }
 
   #command(event: KeyboardEvent): void {
@@ -41,11 +41,19 @@ export class Keys {
     const key = event.key.toLowerCase();
     if (key === "s") void shop.saveFile();
     else if (key === "o") shop.showStart();
+    else if (key === "d" && !isTyping(event.target)) this.#duplicate();
     else if (key !== "z" && key !== "y") return;
     else if (hasUndo(event.target) && event.target === this.#typedIn) return;
     else if (key === "y" || event.shiftKey) shop.desk.redo();
     else shop.desk.undo();
     event.preventDefault();
+  }
+
+  /** Only where something is chosen: else the browser's own meaning holds. */
+  #duplicate(): void {
+    const { desk, picked } = this.#shop;
+    const steps = picked.size > 0 ? [...picked.ids] : desk.selected?.list === "steps" ? [desk.selected.id] : [];
+    this.#shop.duplicate(steps);
   }
 
   #escape(target: EventTarget | null): void {
@@ -59,6 +67,7 @@ export class Keys {
     if (view && shop.isOpen) shop.look(view.id);
     else if (key.toLowerCase() === "a" && shop.isOpen && !shop.desk.readOnly) shop.add();
     else if (key === "?") shop.showKeys();
+    else if (key === "/" && shop.isOpen) shop.findShown = true;
     else return shop.viewKey(key);
     return true;
   }

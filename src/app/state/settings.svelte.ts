@@ -13,6 +13,14 @@ export const views = [
 ] as const;
 
 export type ViewName = (typeof views)[number]["id"];
+/** What Order shows. */
+export const orderModes = [
+  { id: "closings", name: "Before this closes" },
+  { id: "steps", name: "Steps" },
+  { id: "things", name: "Pieces" },
+  { id: "drawing", name: "Drawing" },
+] as const;
+export type OrderMode = (typeof orderModes)[number]["id"];
 export const themes = ["system", "light", "dark", "sunlight"] as const;
 export type Theme = (typeof themes)[number];
 /** Size of all text, per cent. */
@@ -26,6 +34,13 @@ export class Settings {
       views.map((view) => view.id),
       remembered("view"),
       "order",
+    ),
+  );
+  #order = $state<OrderMode>(
+    oneOf(
+      orderModes.map((mode) => mode.id),
+      remembered("order"),
+      "closings",
     ),
   );
   #theme = $state<Theme>(oneOf(themes, remembered("theme"), "system"));
@@ -46,6 +61,14 @@ export class Settings {
   set view(view: ViewName) {
     this.#view = view;
     remember("view", view);
+  }
+
+  get order(): OrderMode {
+    return this.#order;
+  }
+  set order(mode: OrderMode) {
+    this.#order = mode;
+    remember("order", mode);
   }
 
   get theme(): Theme {

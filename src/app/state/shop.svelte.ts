@@ -1,4 +1,6 @@
 import type { Snippet } from "svelte";
+import { writtenId } from "../../core/base";
+import { duplicate } from "../../core/edit";
 import type { PlanMay } from "../../core/plan";
 import type { OrderDrawing } from "../../draw";
 import { Link } from "../../worker";
@@ -6,9 +8,11 @@ import { Offline } from "../offline/offline.svelte";
 import type { Adding } from "./adding";
 import { BuildDesk } from "./build-desk.svelte";
 import { dateAt } from "./device";
+import type { Found } from "./find";
 import { Keeper } from "./keeper.svelte";
 import { nameOf } from "./names";
 import { Papers } from "./papers.svelte";
+import { type PutIn, putIn } from "./part-clip";
 import { Picked } from "./picked.svelte";
 import { Planner } from "./planner";
 import { selectionOf } from "./selection";
@@ -32,6 +36,8 @@ export class Shop extends Papers {
   buildShown = $state(false);
   /** The field that finds anything by its name. */
   findShown = $state(false);
+  /** What Site is asked to show. */
+  siteAt = $state.raw<{ readonly section: "people"; readonly id: string } | null>(null);
   versionsShown = $state(false);
   ready = $state(false);
 
@@ -156,10 +162,53 @@ export class Shop extends Papers {
     return (await this.#link.ask("may", { document: this.desk.document }, { before, after }))?.may ?? null;
   }
 
+  copiedSteps(count: number): void {
+    this.desk.say(`${count === 1 ? "One step is" : `${count} steps are`} copied. Ctrl V puts them in, in this build or in another.`);
+  }
+  /** Tells what came of pasted text, and shows the new steps chosen. */
+  put(result: PutIn | null): void {
+    const sentences = result?.sentences ?? ["What was copied is no part of a build. Choose steps and copy them first."];
+    this.notice = { sentences, grave: result === null || result.steps.length === 0 };
+    if (result === null || result.steps.length === 0) return;
+    this.desk.say(sentences.join(" "));
+    this.showSteps();
+    this.desk.select(null);
+    const made = new Set(result.steps);
+    this.picked.take((this.desk.build?.steps ?? []).map(({ id }) => id).filter((id) => made.has(writtenId(id))));
+  }
+  duplicate(steps: readonly string[]): void {
+    if (steps.length === 0 || this.desk.readOnly) return;
+    this.put(
+      putIn(
+        this.desk,
+        duplicate(
+          this.desk.document,
+          steps.map((id) => ({ list: "steps", id })),
+        ),
+        "duplicate",
+      ),
+    );
+  }
+  /** A person is looked at in Site; all else is chosen, and shown in the view one is in. */
+  show({ list, id }: Found): void {
+    if (list === "people") {
+      this.siteAt = { section: "people", id };
+      this.look("site");
+      return;
+    }
+    this.add(null);
+    this.hideStart();
+    const { settings } = this;
+    // Order has a list for each of the two; its drawing shows steps.
+    if (settings.view === "order" && !(settings.order === "drawing" && list === "steps"))
+      settings.order = list === "pieces" || list === "places" ? "things" : "steps";
+    this.desk.select({ list, id });
+    if (settings.view === "order")
+      setTimeout(() => document.querySelector(`[data-row="${CSS.escape(id)}"]`)?.scrollIntoView({ block: "center" }));
+  }
   /** Order, with its list of steps. */
   showSteps(): void {
-    remember("order", "steps");
-    this.orderMode = "steps";
+    this.settings.order = "steps";
     this.look("order");
   }
 
