@@ -35,6 +35,6 @@ export function litBodies(build: Build, solids: readonly Solid[], selected: Sele
 }
 
 /** Whether two selections are of the same thing. */
-export const same = (a: Selection | null, b: Selection | null): boolean => a?.list === b?.list && a?.id === b?.id;
+const same = (a: Selection | null, b: Selection | null): boolean => a?.list === b?.list && a?.id === b?.id;
 
 const idsOf = (solids: readonly Solid[]): ReadonlySet<string> => new Set(solids.map(({ id }) => id));

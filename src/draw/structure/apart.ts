@@ -2,7 +2,7 @@ import type { Convex } from "./convex";
 import { cross, dot, type Plane, type Point, unit } from "./space";
 
 /** Bodies that lie into each other by less than this only touch, mm. */
-export const touch_mm = 1;
+const touch_mm = 1;
 
 /** A plane between two bodies, and how far they are apart across it, mm: less than nothing where they only touch. */
 export interface Parting extends Plane {

@@ -67,7 +67,7 @@ interface Columns {
 
 /** px of the longest line of a label; a longer name is broken. */
 const longest = 132;
-export const labelGap = 14;
+const labelGap = 14;
 
 const linesOf = (label: Label, text: number): string[] => wrap(label.name, longest, text, label.lit ? 600 : 400);
 

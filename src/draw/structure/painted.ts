@@ -9,7 +9,7 @@ import { dot, type Point } from "./space";
 import { type Flat, seenAt, type Turn, viewOf } from "./view";
 
 /** How much light a face gets: 0 the most (tops), 2 the least. The light comes over the viewer's left shoulder, as drafters have it. */
-export type Shade = 0 | 1 | 2;
+type Shade = 0 | 1 | 2;
 
 /** A bit of a body as it is painted, mm on the drawing. */
 export interface Painted extends Placed {
