@@ -2,6 +2,7 @@ export { linkSentence, reasonSentence, whySentences } from "./access/links";
 export { statementSentence } from "./access/statements";
 export { effectSentence, wayOutSentence } from "./access/ways-out";
 export { buildCautions, deferral, pieceCautions, stepCautions } from "./cautions";
+export { asOneSentence, inTwoSentence, pastedSentences, stepsWords } from "./changed";
 export { clockWords, dateWords } from "./dates";
 export { findingSentence, sayings } from "./finding";
 export { unknownCodes, unknownSentence } from "./kits/unknown";
@@ -46,4 +47,5 @@ export {
 export { careSentences, groundWords, removalSentence, removalState } from "./pour/removals";
 export { type BodyChange, bodiesSentence, carryingCaution, stateWords, structureSentence } from "./structure";
 export { counted, listed, quoted, sentence, spelled } from "./text";
+export { usualSentence } from "./usual";
 export { voice, workWords } from "./voice";

@@ -24,8 +24,9 @@ const most = 6;
 /**
  * What is named before a removal is done: what goes with it, and what stays and no longer speaks of it. Empty where nothing else is touched.
  * @param name what is removed, as its builder calls it
+ * @param called how it is spoken of, where that is not its name: “these three steps”
  */
-export function lostSentences(name: string, touched: readonly Touched[], build: Build | null): readonly string[] {
+export function lostSentences(name: string, touched: readonly Touched[], build: Build | null, called = `“${name}”`): readonly string[] {
   const say = voice(build);
   const words = ({ list, id }: Touched): string => {
     const thing = say.thing(list, id);
@@ -40,8 +41,8 @@ export function lostSentences(name: string, touched: readonly Touched[], build: 
   const goes = touched.filter((one) => one.goes);
   const stays = touched.filter((one) => !one.goes);
   return [
-    ...(goes.length > 0 ? [sentence(`With “${name}” ${goes.length === 1 ? "goes" : "go"} ${named(goes)}`)] : []),
-    ...(stays.length > 0 ? [sentence(`${named(stays)} ${stays.length === 1 ? "stays" : "stay"}, without “${name}”`)] : []),
+    ...(goes.length > 0 ? [sentence(`With ${called} ${goes.length === 1 ? "goes" : "go"} ${named(goes)}`)] : []),
+    ...(stays.length > 0 ? [sentence(`${named(stays)} ${stays.length === 1 ? "stays" : "stay"}, without ${called}`)] : []),
   ];
 }
 
