@@ -7,6 +7,11 @@ import { defineConfig } from "vitest/config";
 
 const top = import.meta.dirname;
 
+// What page and worker do not use of these rooms is left out of them, with the packages that only that part needs (the layout of the order).
+const treeshake = {
+  moduleSideEffects: [{ test: /\/src\/(core|draw|words|files|store|worker)\/(?!entry\.ts).*\.ts$/, sideEffects: false }],
+};
+
 /** Writes the worker that keeps the program's files, with the list of what was built and a version that changes when any of it does. */
 function offline(): Plugin {
   const fileName = "service-worker.js";
@@ -46,12 +51,9 @@ export default defineConfig({
     outDir: join(top, "dist/app"),
     emptyOutDir: true,
     target: "es2023",
-    // What the page does not use of these rooms is left out of it, with the packages that only that part needs (the layout of the order).
-    rolldownOptions: {
-      treeshake: { moduleSideEffects: [{ test: /\/src\/(core|draw|words|files|store|worker)\/.*\.ts$/, sideEffects: false }] },
-    },
+    rolldownOptions: { treeshake },
   },
-  worker: { format: "es" },
+  worker: { format: "es", rolldownOptions: { treeshake } },
   test: {
     testTimeout: 60_000,
     hookTimeout: 120_000,

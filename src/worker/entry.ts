@@ -3,7 +3,6 @@ import type { DocumentEdit } from "../core/base";
 import { type Build, readDocument } from "../core/build";
 import { apply } from "../core/edit";
 import { asDone, asDoneAfter, type Plan, plan, planMay, withEffects } from "../core/plan";
-import { orderDrawing } from "../draw";
 import type { Answers, Ask, Question, Questions } from "./protocol";
 import { Server } from "./server";
 
@@ -36,7 +35,7 @@ const at = (build: Build, id: string): number => {
   return position;
 };
 
-const answers: { readonly [Q in Question]: (read: Read, more: Questions[Q]) => Answers[Q] } = {
+const answers: { readonly [Q in Question]: (read: Read, more: Questions[Q]) => Answers[Q] | Promise<Answers[Q]> } = {
   plan: (read) => ({ plan: read.plan() }),
   trial: (read) => ({ plan: read.plan() }),
   ways: ({ build, edited, plan }, { findings }: Questions["ways"]) => ({
@@ -51,7 +50,11 @@ const answers: { readonly [Q in Question]: (read: Read, more: Questions[Q]) => A
   why: ({ build, plan }, { before, after }: Questions["why"]) => ({ why: why(build, plan().access, at(build, before), at(build, after)) }),
   // The engine has one rung: its plan is the answer, and no better one follows.
   search: (read) => ({ plan: read.plan() }),
-  layout: ({ build, plan }, { text }: Questions["layout"]) => ({ drawing: orderDrawing(build, plan().access, { text }) }),
+  // The packages that lay it out are as large as all the rest: a plan does not wait for them.
+  layout: async ({ build, plan }, { text }: Questions["layout"]) => {
+    const { orderDrawing } = await import("./layout");
+    return { drawing: orderDrawing(build, plan().access, { text }) };
+  },
 };
 
 const server = new Server<Read>({

@@ -1,0 +1,1 @@
+export { orderDrawing } from "../draw";
