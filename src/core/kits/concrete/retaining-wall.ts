@@ -1,23 +1,49 @@
 import { choiceAsk, lengthAsk, yesAsk } from "../asks";
-import type { Ask, Given, Kit, Made } from "../kit";
+import type { Answers, Ask, Given, Kit, Made } from "../kit";
 import type { Making } from "../making";
-import { wallAsks } from "./wall-asks";
-import { makeWall, type WallMade, wallOffers } from "./wall-make";
+import { isOneSided, wallAsks } from "./wall-asks";
+import { type Behind, makeWall, type WallMade, wallOffers } from "./wall-make";
 import { wallRates } from "./wall-rates";
+
+const isOpenBehind = (answers: Answers): boolean => !isOneSided(answers);
 
 const asks: readonly Ask[] = [
   ...wallAsks(true),
-  lengthAsk("room", "Room to work behind it", "2 ft", "600 mm", 450, 3000),
+  lengthAsk("room", "Room to work behind it", "2 ft", "600 mm", 450, 3000, { when: isOpenBehind }),
   choiceAsk("above", "What is above it", { level: "level ground", slope: "a slope going up", load: "a drive, a building or the like" }),
   choiceAsk("below", "The ground before it", { level: "level", slope: "a slope going down" }),
-  choiceAsk("proof", "Damp-proofing behind it", { coat: "two coats and a board", sheet: "a sheet and a board" }),
-  yesAsk("drained", "A drain at its foot", true),
+  choiceAsk("proof", "Damp-proofing behind it", { coat: "two coats and a board", sheet: "a sheet and a board" }, { when: isOpenBehind }),
+  yesAsk("drained", "A drain at its foot", true, { when: isOpenBehind }),
 ];
 
-/** The space behind and the drain in it, before the wall's own members speak of them. */
-function addBehind({ making, sizes }: WallMade): { readonly behind: string; readonly removals: readonly object[] } {
+/** Cast against earth nobody gets behind it: what keeps water off goes on the cut face before the bars. */
+function addAgainst(making: Making, m2: number): Behind {
   const { given } = making;
   const { name } = given;
+  const ground = given.common("ground");
+  const cut = making.add("places", "cut", {
+    name: `cut face behind ${name}`,
+    level: 0,
+    layerOf: making.id("steel"),
+    ways: [{ id: "bare", name: "before the bars", passes: ["person", "arm", "sight"], through: ground }],
+  });
+  making.add("pieces", "mat", { name: `drainage mat on the cut face of ${name}`, sort: "cover" });
+  making.add("steps", "mat", {
+    name: `Drainage mat on the cut face of ${name}`,
+    place: cut,
+    work: given.hours("membrane", m2),
+    reaches: [{ place: cut }],
+    puts: [making.id("mat")],
+    cautions: ["Nobody under a cut face that is not sloped back or held. Ask someone who knows the ground."],
+  });
+  return { behind: ground, cageCloses: [`${cut}.bare`] };
+}
+
+/** The space behind and the drain in it, before the wall's own members speak of them. */
+function addBehind({ making, sizes }: WallMade): Behind {
+  const { given } = making;
+  const { name } = given;
+  if (sizes.oneSided) return addAgainst(making, (sizes.long_mm * sizes.high_mm) / 1e6);
   const behind = making.add("places", "behind", {
     name: `space behind ${name}`,
     room: 2,
@@ -41,7 +67,7 @@ function addBehind({ making, sizes }: WallMade): { readonly behind: string; read
     });
   }
   addCovers(making, sizes.long_mm, sizes.high_mm);
-  return { behind, removals: [{ sort: "backfill", step: making.id("fill") }] };
+  return { behind, removals: [{ sort: "backfill", step: making.id("fill") }], firstCloses: [`${making.id("back")}.bare`] };
 }
 
 /** Coat, board, pipe, stone, fill, and the steps that put them there once the form is off. */

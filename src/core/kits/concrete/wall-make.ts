@@ -28,17 +28,21 @@ export interface WallMade {
   readonly sizes: WallSizes;
 }
 
-/** A wall with its form and pour; `behind` is where one works on its back, `removals` what else waits for it. */
-export function makeWall(
-  given: Given,
-  retains: boolean,
-  more: (made: WallMade) => { readonly behind: string; readonly removals: readonly object[] },
-): Making {
+/** What a wall has behind it: where one works there, what else waits for its pour, what its form and its bars close there. */
+export interface Behind {
+  readonly behind: string;
+  readonly removals?: readonly object[];
+  readonly firstCloses?: readonly string[];
+  readonly cageCloses?: readonly string[];
+}
+
+/** A wall with its form and pour; `more` adds what is behind it. */
+export function makeWall(given: Given, retains: boolean, more: (made: WallMade) => Behind): Making {
   const making = new Making(given);
   const { answers, name } = given;
   const sizes = wallSizes(answers, retains);
   const { number, long_mm, high_mm, thick_mm, lean, oneSided } = sizes;
-  const { behind, removals } = more({ making, sizes });
+  const { behind, removals = [], firstCloses = [], cageCloses = [] } = more({ making, sizes });
   const wall: Wall = {
     making,
     sizes,
@@ -48,6 +52,8 @@ export function makeWall(
     tall: high_mm > scaffoldFrom_mm,
     recess: answers.yes("recess"),
     behind,
+    firstCloses,
+    cageCloses,
     stuff: addStuff(making, ((long_mm * high_mm * 2) / 1e6) * number),
     barsCome: addBarsDelivery(making),
   };

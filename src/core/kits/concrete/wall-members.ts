@@ -14,6 +14,9 @@ export interface Wall {
   readonly recess: boolean;
   /** Where one works behind it: the ground, or a space that earth fills later. */
   readonly behind: string;
+  /** What the first face closes beside the bars, and what the bars close. */
+  readonly firstCloses: readonly string[];
+  readonly cageCloses: readonly string[];
   readonly stuff: ReturnType<typeof addStuff>;
   readonly barsCome: string;
 }
@@ -64,7 +67,7 @@ export function addPlaces({ making, sizes, on, isHatch, behind }: Wall): void {
 }
 
 /** The first face stands before the bars (where there are two), the last one closes; one-sided only the last. */
-export function addPieces({ making, sizes, on, isHatch, tall, recess, behind }: Wall): void {
+export function addPieces({ making, sizes, on, isHatch, tall, recess, behind, firstCloses, cageCloses }: Wall): void {
   const { given } = making;
   const { name } = given;
   const own = (word: string) => making.id(word);
@@ -74,12 +77,12 @@ export function addPieces({ making, sizes, on, isHatch, tall, recess, behind }: 
   const weight = { is: making.either("95 lb", "43 kg"), from: practice };
   making.add("pieces", "panels", { name: `panels for ${name}`, sort: "form" });
   making.add("pieces", "coated", { name: `coated panels for ${name}`, sort: "form" });
-  making.add("pieces", "cage", { name: `bars of ${name}`, sort: "other" });
+  making.add("pieces", "cage", { name: `bars of ${name}`, sort: "other", closes: cageCloses });
   if (!sizes.oneSided) {
     making.add("pieces", "first", {
       name: `first face of the form of ${name}`,
       sort: "form",
-      closes: [`${steel}.back`],
+      closes: [`${steel}.back`, ...firstCloses],
       heldBy: [[own("braces")]],
       off: [{ place: behind }, { place: behind, need: "unit", piece: own("first") }],
       size: unit,

@@ -11,6 +11,6 @@ export const wall: Kit = {
   group: "concrete",
   asks: wallAsks(false),
   rates: wallRates,
-  make: (given) => makeWall(given, false, () => ({ behind: given.common("ground"), removals: [] })).made(),
+  make: (given) => makeWall(given, false, () => ({ behind: given.common("ground") })).made(),
   offers: (part, answers) => wallOffers(part, answers, false),
 };
