@@ -23,7 +23,7 @@ test("a build that was empty had no dates to move", () => {
   const of = readDocument(
     apply(
       wall,
-      ["steps", "waits", "bookings", "pours"].map((list) => ({ path: [list], value: [] })),
+      ["steps", "waits", "bookings", "pours", "solids"].map((list) => ({ path: [list], value: [] })),
     ).document,
   ).build as Build;
   expect(of.steps).toEqual([]);
