@@ -72,7 +72,12 @@ export function readSet(path: string): DataSet {
   const raw = JSON.parse(readFileSync(path, "utf8")) as Raw;
   if (!Array.isArray(raw.instances)) throw new Error(`${path} has no list "instances"; a file of problems has one.`);
   const calendars = (raw.calendars ?? []) as readonly Calendar[];
-  return { set: String(raw.set ?? path), calendars, instances: (raw.instances as Raw[]).map((i, k) => instanceOf(path, i, k)) };
+  return { set: String(raw.set ?? path), calendars, instances: instancesOf(path, raw.instances) };
+}
+
+/** Instances from rows as a file holds them. */
+export function instancesOf(path: string, rows: readonly object[]): Instance[] {
+  return rows.map((i, k) => instanceOf(path, i as Raw, k));
 }
 
 function instanceOf(path: string, raw: Raw, k: number): Instance {

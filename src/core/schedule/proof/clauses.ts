@@ -12,6 +12,8 @@ export class Clauses {
   cells = new Int32Array(1 << 16);
   end = 0;
   count = 0;
+  /** Clauses entered so far: the time by which their last use is told. */
+  now = 0;
   /** By literal: pairs of clause and blocking literal, looked at when the literal becomes false. */
   private watches: (Int32Array | undefined)[] = [];
   private filled = new Int32Array(4096);
@@ -22,12 +24,12 @@ export class Clauses {
   ) {}
 
   /** Enters a clause of at least two literals, the first two to be watched; returns its name. */
-  add(literals: Int32Array, size: number, spread: number, used: number): number {
+  add(literals: Int32Array, size: number, spread: number): number {
     while (this.end + head + size > this.cells.length) this.cells = wider(this.cells);
     const c = this.end + head;
     this.cells[c - 3] = size;
     this.cells[c - 2] = spread;
-    this.cells[c - 1] = used;
+    this.cells[c - 1] = ++this.now;
     for (let k = 0; k < size; k++) this.cells[c + k] = literals[k]!;
     this.end = c + size;
     this.count++;

@@ -106,7 +106,7 @@ export class Engine {
     if (learn.back < 0) return false;
     this.backTo(learn.back);
     const first = learn.literals[0]!;
-    const clause = learn.size > 1 ? this.clauses.add(learn.literals, learn.size, learn.spread, 0) : -1;
+    const clause = learn.size > 1 ? this.clauses.add(learn.literals, learn.size, learn.spread) : -1;
     this.activity.fade();
     return trail.raise(atoms.side[first]!, atoms.bound[first]!, clause < 0 ? Why.decision : Why.clause, clause, 0);
   }

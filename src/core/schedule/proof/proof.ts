@@ -3,8 +3,12 @@ import { earliest, latest, netOf } from "../network";
 import type { Problem, Result, Solution } from "../problem";
 import { solve } from "../solve";
 import { witness } from "../witness";
-import { modelOf } from "./model";
+import { improved } from "./first";
+import { type Model, modelOf } from "./model";
 import { ProofSearch } from "./search";
+
+/** Passes of generation before the search begins. */
+const passes = 600;
 
 /** A search for the earliest finish and its proof that goes on for as much work as it is given. */
 export interface Proof {
@@ -39,7 +43,8 @@ export function proofOf(p: Problem, first?: Solution | null): Proof {
   const late = latest(p, net, target as ElapsedMinute);
   const model = modelOf(p, net, early.start, late.start, bound, target);
   if (model === null) return ended({ ...none, status: "infeasible", solution: null, bound: never, work: 0 });
-  const search = new ProofSearch(p, model, start);
+  const search = new ProofSearch(p, model, start === null || first !== undefined ? start : shaken(p, model, start));
+  const before = (made?.work ?? 0) + (start !== null && first === undefined ? passes : 0);
   return {
     get done() {
       return search.done;
@@ -48,15 +53,21 @@ export function proofOf(p: Problem, first?: Solution | null): Proof {
       return search.clashes;
     },
     get schedules() {
-      return (made?.work ?? 0) + search.work - search.clashes;
+      return before + search.work - search.clashes;
     },
     step: (units) => search.step(units),
     result() {
       const { best, done, work } = search;
       const status = best === null ? (done ? "infeasible" : "not-found") : done ? "proved" : "planned";
-      return { ...none, status, solution: best, bound: search.bound as ElapsedMinute, work: work + (made?.work ?? 0) };
+      return { ...none, status, solution: best, bound: search.bound as ElapsedMinute, work: work + before };
     },
   };
+}
+
+/** A better first schedule where quick passes can make one. */
+function shaken(p: Problem, model: Model, from: Solution): Solution {
+  const start = improved(model, from.start, passes);
+  return { start, finish: start.map((s, j) => p.clocks[p.clock[j]!]!.advance(s as ElapsedMinute, p.amount[j]!)) };
 }
 
 function ended(result: Result): Proof {

@@ -2,9 +2,11 @@ import type { ElapsedMinute } from "../../base";
 import type { Problem, Solution } from "../problem";
 import { Engine } from "./engine";
 import type { Model } from "./model";
+import { Runs } from "./runs";
 
-/** Clashes until the search starts over, times the sequence of Luby, Sinclair & Zuckerman (1993). */
-const restartUnit = 100;
+/** Clauses of no more levels than these are kept for good, and so many others before some are forgotten. */
+const fewLevels = 3;
+const mostClauses = 8000;
 
 /**
  * Branch and bound on the finish of all by clause learning, a few clashes at a time. What it says is true whenever it stops: a schedule, a bound below
@@ -20,9 +22,8 @@ export class ProofSearch {
   private readonly engine: Engine;
   private readonly aim: Int32Array;
   private target: number;
-  private untilRestart = restartUnit;
-  private restarts = 0;
-  private mostClauses = 4000;
+  private readonly runs = new Runs();
+  private mostClauses = mostClauses;
   private opened = false;
 
   constructor(
@@ -47,13 +48,13 @@ export class ProofSearch {
       if (!engine.propagate()) {
         this.work++;
         this.clashes++;
-        this.untilRestart--;
+        this.runs.left--;
         if (!engine.recover()) this.close();
         continue;
       }
       if (engine.trail.depth === 0) this.settle();
       if (this.done) return;
-      if (this.untilRestart <= 0 && engine.trail.depth > 0) this.restart();
+      if (this.runs.left <= 0 && engine.trail.depth > 0) this.restart();
       else if (!this.decide()) this.found();
     }
   }
@@ -83,36 +84,38 @@ export class ProofSearch {
   private restart(): void {
     const { engine } = this;
     engine.backTo(0);
-    this.restarts++;
-    this.untilRestart = restartUnit * luby(this.restarts);
+    this.runs.next();
     if (engine.clauses.count > this.mostClauses) {
       this.forget();
       this.mostClauses += 300;
     }
   }
 
-  /** Half of the clauses that span more than two levels go, those that span most first, older ones among equals. */
+  /** Of the clauses that span more than a few levels, the half that was not used for longest goes. */
   private forget(): void {
     const { clauses } = this.engine;
-    const spans: number[] = [];
-    for (let c = 3; c < clauses.end + 3; c += clauses.size(c) + 3) spans.push(clauses.cells[c - 2]!);
-    spans.sort((a, b) => a - b);
-    const middle = Math.max(2, spans[spans.length >> 1]!);
-    let equal = spans.filter((s) => s === middle).length - Math.max(0, (spans.length >> 1) - spans.filter((s) => s < middle).length);
-    this.engine.clauses.reduce((c) => {
-      const spread = clauses.cells[c - 2]!;
-      if (spread !== middle || middle === 2) return spread <= middle;
-      return --equal < 0;
-    });
+    const uses: number[] = [];
+    for (let c = 3; c < clauses.end + 3; c += clauses.size(c) + 3) if (clauses.cells[c - 2]! > fewLevels) uses.push(clauses.cells[c - 1]!);
+    uses.sort((a, b) => a - b);
+    const middle = uses[uses.length >> 1] ?? 0;
+    clauses.reduce((c) => clauses.cells[c - 2]! <= fewLevels || clauses.cells[c - 1]! > middle);
   }
 
+  /**
+   * The undecided atom that had most to do with clashes, as it is in the best schedule or else towards early starts (solution-guided: Demirovic, Chu & Stuckey
+   * 2018, from memory); where none is left, the job that can start first starts then. False when everything is decided.
+   */
   private decide(): boolean {
     const { engine, model, aim } = this;
     const { trail, atoms, activity } = engine;
+    const { manner } = this.runs;
+    if (manner === "bound" && trail.depth === 0 && trail.low(engine.finish) < trail.high(engine.finish)) {
+      trail.decide(2 * engine.finish + 1, -trail.low(engine.finish));
+      return true;
+    }
     const a = activity.next();
     if (a >= 0) {
-      const x = atoms.variable[a]!;
-      const literal = aim[x]! >= atoms.value[a]! ? 2 * a : 2 * a + 1;
+      const literal = manner === "best" && aim[atoms.variable[a]!]! >= atoms.value[a]! ? 2 * a : 2 * a + 1;
       trail.decide(atoms.side[literal]!, atoms.bound[literal]!);
       return true;
     }
@@ -151,16 +154,4 @@ export class ProofSearch {
 
 function lastOf(finish: Int32Array): number {
   return finish.reduce((a, b) => Math.max(a, b), 0);
-}
-
-/** 1 1 2 1 1 2 4 ... */
-function luby(k: number): number {
-  let size = 1;
-  while (size < k + 1) size = 2 * size + 1;
-  let at = k;
-  while (size - 1 !== at) {
-    size = (size - 1) >> 1;
-    at %= size;
-  }
-  return (size + 1) >> 1;
 }

@@ -6,6 +6,8 @@ import { never, notEver } from "../../base";
  */
 export class StartMap {
   readonly size: number;
+  /** The one length where all starts lie in one stretch; -1. */
+  readonly only: number;
   private readonly first: Int32Array;
 
   constructor(
@@ -14,6 +16,7 @@ export class StartMap {
     readonly length: Int32Array,
   ) {
     this.size = from.length;
+    this.only = this.size === 1 ? length[0]! : -1;
     this.first = from.map((s, k) => s + length[k]!);
   }
 
@@ -33,11 +36,13 @@ export class StartMap {
 
   /** Where the job ends when it starts at `s`, one of its starts. */
   finish(s: number): number {
+    if (this.only >= 0) return s + this.only;
     return s + this.length[Math.max(0, lastAtMost(this.from, s))]!;
   }
 
-  /** The last start with a finish at or before `x`; `notEver` if there is none. */
+  /** The last start with a finish at or before `x`; less than any start if there is none. */
   lastToFinish(x: number): number {
+    if (this.only >= 0) return Math.min(x - this.only, this.to[0]!);
     const k = lastAtMost(this.first, x);
     if (k < 0) return notEver;
     const s = x - this.length[k]!;

@@ -21,39 +21,44 @@ export function tableReasons(
 ): void {
   const task = code % taskRoom;
   let room = shared.level - stepAt(shared.times, shared.missing, t);
-  if (task < shared.tasks.length) {
-    const own = shared.tasks[task]!;
+  const { tasks } = shared;
+  if (task < tasks.length) {
+    const own = tasks[task]!;
     room -= own.number;
     if ((side & 1) === 1) {
       if (own.out >= 0) out.add(2 * own.out + 1, -t);
     } else if (own.back >= 0) out.add(2 * own.back, maps[own.back]!.lastToFinish(t) + 1);
   }
-  let sum = 0;
+  const { bound, root } = trail;
+  let spare = -room - 1;
   chosen.length = 0;
-  for (let k = 0; k < shared.tasks.length; k++) {
-    if (k === task) continue;
-    const other = shared.tasks[k]!;
-    if (other.out >= 0 && trail.boundBefore(2 * other.out + 1, move) < -t) continue;
+  needs.length = 0;
+  for (let k = 0; k < tasks.length; k++) {
+    const other = tasks[k]!;
+    // What does not hold by now did not hold then.
+    if (k === task || (other.out >= 0 && bound[2 * other.out + 1]! < -t)) continue;
     const need = other.back < 0 ? 0 : maps[other.back]!.lastToFinish(t) + 1;
-    if (other.back >= 0 && trail.boundBefore(2 * other.back, move) < need) continue;
+    if (other.back >= 0 && (bound[2 * other.back]! < need || trail.boundBefore(2 * other.back, move) < need)) continue;
+    if (other.out >= 0 && trail.boundBefore(2 * other.out + 1, move) < -t) continue;
     if (other.runs !== null) {
       const r = other.runs.at(t);
       if (!other.runs.has(r) || other.runs.from(r) > t) continue;
     }
-    sum += other.number;
-    const free = (other.out < 0 || trail.root[2 * other.out + 1]! >= -t) && (other.back < 0 || trail.root[2 * other.back]! >= need);
-    if (!free) chosen.push(k);
+    spare += other.number;
+    if ((other.out < 0 || root[2 * other.out + 1]! >= -t) && (other.back < 0 || root[2 * other.back]! >= need)) continue;
+    chosen.push(k);
+    needs.push(need);
   }
-  let spare = sum - room - 1;
-  for (const k of chosen) {
-    const other = shared.tasks[k]!;
+  for (let c = 0; c < chosen.length; c++) {
+    const other = tasks[chosen[c]!]!;
     if (other.number <= spare) {
       spare -= other.number;
       continue;
     }
     if (other.out >= 0) out.add(2 * other.out + 1, -t);
-    if (other.back >= 0) out.add(2 * other.back, maps[other.back]!.lastToFinish(t) + 1);
+    if (other.back >= 0) out.add(2 * other.back, needs[c]!);
   }
 }
 
 const chosen: number[] = [];
+const needs: number[] = [];

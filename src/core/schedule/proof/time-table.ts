@@ -156,8 +156,9 @@ export class TimeTable {
     const high = this.latestOut(task);
     const highEnd = this.latestBack(task);
     if (low === high && lowEnd === highEnd) return true;
-    if (onlyRaised && (this.raisedFrom >= highEnd || this.raisedTo <= low)) return true;
-    return this.later(task, low, lowEnd) && this.sooner(task, high, highEnd);
+    if (!onlyRaised) return this.later(task, low, lowEnd) && this.sooner(task, high, highEnd);
+    if (this.raisedFrom < lowEnd && this.raisedTo > low && !this.later(task, low, lowEnd)) return false;
+    return this.raisedFrom >= highEnd || this.raisedTo <= high || this.sooner(task, high, highEnd);
   }
 
   private later(task: number, low: number, lowEnd: number): boolean {

@@ -29,6 +29,14 @@ export class Usage {
     return low;
   }
 
+  /** The first time at or after `t` from which no more than `room` is taken for so long. */
+  firstRoom(t: number, length: number, room: number): number {
+    const { times, used, size } = this;
+    let from = t;
+    for (let k = this.at(t); k < size && times[k]! < from + length; k++) if (used[k]! > room && k + 1 < size) from = times[k + 1]!;
+    return from;
+  }
+
   /** Takes `number` more in [from, to). */
   add(from: number, to: number, number: number): void {
     let k = this.cut(from);

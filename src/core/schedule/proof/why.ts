@@ -57,6 +57,7 @@ export function reasonsOf(
     case Why.clause: {
       const { cells } = m.clauses;
       const end = what + cells[what - 3]!;
+      cells[what - 1] = m.clauses.now;
       for (let k = side < 0 ? what : what + 1; k < end; k++) out.add(m.atoms.side[cells[k]! ^ 1]!, m.atoms.bound[cells[k]! ^ 1]!);
       return;
     }

@@ -1,0 +1,18 @@
+import { expect, test } from "vitest";
+import { luby, Runs } from "./runs";
+
+test("lengths are those of Luby, Sinclair & Zuckerman", () => {
+  expect(Array.from({ length: 15 }, (_, k) => luby(k))).toEqual([1, 1, 2, 1, 1, 2, 4, 1, 1, 2, 1, 1, 2, 4, 8]);
+});
+
+test("long runs take turns, and some short ones try the bound", () => {
+  const runs = new Runs();
+  const long: string[] = [];
+  const short: string[] = [];
+  for (let k = 0; k < 200; k++) {
+    runs.next();
+    (runs.left === 200 ? short : long).push(runs.manner);
+  }
+  expect(short.filter((m) => m === "bound").length).toBeGreaterThan(short.length / 12);
+  for (const m of ["best", "early"]) expect(long.filter((x) => x === m).length).toBeGreaterThan(long.length / 3);
+});
