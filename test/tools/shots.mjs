@@ -67,6 +67,7 @@ async function newcomer(size, viewport, colorScheme) {
   await page.locator('[data-verdict="yes"]').waitFor();
   await shoot("form");
   await page.getByLabel("Thick", { exact: true }).fill("a foot");
+  await page.getByLabel("Thick", { exact: true }).evaluate((field) => field.scrollIntoView({ block: "center" }));
   await shoot("refused");
   await page.getByLabel("Thick", { exact: true }).fill("14 in");
   await putIn();
