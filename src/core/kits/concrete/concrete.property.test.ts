@@ -21,7 +21,7 @@ const under: Readonly<Record<string, readonly Put[]>> = {
   ],
 };
 
-const runs = 12;
+const runs = 8;
 
 describe.each(concrete.map((kit) => [kit.id, kit] as const))("%s", (id, kit) => {
   test.each(["us", "metric"] as const)("with usual answers in %s reads, plans, and its form holds", (units) => {
