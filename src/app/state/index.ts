@@ -1,4 +1,3 @@
-export type { Adding } from "./adding";
 export { getDesk, getShop, setDesk, setShop } from "./context";
 export type { Dates } from "./date-style";
 export { dayWords, goneAfter_ms, keptDays, momentWords, sizeWords } from "./days";
