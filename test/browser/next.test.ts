@@ -1,0 +1,73 @@
+import type { Locator, Page } from "playwright-core";
+import { expect, inject, test } from "vitest";
+import { cellar, undoButton, withBrowser, words } from "./app";
+
+const app = withBrowser();
+const view = (page: Page): Locator => page.locator(".next");
+
+/** The cellar's sheet of the next day, on a day of ours. */
+async function next(today: string): Promise<Page> {
+  const context = await app.context();
+  await context.clock.setFixedTime(today);
+  const page = app.watch(await context.newPage());
+  await page.goto(inject("app"));
+  await page.getByRole("button", { name: cellar }).click();
+  await page.getByText(/^Finishe[sd] /).waitFor();
+  await page.getByRole("button", { name: "Next", exact: true }).click();
+  await view(page).getByRole("heading", { level: 2 }).waitFor();
+  return page;
+}
+const heading = (page: Page): Promise<string> => words(view(page).getByRole("heading", { level: 2 }));
+const boxes = (page: Page): Locator => view(page).getByRole("checkbox");
+
+test("before the first day: its steps in order with who and what they need, a tick that stays and is taken off again", async () => {
+  const page = await next("2027-01-10T12:00:00Z");
+  expect(await heading(page)).toBe("Sat 13 Feb, next on site");
+  expect(await boxes(page).count()).toBe(3);
+  const first = view(page).getByRole("listitem").first();
+  expect(await words(first)).toMatch(/Clear brush[\s\S]*Ruth and Owen[\s\S]*Needs/);
+  await boxes(page).first().check();
+  await first.getByLabel("finished").waitFor();
+  await view(page)
+    .getByText(/^2 to do, 1 ticked/)
+    .waitFor();
+  await undoButton(page).click();
+  await view(page)
+    .getByText(/^3 to do/)
+    .waitFor();
+  expect(await boxes(page).first().isChecked()).toBe(false);
+});
+
+test("a finish before the start is refused beside the field, and nothing changes", async () => {
+  const page = await next("2027-01-10T12:00:00Z");
+  await boxes(page).first().check();
+  const first = view(page).getByRole("listitem").first();
+  await first.getByLabel("finished").fill("2027-02-12T08:00");
+  await first.getByLabel("finished").blur();
+  await first.getByText(/put the finish after the start/).waitFor();
+});
+
+test("what was planned for before today and is not ticked is named; the rest is then planned from today", async () => {
+  const page = await next("2027-03-10T12:00:00Z");
+  await view(page)
+    .getByText(/planned for before today and (is|are) not ticked/)
+    .waitFor();
+  await view(page).getByRole("button", { name: "plan what is left from today" }).click();
+  await view(page)
+    .getByText(/planned for before today/)
+    .waitFor({ state: "detached" });
+  const [, day = ""] = /^\w+ (\d+) Mar, next on site$/.exec(await heading(page)) ?? [];
+  expect(Number(day)).toBeGreaterThanOrEqual(10);
+});
+
+test("days are leafed through by key, and what is left behind is said", async () => {
+  const page = await next("2027-02-20T12:00:00Z");
+  const before = await heading(page);
+  await page.locator("body").press("ArrowRight");
+  expect(await heading(page)).not.toBe(before);
+  await view(page)
+    .getByRole("heading", { name: /^Left until/ })
+    .waitFor();
+  await page.locator("body").press("ArrowLeft");
+  expect(await heading(page)).toBe(before);
+});
