@@ -1,7 +1,7 @@
 import type { WayOut } from "../../core/base";
 import { type Build, readDocument } from "../../core/build";
 import { apply } from "../../core/edit";
-import { type Plan, withEffect } from "../../core/plan";
+import type { Plan } from "../../core/plan";
 import { quickUpTo } from "../state/planner";
 
 /**
@@ -18,16 +18,22 @@ export function tryEffects(
   if (build.steps.length > quickUpTo) return () => {};
   const made = [...ways];
   let at = 0;
-  let timer = setTimeout(next);
-  function next(): void {
+  let timer = setTimeout(() => void next());
+  let ended = false;
+  async function next(): Promise<void> {
     const way = made[at];
-    if (way === undefined) return;
+    // Without the engine the ways out stand there as before, without what they do to the finish.
+    const engine = await import("../state/engine").catch(() => null);
+    if (way === undefined || engine === null || ended) return;
     if (way.detail.leads === undefined) {
-      made[at] = withEffect(way, now, (edits) => readDocument(apply(document, edits).document).build);
+      made[at] = engine.withEffect(way, now, (edits) => readDocument(apply(document, edits).document).build);
       tell([...made]);
     }
     at += 1;
-    timer = setTimeout(next);
+    timer = setTimeout(() => void next());
   }
-  return () => clearTimeout(timer);
+  return () => {
+    ended = true;
+    clearTimeout(timer);
+  };
 }

@@ -1,7 +1,7 @@
 import type { DocumentEdit, Finding } from "../../core/base";
 import type { Build } from "../../core/build";
 import { siteTime } from "../../core/clock";
-import { type Plan, type PlanMay, planMay } from "../../core/plan";
+import type { Plan, PlanMay } from "../../core/plan";
 import { dateLabel } from "../../draw";
 import type { Shop } from "../state";
 import { shownName } from "../state/names";
@@ -39,7 +39,8 @@ export async function verdictOn(
     return tell(plain("already", `So it is planned: “${names[0]}” comes before “${names[1]}”.`));
   const document = shop.desk.document;
   const told = (answer: PlanMay): void => tell(verdictOf(answer, document, build, plan, [before, after], names));
-  const quick = build.steps.length <= quickUpTo ? planMay(build, first, second) : null;
+  const engine = build.steps.length <= quickUpTo ? await import("../state/engine").catch(() => null) : null;
+  const quick = engine?.planMay(build, first, second);
   if (quick) told(quick);
   if (quick && quick.verdict !== "no") return;
   const answer = await shop.may(before, after);

@@ -98,6 +98,11 @@ export class BuildDesk implements Desk {
     return this.readOnly ? null : (this.#work.undone.at(-1)?.words ?? null);
   }
 
+  /** The first view is painted: what makes plans in the page may come. */
+  ready(): void {
+    void this.#options.planner.ready();
+  }
+
   /** Takes up another document with its history. */
   load(work: History, selected: Selection | null = null): void {
     this.#typing = null;
@@ -217,6 +222,13 @@ export class BuildDesk implements Desk {
     this.#settle(work, before, { from: change, undone: action.do === "undo", read: ready?.read });
   }
 
+  /** A fault of ours: the build stays open and can be changed, undone and saved. */
+  #fault(error: unknown): void {
+    this.#redoing = false;
+    this.broken = true;
+    reportError(error);
+  }
+
   async #tryWays(document: object, plan: Plan): Promise<void> {
     const findings = await this.#options.planner.ways(document, plan.findings);
     if (findings !== null) this.#ways = { plan, findings };
@@ -250,13 +262,10 @@ export class BuildDesk implements Desk {
       const plan = this.#options.planner.plan({ document: work.document as object, build, from });
       if (plan instanceof Promise) {
         this.#redoing = true;
-        void plan.then(show);
+        plan.then(show).catch((error) => this.#fault(error));
       } else show(plan);
     } catch (error) {
-      // A fault of ours: the build stays open and can be changed, undone and saved.
-      this.#redoing = false;
-      this.broken = true;
-      reportError(error);
+      this.#fault(error);
     }
   }
 }
