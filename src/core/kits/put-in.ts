@@ -19,7 +19,7 @@ export interface PutIn {
 const longestId = 24;
 
 /** An id from a name such that no other id begins with it and a dash, and it begins with no other part's. */
-export function partId(document: unknown, name: string): string {
+function partId(document: unknown, name: string): string {
   const ids = [...idsOf(document)];
   const parts = partsOf(document).map(({ id }) => id);
   const isFree = (id: string) =>

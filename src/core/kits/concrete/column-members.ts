@@ -13,7 +13,7 @@ export interface Sizes {
 /** From here up one stands on something to fill it and to work on its head (common practice, no source). */
 export const scaffoldFrom_mm = 1500;
 /** As deep as an arm gets from the top (26 in, measured on people by nobody here: common practice). */
-export const armDepth_mm = 650;
+const armDepth_mm = 650;
 
 /** Four uprights lapped to the starters and ties at 10 in: a guess, until whoever designs it says. */
 export function barsOf({ long_mm, wide_mm, high_mm }: Sizes, starters: boolean): readonly Bars[] {

@@ -9,11 +9,6 @@ const boards = [
   ["2x12", 285.75],
 ] as const;
 
-export interface EdgeStuff {
-  readonly size: string;
-  readonly spacing_mm: number;
-}
-
 /** Fresh concrete as water of its weight: 150 lb/ft3, 23.6 kN/m3, full head. */
 const weight_kN_m3 = 23.6;
 /** A steel stake driven half its length, by the seller's sheet; with a kicker behind it, three times as much (common practice, no source). */

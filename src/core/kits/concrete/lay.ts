@@ -47,7 +47,7 @@ export function beamOf(size: string, pieces: number, from: Lumber): Beam {
   return { section, pieces, allowed: allowedOf(wood, section, { duration: 1, wet: false, repetitive: false }) };
 }
 
-export interface Uprights extends Beam {
+interface Uprights extends Beam {
   readonly spacing_mm: number;
 }
 

@@ -36,7 +36,7 @@ const bag = {
 };
 
 /** Whose word a figure of the bars is. */
-export const barsFrom = (answers: Answers): string => answers.text("bars").trim() || "own guess";
+const barsFrom = (answers: Answers): string => answers.text("bars").trim() || "own guess";
 
 export interface Bars {
   readonly name: string;
