@@ -20,7 +20,7 @@ export type ListName =
 export const isObject = (value: unknown): value is Written => typeof value === "object" && value !== null && !Array.isArray(value);
 
 /** The members of a list, as written; empty where there is none. */
-export function listOf(document: unknown, list: ListName | "groups"): readonly Written[] {
+export function listOf(document: unknown, list: ListName | "groups" | "choices"): readonly Written[] {
   const members = isObject(document) ? document[list] : undefined;
   return Array.isArray(members) ? members.filter(isObject) : [];
 }

@@ -93,6 +93,21 @@ describe("the same once more", () => {
     expect(duplicate(document, steps("strip")).leftBehind).toEqual([{ list: "steps", name: "Strip face", of: "pieces", what: "Face" }]);
   });
 
+  test("a place is filled once: what is poured again is poured into another one like it", () => {
+    const poured = documentOf({
+      places: [{ id: "cage", ways: [{ id: "top" }] }],
+      pieces: [{ id: "slab", fills: ["cage"] }],
+      steps: [
+        { id: "tie", place: "cage", reaches: [{ place: "cage" }] },
+        { id: "cast", place: "cage", puts: ["slab"], after: ["tie"] },
+      ],
+    });
+    const again = docOf(duplicate(poured, steps("tie", "cast")), poured);
+    expect(member(again, "pieces", "slab-2")?.fills).toEqual(["cage-2"]);
+    expect(member(again, "steps", "tie-2")).toMatchObject({ place: "cage-2", reaches: [{ place: "cage-2" }] });
+    expect(docOf(duplicate(poured, steps("tie")), poured).places).toHaveLength(1);
+  });
+
   test("nothing chosen, nothing made", () => {
     expect(duplicate(document, steps("nothing")).edits).toEqual([]);
     expect(clip(document, [])).toBe(null);

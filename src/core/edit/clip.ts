@@ -39,7 +39,7 @@ function wholeGroups(document: unknown, steps: ReadonlySet<string>): readonly Wr
 }
 
 /**
- * What belongs to a selection: its steps with the pieces they put up, the waits among them, their pours; groups of which it has every step, whole.
+ * What belongs to a selection: its steps with the pieces they put up and the places those fill, the waits among them, their pours; groups of which it has every step, whole.
  * Lists in the order of the document.
  */
 export function belonging(document: unknown, selection: readonly Ref[]): Readonly<Record<ClipList, readonly WrittenMember[]>> {
@@ -48,6 +48,9 @@ export function belonging(document: unknown, selection: readonly Ref[]): Readonl
   const groups = wholeGroups(document, steps);
   const grouped = new Set(groups.flatMap((group) => textsOf(group.members)));
   for (const step of membersOf(document, "steps")) if (steps.has(step.id)) for (const id of textsOf(step.puts)) pieces.add(writtenId(id));
+  // A place is filled once: what fills it a second time fills another one like it.
+  for (const piece of membersOf(document, "pieces"))
+    if (pieces.has(piece.id) || grouped.has(piece.id)) for (const id of textsOf(piece.fills)) places.add(writtenId(id));
   const is = (set: ReadonlySet<string>) => (member: WrittenMember) => set.has(member.id) || grouped.has(member.id);
   const ends = (...refs: readonly unknown[]): boolean => refs.every((ref) => typeof ref === "string" && steps.has(writtenId(ref)));
   return {
