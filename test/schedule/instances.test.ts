@@ -1,6 +1,5 @@
 import { describe, expect, test } from "vitest";
-import { type Problem, verify } from "../../src/core/schedule";
-import { proofOf } from "../../src/core/schedule/proof";
+import { type Problem, proofOf, verify } from "../../src/core/schedule";
 import { check } from "../bench/schedule/check";
 import { type Instance, instancesOf, readSet } from "../bench/schedule/files";
 import { problemOfRow } from "../bench/schedule/read";

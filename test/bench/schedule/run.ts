@@ -1,5 +1,4 @@
-import { type Problem, type Result, solve } from "../../../src/core/schedule";
-import { proofOf } from "../../../src/core/schedule/proof";
+import { type Problem, proofOf, type Result, solve } from "../../../src/core/schedule";
 
 /** What was asked for on the command line. */
 export interface Asked {

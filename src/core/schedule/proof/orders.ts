@@ -10,6 +10,9 @@ export interface Pair {
   readonly second: number;
 }
 
+/** More than so many pairs cost more than they tell. */
+const mostPairs = 20_000;
+
 /** Pairs that what they share leaves no room for together, and whose order the waits alone do not settle. */
 export function pairsOf(m: Model): Pair[] {
   const seen = new Set<number>();
@@ -27,7 +30,7 @@ export function pairsOf(m: Model): Pair[] {
         seen.add(first * m.jobs + second);
         const before = m.low[first]! + m.maps[first]!.length[0]! <= m.high[second]!;
         const after = m.low[second]! + m.maps[second]!.length[0]! <= m.high[first]!;
-        if (before && after) out.push({ first, second });
+        if (before && after && out.length < mostPairs) out.push({ first, second });
       }
     }
   }

@@ -3,12 +3,14 @@ import { earliest, latest, netOf } from "../network";
 import type { Problem, Result, Solution } from "../problem";
 import { solve } from "../solve";
 import { witness } from "../witness";
+import { energyBound } from "./energy";
 import { improved } from "./first";
 import { type Model, modelOf } from "./model";
 import { ProofSearch } from "./search";
 
-/** Passes of generation before the search begins. */
-const passes = 600;
+/** Passes of generation before the search begins: fewer where a pass takes long. */
+const mostPasses = 600;
+const passCost = 20_000_000;
 
 /** A search for the earliest finish and its proof that goes on for as much work as it is given. */
 export interface Proof {
@@ -43,8 +45,10 @@ export function proofOf(p: Problem, first?: Solution | null): Proof {
   const late = latest(p, net, target as ElapsedMinute);
   const model = modelOf(p, net, early.start, late.start, bound, target);
   if (model === null) return ended({ ...none, status: "infeasible", solution: null, bound: never, work: 0 });
-  const search = new ProofSearch(p, model, start === null || first !== undefined ? start : shaken(p, model, start));
-  const before = (made?.work ?? 0) + (start !== null && first === undefined ? passes : 0);
+  model.low[p.jobs] = energyBound(model, (finish) => latest(p, net, finish as ElapsedMinute).start);
+  const passes = start === null || first !== undefined ? 0 : Math.min(mostPasses, Math.floor(passCost / (p.jobs * p.jobs)));
+  const search = new ProofSearch(p, model, start === null ? null : shaken(p, model, start, passes));
+  const before = (made?.work ?? 0) + passes;
   return {
     get done() {
       return search.done;
@@ -65,7 +69,8 @@ export function proofOf(p: Problem, first?: Solution | null): Proof {
 }
 
 /** A better first schedule where quick passes can make one. */
-function shaken(p: Problem, model: Model, from: Solution): Solution {
+function shaken(p: Problem, model: Model, from: Solution, passes: number): Solution {
+  if (passes === 0) return from;
   const start = improved(model, from.start, passes);
   return { start, finish: start.map((s, j) => p.clocks[p.clock[j]!]!.advance(s as ElapsedMinute, p.amount[j]!)) };
 }
