@@ -5,6 +5,7 @@ import type { Clocks } from "../clock";
 import { IntList } from "../graph";
 import type { Capacity } from "../schedule";
 import { type Bound, ClockList, type DateOf, furthest } from "./bound";
+import { leftOver } from "./busy";
 import { crewsOf } from "./crews";
 import { fixesOf, together } from "./fixes";
 import { doneAt } from "./history";
@@ -85,7 +86,7 @@ export function bind(build: Build, access: Access, clocks: Clocks, seen: Elapsed
 
   const stores = storeNeeds(build);
   const places = placeNeeds(build);
-  const capacities: Capacity[] = crews.pools.map((pool) => peopleThere(pool, clocks, seen));
+  const capacities: Capacity[] = crews.pools.map((pool) => leftOver(peopleThere(pool, clocks, seen), pool, build, clocks));
   const demands = new IntList(6 * jobs);
   const demand = (job: number, capacity: number, number: number): void => {
     demands.push(job);

@@ -31,6 +31,15 @@ describe("a build that is under way", () => {
     expect(made.handMinutes).toBe(360);
   });
 
+  test("who did what is done does nothing else in those hours; who was free may", () => {
+    const people = [{ id: "ana" }, { id: "ben" }];
+    const one = done("2027-03-06T08:00", "2027-03-06T10:00");
+    const both = { steps: [step("a", { hands: 2, ...one }), step("b", { work: "1 h" })], people };
+    expect(when(buildOf(both), "b")).toBe("2027-03-06T10:00");
+    const single = { ...both, steps: [step("a", one), step("b", { work: "1 h" })] };
+    expect(when(buildOf(single), "b") < "2027-03-06T10:00").toBe(true);
+  });
+
   test("nothing that is not done starts before the moment from which the rest goes on", () => {
     const build = buildOf({ steps: [tie({ reaches: [] })], resumes: "2027-04-01" });
     expect(when(build, "tie") >= "2027-04-01").toBe(true);

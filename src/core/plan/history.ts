@@ -3,6 +3,7 @@ import { isDate } from "./moments";
 
 const none: readonly never[] = [];
 const known = new WeakMap<Build, Build>();
+const writtenOf = new WeakMap<Build, Build>();
 
 /**
  * The build as it is to be planned from here: a step that is done keeps what it put up and took down and when, and asks for nothing any more. Nobody and nothing
@@ -14,6 +15,7 @@ export function asDone(build: Build): Build {
   if (made === undefined) {
     made = withoutHistory(build);
     known.set(build, made);
+    writtenOf.set(made, build);
   }
   return made;
 }
@@ -25,6 +27,14 @@ export const asDoneAfter =
     const next = apply(edits);
     return next && asDone(next);
   };
+
+/** Who was busy when, of what is done: hands as they were asked for. */
+export function handsDone(
+  build: Build,
+): readonly { readonly start: LocalMoment; readonly finish: LocalMoment; readonly hands: Step["hands"] }[] {
+  const steps = writtenOf.get(build)?.steps ?? none;
+  return steps.flatMap(({ done, hands }) => (done === null || hands.length === 0 ? [] : [{ ...doneAt(done), hands }]));
+}
 
 const atClock = (moment: LocalMoment, time: string): LocalMoment => (isDate(moment) ? `${moment}T${time}` : moment);
 

@@ -19,7 +19,7 @@ export function dayWords(build: Build, plan: Plan, sheet: DaySheet, display?: Di
     light: lightWords(sheet, say),
     rain: rainWords(build, sheet, say),
     bring: bringWords(build, plan, sheet, say),
-    left: sheet.left.map((one) => leftSentence(one, build, plan, display)),
+    left: [...new Set(sheet.left.map((one) => leftSentence(one, build, plan, display)))],
   };
 }
 
