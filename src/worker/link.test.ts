@@ -59,6 +59,28 @@ test("sends the document once, then only what changed", async () => {
   expect(seen.map((ask) => Object.keys(ask.about)[0])).toEqual(["build", "base", "base"]);
 });
 
+test("a worker begun ahead is the one that is asked, and one lost before that is replaced", async () => {
+  const made: WorkerLike[] = [];
+  const link = new Link(() => {
+    const worker = workerOn(soon);
+    made.push(worker);
+    return worker;
+  });
+  link.begin();
+  link.begin();
+  expect(engineOf(await link.ask("plan", { document: ["dig"] }, {}))).toBe("dig");
+  expect(made.length).toBe(1);
+  const other = new Link(() => {
+    const worker = workerOn(soon);
+    made.push(worker);
+    return worker;
+  });
+  other.begin();
+  made[1]?.onerror?.(gone);
+  expect(engineOf(await other.ask("plan", { document: ["form"] }, {}))).toBe("form");
+  expect(made.length).toBe(3);
+});
+
 test("a lost worker is replaced and gets the last document whole", async () => {
   const workers: WorkerLike[] = [];
   const seen: Ask[] = [];

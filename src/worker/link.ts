@@ -47,6 +47,11 @@ export class Link {
     this.#make = make;
   }
 
+  /** Starts the worker ahead of the first question. */
+  begin(): void {
+    this.#connected();
+  }
+
   /** The answer, or null when it was overtaken by a newer question of its kind or cannot be had. */
   ask<Q extends Question>(ask: Q, subject: Subject, more: Questions[Q]): Promise<Answers[Q] | null> {
     this.#waiting.get(ask)?.settle(null);

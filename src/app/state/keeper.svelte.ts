@@ -90,8 +90,13 @@ export class Keeper {
     this.trouble = shelf.trouble;
     addEventListener("pagehide", () => shelf.board());
     document.addEventListener("visibilitychange", () => document.visibilityState === "hidden" && shelf.board());
-    await shelf.port?.prune(Date.now() - keptDays * day_ms).catch(() => undefined);
     await this.#fetch(() => shelf.restore(rememberedHere("open") as string | null), remembered("selected") as Selection | null);
+  }
+
+  /** What can wait until what was open is shown: lets go of what was thrown away long ago. */
+  async tidy(): Promise<void> {
+    await this.#keeping?.shelf.port?.prune(Date.now() - keptDays * day_ms).catch(() => undefined);
+    await this.refresh();
     await this.durable.look();
   }
 
@@ -251,7 +256,7 @@ export class Keeper {
       this.#lock();
       this.#keyed();
       opened();
-      await this.refresh();
+      void this.refresh();
     } catch (error) {
       this.#options.tell(troubleSentence(troubleOf(error)));
     }

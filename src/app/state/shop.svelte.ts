@@ -78,8 +78,11 @@ export class Shop extends Papers {
 
   /** Fetches what was open last; without any, the start page teaches. */
   async wake(): Promise<void> {
+    // It makes the first plan, and is fetched while what was open is.
+    this.#link.begin();
     await this.keeper.wake();
     this.ready = true;
+    await this.keeper.tidy();
     await this.offline.begin();
   }
 

@@ -44,6 +44,8 @@ export interface Shared {
 /** A problem as the search sees it: variable j is the start of job j; the last one is the finish of all. */
 export interface Model {
   readonly jobs: number;
+  /** Minutes of work by each job's own clock. */
+  readonly amount: Int32Array;
   readonly maps: readonly StartMap[];
   readonly low: Int32Array;
   readonly high: Int32Array;
@@ -101,7 +103,7 @@ export function modelOf(p: Problem, net: Net, low: Int32Array, high: Int32Array,
     if (links.most[l]! >= 0) wait(to, links.toEnd[l]!, from, links.fromEnd[l]!, links.most[l]!, clock, true);
   }
   for (let j = 0; j < p.jobs; j++) if (followed[j] === 0) wait(j, 1, p.jobs, 0, 0, null, false);
-  return { jobs: p.jobs, maps, low: lows, high: highs, lags, arcs, shared: [...capacities(p, demands), ...stocks(p)] };
+  return { jobs: p.jobs, amount: p.amount, maps, low: lows, high: highs, lags, arcs, shared: [...capacities(p, demands), ...stocks(p)] };
 }
 
 const same = (t: number): number => t;

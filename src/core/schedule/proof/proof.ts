@@ -2,6 +2,7 @@ import { type ElapsedMinute, never } from "../../base";
 import { earliest, latest, netOf } from "../network";
 import type { Problem, Result, Solution } from "../problem";
 import { solve } from "../solve";
+import { verify } from "../verify";
 import { witness } from "../witness";
 import { energyBound } from "./energy";
 import { improved } from "./first";
@@ -39,7 +40,7 @@ export function proofOf(p: Problem, first?: Solution | null): Proof {
   const bound = lastOf(early.finish) as ElapsedMinute;
   const made = first === undefined && p.clock.every((c) => !p.clocks[c]!.fromBeginning) ? solve(p) : null;
   const given = first ?? made?.solution ?? null;
-  const start = given !== null && lastOf(given.finish) <= p.horizon ? given : null;
+  const start = given !== null && lastOf(given.finish) <= p.horizon && verify(p, given).length === 0 ? given : null;
   const target = start === null ? p.horizon : lastOf(start.finish);
   if (start !== null && target <= bound) return ended({ ...none, status: "proved", solution: start, bound, work: made?.work ?? 0 });
   const late = latest(p, net, target as ElapsedMinute);
