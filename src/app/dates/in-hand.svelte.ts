@@ -1,5 +1,6 @@
 import type { Sheet } from "../../draw";
 import { dateLabel } from "../../draw";
+import { findingSentence } from "../../words";
 import type { Desk } from "../state";
 import { shownName } from "../state/names";
 import { dayLater } from "./flag-move";
@@ -28,14 +29,16 @@ const rest_ms = 350;
 export class InHand {
   readonly #desk: Desk;
   readonly #scene: Scene;
+  readonly #tell: (sentence: string) => void;
   held = $state.raw<Held | null>(null);
   #pressed: Pressed | null = null;
   #resting: ReturnType<typeof setTimeout> | undefined;
   /** A drag ends with a click that means nothing. */
   #dragged = false;
 
-  constructor(desk: Desk, scene: Scene) {
+  constructor(desk: Desk, scene: Scene, tell: (sentence: string) => void) {
     this.#desk = desk;
+    this.#tell = tell;
     this.#scene = scene;
   }
 
@@ -103,12 +106,23 @@ export class InHand {
     this.#pressed = null;
     const { held } = this;
     if (!held) return;
+    const [cannot, name] = [this.#cannot, this.#nameOf(held.id)];
     this.held = null;
     this.#dragged = held.by === "pointer";
     this.#desk.tryOut(null);
     const { move } = held;
-    if (keep && move && move.edits.length > 0) this.#desk.edit(move.edits, move.words);
-    else this.#desk.say(`${this.#nameOf(held.id)} stays.`);
+    // What leaves no dates is told and not done: a hand that slips takes no plan away.
+    if (keep && cannot !== "") this.#tell(`${name} stays where it was. ${cannot}`);
+    else if (keep && move && move.edits.length > 0) this.#desk.edit(move.edits, move.words);
+    else this.#desk.say(`${name} stays.`);
+  }
+
+  /** Why what is tried out leaves no dates; empty where it does leave some. */
+  get #cannot(): string {
+    const { trial, units } = this.#desk;
+    if (!trial || trial.plan.status === "planned") return "";
+    const stop = trial.plan.findings.find(({ severity }) => severity === "stop");
+    return stop ? findingSentence(stop, trial.build, units) : (trial.sentences[0] ?? "");
   }
 
   /** False for a key that means nothing to it. */
@@ -172,10 +186,10 @@ export class InHand {
     const move = moveStep(build, plan, this.#scene.time, held.id, aim);
     this.held = { ...held, aim, move };
     this.#desk.tryOut(move && move.edits.length > 0 ? move.edits : null);
-    if (held.by === "keys") this.#desk.say(this.words);
+    if (held.by === "keys") this.#desk.say(`${this.words} ${this.#desk.trial?.sentences[0] ?? ""}`.trim());
   }
 
-  /** Where it would go and what would follow, in a sentence or two. */
+  /** Where it would go, and why not where it cannot; what would follow stands at the foot of the page. */
   get words(): string {
     const { held } = this;
     if (!held) return "";
@@ -187,7 +201,7 @@ export class InHand {
       place === null ? "" : shownName(build.places[build.at.place.get(place as never) ?? -1]) || "no one place",
     ].filter((part) => part !== "");
     const where = `${this.#nameOf(held.id)}: ${to.length === 0 ? "where it is" : to.join(", ")}.`;
-    if (held.move?.asEarlyAsItCan) return `${where} It starts as early as it can already; its Why tells what holds it.`;
-    return `${where} ${this.#desk.trial?.sentences[0] ?? ""}`.trim();
+    const why = held.move?.asEarlyAsItCan ? "It starts as early as it can already; its Why tells what holds it." : this.#cannot;
+    return why === "" ? where : `${where} ${why}`;
   }
 }
