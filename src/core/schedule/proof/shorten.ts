@@ -63,11 +63,11 @@ export class Shorten {
     return kept;
   }
 
-  private implied(side: number, b: number, move: number, first: number, depth: number): boolean {
+  private implied(side: number, b: number, move: number, first: number, between: number): boolean {
     const { trail } = this;
     const why = trail.why[move]!;
-    if (why === Why.decision || depth > deepest || --this.left < 0) return false;
-    const reasons = this.reasons[depth]!;
+    if (why === Why.decision || between > deepest || --this.left < 0) return false;
+    const reasons = this.reasons[between]!;
     reasonsOf(this.movers, why, trail.what[move]!, trail.what2[move]!, side, b, move, reasons);
     for (let k = 0; k < reasons.size; k++) {
       const s = reasons.side[k]!;
@@ -76,7 +76,7 @@ export class Shorten {
       if (e < 0) continue;
       if (this.sideMark[s] === this.stamp && this.strongest[s]! >= wanted && this.moveOf[s]! < first) continue;
       if (this.levels[trail.level[e]!] === 0) return false;
-      if (!this.implied(s, wanted, e, first, depth + 1)) return false;
+      if (!this.implied(s, wanted, e, first, between + 1)) return false;
     }
     return true;
   }
