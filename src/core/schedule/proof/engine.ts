@@ -55,8 +55,8 @@ export class Engine {
     });
     this.uses = uses.map((u) => Int32Array.from(u));
     this.activity = new Activity(trail, this.atoms);
-    const { atoms, clauses, lags, arcs, orders } = this;
-    this.learn = new Learn({ trail, atoms, clauses, lags, arcs, orders, model, length }, this.activity);
+    const { atoms, clauses, lags, arcs, orders, tables } = this;
+    this.learn = new Learn({ trail, atoms, clauses, lags, arcs, orders, tables, model, length }, this.activity);
   }
 
   /** Everything that follows from the bounds; false on a clash. `all`: from every bound, not only from those that moved. */

@@ -1,6 +1,5 @@
-import type { Shared } from "./model";
 import type { StartMap } from "./start-map";
-import { taskRoom } from "./time-table";
+import { type TimeTable, taskRoom } from "./time-table";
 import type { Trail } from "./trail";
 import { stepAt } from "./usage";
 import type { Reasons } from "./why";
@@ -12,7 +11,7 @@ import type { Reasons } from "./why";
 export function tableReasons(
   trail: Trail,
   maps: readonly StartMap[],
-  shared: Shared,
+  table: TimeTable,
   code: number,
   t: number,
   side: number,
@@ -20,8 +19,9 @@ export function tableReasons(
   out: Reasons,
 ): void {
   const task = code % taskRoom;
-  let room = shared.level - stepAt(shared.times, shared.missing, t);
+  const { shared, from, to } = table;
   const { tasks } = shared;
+  let room = shared.level - stepAt(shared.times, shared.missing, t);
   if (task < tasks.length) {
     const own = tasks[task]!;
     room -= own.number;
@@ -34,9 +34,10 @@ export function tableReasons(
   chosen.length = 0;
   needs.length = 0;
   for (let k = 0; k < tasks.length; k++) {
+    // What is not surely held by now was not then.
+    if (t < from[k]! || t >= to[k]! || k === task) continue;
     const other = tasks[k]!;
-    // What does not hold by now did not hold then.
-    if (k === task || (other.out >= 0 && bound[2 * other.out + 1]! < -t)) continue;
+    if (other.out >= 0 && bound[2 * other.out + 1]! < -t) continue;
     const need = other.back < 0 ? 0 : maps[other.back]!.lastToFinish(t) + 1;
     if (other.back >= 0 && (bound[2 * other.back]! < need || trail.boundBefore(2 * other.back, move) < need)) continue;
     if (other.out >= 0 && trail.boundBefore(2 * other.out + 1, move) < -t) continue;

@@ -152,12 +152,13 @@ export class TimeTable {
   /** Moves a task out of where too little is left for it. */
   private filter(task: number, onlyRaised: boolean): boolean {
     const low = this.earliestOut(task);
+    if (onlyRaised && this.raisedTo <= low) return true;
     const lowEnd = this.earliestBack(task);
     const high = this.latestOut(task);
     const highEnd = this.latestBack(task);
     if (low === high && lowEnd === highEnd) return true;
     if (!onlyRaised) return this.later(task, low, lowEnd) && this.sooner(task, high, highEnd);
-    if (this.raisedFrom < lowEnd && this.raisedTo > low && !this.later(task, low, lowEnd)) return false;
+    if (this.raisedFrom < lowEnd && !this.later(task, low, lowEnd)) return false;
     return this.raisedFrom >= highEnd || this.raisedTo <= high || this.sooner(task, high, highEnd);
   }
 

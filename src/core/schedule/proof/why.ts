@@ -4,7 +4,7 @@ import type { Arcs, Lags } from "./lags";
 import type { Model } from "./model";
 import type { Orders } from "./orders";
 import { tableReasons } from "./table-why";
-import { taskRoom } from "./time-table";
+import { type TimeTable, taskRoom } from "./time-table";
 import { type Trail, Why, wider } from "./trail";
 
 /** Statements "side is at least bound" that a move rests on. */
@@ -31,6 +31,7 @@ export interface Movers {
   readonly lags: Lags;
   readonly arcs: Arcs;
   readonly orders: Orders;
+  readonly tables: readonly TimeTable[];
   readonly model: Model;
   readonly length: Int32Array;
 }
@@ -89,7 +90,7 @@ export function reasonsOf(
       return;
     }
     case Why.table:
-      tableReasons(m.trail, m.model.maps, m.model.shared[Math.floor(what / taskRoom)]!, what, what2, side, move, out);
+      tableReasons(m.trail, m.model.maps, m.tables[Math.floor(what / taskRoom)]!, what, what2, side, move, out);
       return;
     default:
       return;
