@@ -6,7 +6,7 @@ import { judge, lines, type Sums, sum } from "./schedule/report";
 import { type Asked, run } from "./schedule/run";
 
 /**
- * The scheduling engine on files of benchmark instances: `npm run bench:schedule -- --data FILE [--mode heuristic|proof] [--schedules N] [--seconds S]
+ * The scheduling engine on files of benchmark instances: `npm run bench:schedule -- --data FILE [--mode heuristic|proof] [--schedules N] [--seed N] [--seconds S]
  * [--every K --offset O] [--json OUT]`. Only the fields of the problem reach the engine; every schedule is checked from the file itself. `--each` prints a line
  * an instance, `--name` takes only instances of that name, `--cpu` counts the processor's seconds.
  */
@@ -15,6 +15,7 @@ const { values } = parseArgs({
     data: { type: "string", multiple: true },
     mode: { type: "string", default: "heuristic" },
     schedules: { type: "string", default: "1000" },
+    seed: { type: "string", default: "1" },
     seconds: { type: "string", default: "10" },
     every: { type: "string", default: "1" },
     offset: { type: "string", default: "0" },
@@ -25,7 +26,7 @@ const { values } = parseArgs({
   },
 });
 
-function whole(name: "schedules" | "every" | "offset", least: number): number {
+function whole(name: "schedules" | "seed" | "every" | "offset", least: number): number {
   const n = Number(values[name]);
   if (!Number.isInteger(n) || n < least) throw new Error(`--${name} ${values[name]}: a whole number of at least ${least} is needed.`);
   return n;
@@ -37,7 +38,7 @@ function asked(): Asked {
   if (values.data === undefined) throw new Error("--data FILE is needed: a file of instances.");
   const seconds = Number(values.seconds);
   if (!(seconds >= 0)) throw new Error(`--seconds ${values.seconds}: a number of at least 0 is needed.`);
-  const [schedules, every, offset] = [whole("schedules", 0), whole("every", 1), whole("offset", 0)];
+  const [schedules, seed, every, offset] = [whole("schedules", 0), whole("seed", 0), whole("every", 1), whole("offset", 0)];
   return {
     data: values.data,
     mode,

@@ -69,10 +69,26 @@ type Raw = Record<string, unknown>;
 
 /** Reads a file of instances: its kind is told by what its rows hold. */
 export function readSet(path: string): DataSet {
-  const raw = JSON.parse(readFileSync(path, "utf8")) as Raw;
+  const raw = objectIn(path);
   if (!Array.isArray(raw.instances)) throw new Error(`${path} has no list "instances"; a file of problems has one.`);
   const calendars = (raw.calendars ?? []) as readonly Calendar[];
   return { set: String(raw.set ?? path), calendars, instances: instancesOf(path, raw.instances) };
+}
+
+function objectIn(path: string): Raw {
+  let text: string;
+  try {
+    text = readFileSync(path, "utf8");
+  } catch {
+    throw new Error(`${path} cannot be read; a file of instances is needed.`);
+  }
+  try {
+    const raw: unknown = JSON.parse(text);
+    if (typeof raw === "object" && raw !== null) return raw as Raw;
+  } catch {
+    // Told below.
+  }
+  throw new Error(`${path} is not a JSON object; a file of problems is one.`);
 }
 
 /** Instances from rows as a file holds them. */

@@ -1,10 +1,12 @@
-import { type Problem, proofOf, type Result, solve } from "../../../src/core/schedule";
+import { type Problem, proofOf, type Result } from "../../../src/core/schedule";
+import { firstPasses } from "./heuristic";
 
 /** What was asked for on the command line. */
 export interface Asked {
   readonly data: readonly string[];
   readonly mode: "heuristic" | "proof";
   readonly schedules: number;
+  readonly seed: number;
   readonly seconds: number;
   /** Seconds are those of the processor, not of the clock on the wall: for a machine that others use too. */
   readonly cpu: boolean;
@@ -32,7 +34,7 @@ export function run(p: Problem, asked: Asked): Outcome {
   const from = now();
   const seconds = (): number => now() - from;
   if (asked.mode === "heuristic") {
-    const r = solve(p);
+    const r = firstPasses(p, { schedules: asked.schedules, seed: asked.seed });
     return { status: r.status, start: r.solution?.start ?? null, bound: r.bound, schedules: r.work, conflicts: 0, seconds: seconds() };
   }
   const search = proofOf(p);
