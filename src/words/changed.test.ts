@@ -37,7 +37,7 @@ test("every reason not to split or to make several has a sentence of its own", (
   expect("refused" in refusedGroup && asOneSentence(refusedGroup.refused, "Pour")).toMatch(/^“Pour” is a pour, which stands for itself/);
   const said = [
     ...["gone", "pour", "inspection", "rounds", "done"].map((code) => inTwoSentence(code, "Dig")),
-    ...["nothing", "pour", "grouped", "rounds", "booked", "count"].map((code) => asOneSentence(code, "Dig")),
+    ...["nothing", "pour", "grouped", "rounds", "booked", "takes", "count"].map((code) => asOneSentence(code, "Dig")),
   ];
   expect(new Set(said).size).toBe(said.length);
   for (const one of said) expect(faultsOf(one, null), one).toEqual([]);

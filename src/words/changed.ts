@@ -81,6 +81,7 @@ const ungrouped: Readonly<Record<string, (name: string) => string>> = {
   rounds: (name) => `${name} is a trial in rounds, which cannot come several times`,
   booked: (name) => `${name} has a booking of its own; leave it out, and it serves all of them`,
   done: (name) => `${name} is done; take its tick off first`,
+  takes: (name) => `${name} takes down what none of the others puts up, and that comes down once; choose the step that puts it up too`,
   count: () => "write how many there are, a whole number from 2 to 200",
 };
 

@@ -51,6 +51,7 @@ describe("many alike", () => {
     [["cast"], 2, "pour"],
     [["seen"], 2, "booked"],
     [["did"], 2, "done"],
+    [["strip"], 2, "takes"],
     [[], 2, "nothing"],
     [["dig"], 1, "count"],
     [["dig"], 2.5, "count"],

@@ -5,8 +5,8 @@ import { nameBeside } from "./paste";
 import { type Answer, rewritten, rewrittenWaits, spokenOf } from "./references";
 import { idsIn, isObject, memberOf, membersOf, textsOf, type Written, type WrittenMember } from "./written";
 
-/** Why steps cannot be made a group: nothing chosen; one of them is poured, grouped, booked or done in rounds; a count that is none. */
-export type Ungrouped = "nothing" | "pour" | "grouped" | "rounds" | "booked" | "done" | "count";
+/** Why steps cannot be made a group: nothing chosen; one of them is poured, grouped, booked, done, in rounds, or takes down what the others do not put up; a count that is none. */
+export type Ungrouped = "nothing" | "pour" | "grouped" | "rounds" | "booked" | "done" | "takes" | "count";
 export type Grouped =
   | { readonly edits: readonly DocumentEdit[]; readonly group: string }
   | { readonly refused: Ungrouped; readonly step?: string };
@@ -40,6 +40,7 @@ export function group(document: unknown, selection: readonly Ref[], count: numbe
   const named = (list: string) =>
     new Set(membersOf(document, list).flatMap(({ step }) => (typeof step === "string" ? [writtenId(step)] : [])));
   const [poured, booked] = [named("pours"), named("bookings")];
+  const own = new Set(pieces.map((piece) => piece.id));
   for (const step of steps) {
     const refused =
       poured.has(step.id) || step.pour !== undefined || step.sort === "pour"
@@ -50,7 +51,9 @@ export function group(document: unknown, selection: readonly Ref[], count: numbe
             ? "rounds"
             : isObject(step.done)
               ? "done"
-              : null;
+              : textsOf(step.takes).every((ref) => own.has(writtenId(ref)))
+                ? null
+                : "takes";
     if (refused !== null) return { refused, step: step.id };
   }
   const members = [...places, ...pieces, ...steps, ...waits].map(({ id }) => id);

@@ -70,6 +70,7 @@ describe("pours", () => {
 
   test("a step takes its pour along, and that is named", () => {
     expect(lostWith(document, "steps", "a")).toEqual([
+      { list: "pieces", id: "deck", goes: false },
       { list: "waits", id: "w", goes: true },
       { list: "pours", id: "slab", goes: true },
     ]);

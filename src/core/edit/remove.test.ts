@@ -87,6 +87,47 @@ describe("removing a member", () => {
     expect(places.steps[0]?.place).toBeUndefined();
   });
 
+  test("orders in choices go with their step, and a choice of which less than two ways are left; amounts counted of it go", () => {
+    const chosen = documentOf({
+      steps: [{ id: "a" }, { id: "b" }, { id: "cast", pour: { strength: "20 MPa" } }, { id: "c" }],
+      pieces: [
+        { id: "deck", fromStart: true, heldBy: [["post"]], holdsItself: "70 % of cast" },
+        { id: "post", fromStart: true },
+      ],
+      choices: [
+        { id: "two", either: [{ waits: [{ from: "a", to: "b" }] }, { waits: [{ from: "b", to: "a" }] }] },
+        {
+          id: "three",
+          either: [
+            {
+              waits: [
+                { from: "a", to: "b" },
+                { from: "b", to: "c" },
+              ],
+            },
+            { waits: [{ from: "c", to: "b" }] },
+            { waits: [{ from: "a", to: "c" }] },
+          ],
+        },
+      ],
+      waits: [{ id: "w", from: "a", to: "c" }],
+      groups: [{ id: "g", count: 2, members: ["a", "w"], differences: { "2": { a: { work: "1 h" } } } }],
+    });
+    const without = (id: string) => apply(chosen, removeMember(chosen, "steps", id)).document as Record<string, Record<string, unknown>[]>;
+    expect(
+      without("c").choices?.map(({ id, either }) => [id, (either as { waits: unknown[] }[]).map(({ waits }) => waits.length)]),
+    ).toEqual([["two", [1, 1]]]);
+    expect(without("b").choices).toEqual([]);
+    expect(without("a").groups).toEqual([]);
+    expect(without("c").groups?.[0]?.members).toEqual(["a"]);
+    expect(without("cast").pieces?.[0]).toEqual({ id: "deck", fromStart: true, heldBy: [["post"]] });
+    for (const id of ["a", "b", "c", "cast"])
+      expect(
+        readDocument(without(id)).findings.filter(({ severity }) => severity === "stop"),
+        id,
+      ).toEqual([]);
+  });
+
   test("a copy stands for its member", () => {
     expect(removeMember(document, "steps", "tie#1")).toEqual(removeMember(document, "steps", "tie"));
   });
