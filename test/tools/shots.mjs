@@ -1,9 +1,10 @@
 // Pictures of the app as it ships, to test/shots/ (git ignores it); with --readme also the picture that the README shows.
-// `npm run shots -- --only dates` takes those whose name holds the word.
+// `npm run shots -- --only dates` takes those whose name holds the word. Fails where text is too small, cut off, or lies on other text.
 import { spawnSync } from "node:child_process";
 import { copyFileSync, mkdirSync } from "node:fs";
 import { preview } from "vite";
 import { launch } from "./browser.mjs";
+import { illegible } from "./legible.mjs";
 
 const only = process.argv.includes("--only") ? process.argv[process.argv.indexOf("--only") + 1] : "";
 const sizes = [
@@ -11,6 +12,7 @@ const sizes = [
   ["tablet", { width: 768, height: 1024 }],
   ["desk", { width: 1440, height: 900 }],
 ];
+const looks = ["light", "dark", "sunlight"];
 const examples = [
   ["bank-cellar", "Bank cellar"],
   ["garden-wall", "Garden wall"],
@@ -41,19 +43,30 @@ function complain(size, text) {
   complaints += 1;
   console.error(`${size}: ${text}`);
 }
+/** One picture, and what on it could not be read. */
+async function picture(page, size, name, options = {}) {
+  await page.screenshot({ path: `test/shots/${name}.png`, ...options });
+  console.log(`test/shots/${name}.png`);
+  for (const fault of await illegible(page, size === "phone" ? 16 : 13)) complain(name, fault);
+}
+/** A page in a look: the one for sunlight is chosen, the others follow the system. */
+async function lookedAt(browser, look, options) {
+  const context = await browser.newContext({ ...options, colorScheme: look === "dark" ? "dark" : "light", locale: "en-GB" });
+  if (look === "sunlight") await context.addInitScript(() => localStorage.setItem("batterboard.theme", JSON.stringify("sunlight")));
+  return context;
+}
 /** From an empty page through the kits: what a first sitting sees. */
-async function newcomer(size, viewport, colorScheme) {
-  const taken = (what) => `kits-${what}-${size}-${colorScheme}`;
+async function newcomer(size, viewport, look) {
+  const taken = (what) => `kits-${what}-${size}-${look}`;
   const stations = ["start", "form", "refused", "part", "list", "unknown", "order"];
   if (only && !stations.some((what) => taken(what).includes(only))) return;
-  const context = await browser.newContext({ viewport, colorScheme, locale: "en-GB", hasTouch: size === "phone" });
+  const context = await lookedAt(browser, look, { viewport, hasTouch: size === "phone" });
   const page = await context.newPage();
   page.on("pageerror", (error) => complain(size, error.message));
   const shoot = async (what, whole = false) => {
     await page.waitForTimeout(500);
     if (only && !taken(what).includes(only)) return;
-    await page.screenshot({ path: `test/shots/${taken(what)}.png`, fullPage: whole });
-    console.log(`test/shots/${taken(what)}.png`);
+    await picture(page, size, taken(what), { fullPage: whole });
   };
   const putIn = async () => {
     await page.locator('[data-verdict="yes"]').waitFor();
@@ -97,12 +110,12 @@ mkdirSync("test/shots", { recursive: true });
 const browser = await launch();
 try {
   for (const [size, viewport] of sizes) {
-    for (const colorScheme of ["light", "dark"]) {
+    for (const look of looks) {
       for (const [example, title] of examples) {
-        const context = await browser.newContext({
+        const names = views.map(([view]) => `${example}-${view}-${size}-${look}`);
+        if (only && !names.some((name) => name.includes(only))) continue;
+        const context = await lookedAt(browser, look, {
           viewport,
-          colorScheme,
-          locale: "en-GB",
           hasTouch: size === "phone",
           deviceScaleFactor: size === "phone" ? 2 : 1,
         });
@@ -112,17 +125,16 @@ try {
         await page.goto(url);
         await page.getByRole("button", { name: title }).first().click();
         for (const [view, key] of views) {
-          const name = `${example}-${view}-${size}-${colorScheme}`;
+          const name = `${example}-${view}-${size}-${look}`;
           await page.keyboard.press(key);
           if (view === "structure") await halfBuilt(page);
           await page.waitForTimeout(900);
           if (only && !name.includes(only)) continue;
-          await page.screenshot({ path: `test/shots/${name}.png` });
-          console.log(`test/shots/${name}.png`);
+          await picture(page, size, name);
         }
         await context.close();
       }
-      await newcomer(size, viewport, colorScheme);
+      await newcomer(size, viewport, look);
     }
   }
 } finally {
