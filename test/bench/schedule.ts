@@ -43,6 +43,7 @@ function asked(): Asked {
     data: values.data,
     mode,
     schedules,
+    seed,
     seconds,
     cpu: values.cpu,
     every,
