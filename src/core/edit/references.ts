@@ -172,7 +172,7 @@ const keys: Readonly<Record<string, Readonly<Record<string, Rewrite>>>> = {
 
 /** The member with every reference in it answered anew; where nothing changes it is the same object. */
 export function rewritten<M extends Written>(list: string, member: M, answer: Answer): M {
-  const made = keysOf(member, keys[list] ?? {}, answer);
+  const made = keysOf(member, (Object.hasOwn(keys, list) ? keys[list] : undefined) ?? {}, answer);
   return JSON.stringify(made) === JSON.stringify(member) ? member : (made as M);
 }
 

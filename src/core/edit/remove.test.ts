@@ -1,7 +1,7 @@
 import { describe, expect, test } from "vitest";
 import { documentOf } from "../../../test/fixtures/make";
 import { readDocument } from "../build";
-import { apply, removeMember } from ".";
+import { apply, type Removable, removeMember } from ".";
 
 const document = documentOf({
   equipment: [{ id: "mixer" }],
@@ -130,5 +130,37 @@ describe("removing a member", () => {
 
   test("a copy stands for its member", () => {
     expect(removeMember(document, "steps", "tie#1")).toEqual(removeMember(document, "steps", "tie"));
+  });
+
+  test("what a single copy of a group says of it goes too", () => {
+    const many = documentOf({
+      places: [{ id: "hole" }, { id: "yard", ways: [{ id: "gate" }] }],
+      pieces: [{ id: "post" }, { id: "brace" }],
+      steps: [
+        { id: "set", puts: ["post"], place: "hole" },
+        { id: "prop", puts: ["brace"] },
+      ],
+      groups: [
+        {
+          id: "posts",
+          count: 3,
+          members: ["set", "post"],
+          differences: {
+            "2": { set: { place: "yard", reaches: [{ place: "yard" }], work: "3 h" }, post: { heldBy: [["brace"]] } },
+            "3": { set: { after: ["prop"] } },
+          },
+        },
+      ],
+    });
+    const without = (...members: [Removable, string][]) => {
+      const after = members.reduce<unknown>((now, [list, id]) => apply(now, removeMember(now, list, id)).document, many);
+      expect(readDocument(after).findings.filter(({ severity }) => severity === "stop")).toEqual([]);
+      return (after as { groups: { differences: Record<string, unknown> }[] }).groups[0]?.differences;
+    };
+    expect(without(["places", "yard"])?.["2"]).toEqual({ set: { reaches: [], work: "3 h" }, post: { heldBy: [["brace"]] } });
+    expect(without(["pieces", "brace"], ["steps", "prop"])).toEqual({
+      "2": { set: { place: "yard", reaches: [{ place: "yard" }], work: "3 h" }, post: { heldBy: [] } },
+      "3": { set: { after: [] } },
+    });
   });
 });

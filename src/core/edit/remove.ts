@@ -1,6 +1,6 @@
 import { type DocumentEdit, writtenId } from "../base";
 import { type Answer, rewritten } from "./references";
-import { isObject, membersOf, textsOf, type Written, type WrittenMember } from "./written";
+import { isObject, memberOf, membersOf, textsOf, type Written, type WrittenMember } from "./written";
 
 export type Removable =
   | "steps"
@@ -22,6 +22,9 @@ export type Removable =
 /** Members that mean nothing without the step they speak of. */
 const ofStep: Readonly<Record<string, readonly string[]>> = { waits: ["from", "to"], bookings: ["step"], pours: ["step"] };
 
+/** Lists of which groups have members. */
+const grouped = ["places", "pieces", "steps", "waits"] as const;
+
 const speaksOf = (value: unknown, id: string): boolean => typeof value === "string" && writtenId(value) === id;
 
 /** A choice without the orders that are none any more; ways without an order go. */
@@ -35,19 +38,22 @@ function choiceLeft(before: WrittenMember, after: WrittenMember): Written | null
 }
 const lengthOf = (value: unknown): number => (Array.isArray(value) ? value.length : 0);
 
-/** A group without the members that go, and without what single copies of them have of their own; null where none is left. */
-function groupLeft(group: WrittenMember, gone: (id: string) => boolean): Written | null {
-  const members = textsOf(group.members).filter((id) => !gone(id));
-  if (members.length === textsOf(group.members).length) return group;
-  if (members.length === 0) return null;
+/** A group without the members that go, and without what single copies say of what goes; null where none is left. */
+function groupLeft(group: WrittenMember, listOf: (id: string) => string, isGone: (id: string) => boolean, answer: Answer): Written | null {
+  const members = textsOf(group.members).filter((id) => !isGone(id));
+  if (members.length === 0 && textsOf(group.members).length > 0) return null;
   if (!isObject(group.differences)) return { ...group, members };
-  const differences = Object.fromEntries(
-    Object.entries(group.differences).map(([copy, byMember]) => [
-      copy,
-      isObject(byMember) ? Object.fromEntries(Object.entries(byMember).filter(([id]) => !gone(id))) : byMember,
-    ]),
-  );
-  return { ...group, members, differences };
+  const differences = Object.entries(group.differences).map(([copy, byMember]): [string, unknown] => [
+    copy,
+    isObject(byMember)
+      ? Object.fromEntries(
+          Object.entries(byMember).flatMap(([id, own]): [string, unknown][] =>
+            isGone(id) ? [] : [[id, isObject(own) ? rewritten(listOf(id), own, answer) : own]],
+          ),
+        )
+      : byMember,
+  ]);
+  return { ...group, members, differences: Object.fromEntries(differences) };
 }
 
 /** Edits for the keys in which two states of a member differ. */
@@ -76,12 +82,13 @@ export function removeMember(document: unknown, list: Removable, copyOrId: strin
     const lists = of === "things" ? ["stock", "equipment"] : [of];
     return lists.some((one) => gone.has(`${one}/${writtenId(ref)}`)) ? [] : [ref];
   };
-  const inGroups = (member: string): boolean => ["places", "pieces", "steps", "waits"].some((one) => gone.has(`${one}/${member}`));
+  const inGroups = (member: string): boolean => grouped.some((one) => gone.has(`${one}/${member}`));
+  const listOf = (member: string): string => grouped.find((one) => memberOf(document, one, member) !== undefined) ?? "";
   const edits: DocumentEdit[] = [];
   for (const other of Object.keys(isObject(document) ? document : {})) {
     for (const member of membersOf(document, other)) {
       if (gone.has(`${other}/${member.id}`)) continue;
-      const made = other === "groups" ? groupLeft(member, inGroups) : rewritten(other, member, answer);
+      const made = other === "groups" ? groupLeft(member, listOf, inGroups, answer) : rewritten(other, member, answer);
       const left = other === "choices" && made !== null && made !== member ? choiceLeft(member, made as WrittenMember) : made;
       if (left === null) gone.add(`${other}/${member.id}`);
       else edits.push(...changes(other, member, left));
