@@ -3,6 +3,7 @@ import type { ListName, Part } from "../build";
 import { apply, type Lost, removeMany } from "../edit";
 import { kitOf } from "./all";
 import { settledAnswers } from "./answers";
+import { copiesFollow } from "./copies";
 import { listOf, partsOf } from "./document";
 import { type MadePart, makePart } from "./given";
 import { isAboutGone, withoutGone } from "./gone";
@@ -56,6 +57,7 @@ function remade(document: unknown, part: Part, before: MadePart, after: MadePart
     else if (there === undefined && !gone.has(made.id) && !isAboutGone(made, gone)) edits.push({ path: [list, `id=${made.id}`], value });
   }
   const unwanted = [...old].flatMap(([key, [list, made]]): (readonly [ListName, string])[] => (next.has(key) ? [] : [[list, made.id]]));
+  edits.push(...copiesFollow(document, before, after));
   edits.push({ path: ["parts", `id=${part.id}`], value: writtenPart({ ...part, made: idsMade(after) }) });
   const taken = removeMany(apply(document, edits).document, unwanted);
   return { edits: [...edits, ...taken.edits], lost: taken.lost, unknown: after.unknown };
