@@ -2,10 +2,13 @@
 // `npm run shots -- --only dates` takes those whose name holds the word. Fails where text is too small, cut off, or lies on other text.
 import { spawnSync } from "node:child_process";
 import { copyFileSync, mkdirSync } from "node:fs";
+import { join } from "node:path";
 import { preview } from "vite";
 import { launch } from "./browser.mjs";
 import { illegible } from "./legible.mjs";
 
+// A build of its own: what is built meanwhile for tests does not change it.
+const outDir = join(process.cwd(), "dist/shots-app");
 const only = process.argv.includes("--only") ? process.argv[process.argv.indexOf("--only") + 1] : "";
 const sizes = [
   ["phone", { width: 390, height: 844 }],
@@ -30,13 +33,17 @@ const views = [
 ];
 
 if (!process.argv.includes("--as-built")) {
-  const built = spawnSync(process.execPath, ["node_modules/vite/bin/vite.js", "build", "--logLevel", "warn"], {
-    env: { ...process.env, NODE_ENV: "production" },
-    stdio: "inherit",
-  });
+  const built = spawnSync(
+    process.execPath,
+    ["node_modules/vite/bin/vite.js", "build", "--logLevel", "warn", "--outDir", outDir, "--emptyOutDir"],
+    {
+      env: { ...process.env, NODE_ENV: "production" },
+      stdio: "inherit",
+    },
+  );
   if (built.status !== 0) process.exit(built.status ?? 1);
 }
-const server = await preview({ preview: { port: 0, host: "127.0.0.1" }, logLevel: "error" });
+const server = await preview({ build: { outDir }, preview: { port: 0, host: "127.0.0.1" }, logLevel: "error" });
 const url = server.resolvedUrls.local[0];
 let complaints = 0;
 function complain(size, text) {
@@ -105,6 +112,8 @@ async function halfBuilt(page) {
   const slider = page.getByRole("slider", { name: "Day that is drawn" });
   if ((await slider.count()) === 0) return;
   await slider.fill(await slider.evaluate((field) => String(Math.round((Number(field.min) + Number(field.max)) / 2))));
+  // While a field has the focus the keys are its own.
+  await slider.blur();
 }
 mkdirSync("test/shots", { recursive: true });
 const browser = await launch();
