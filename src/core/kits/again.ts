@@ -9,7 +9,7 @@ import { type MadePart, makePart } from "./given";
 import { isAboutGone, withoutGone } from "./gone";
 import type { RawAnswers, Unknown, Written } from "./kit";
 import { contextOf, joinsOf } from "./offers";
-import { idsMade, membersMade, missingCommons, writtenPart } from "./put-in";
+import { membersMade, missingCommons, writtenPart } from "./put-in";
 
 export interface Again {
   readonly edits: readonly DocumentEdit[];
@@ -45,20 +45,31 @@ function goneFrom(document: unknown): ReadonlySet<string> {
   return gone;
 }
 
+/** Whether a part says that it made a member: what stands under an id of its own otherwise is the builder's. */
+const isMadeBy = ({ made }: Part, list: ListName, id: string): boolean =>
+  (Object.hasOwn(made, list) ? made[list] : undefined)?.includes(id) ?? false;
+
 function remade(document: unknown, part: Part, before: MadePart, after: MadePart): Again {
   const gone = goneFrom(document);
   const [old, next] = [byId(before), byId(after)];
   const edits: DocumentEdit[] = [...missingCommons(document, after)];
-  for (const [key, [list, made]] of next) {
-    const there = listOf(document, list).find(({ id }) => id === made.id);
+  const made: Record<string, string[]> = {};
+  for (const [key, [list, member]] of next) {
+    const there = listOf(document, list).find(({ id }) => id === member.id);
+    const isOwn = isMadeBy(part, list, member.id);
+    if (there !== undefined && !isOwn) continue;
+    made[list] = [...(made[list] ?? []), member.id];
     const was = old.get(key)?.[1];
-    const value = withoutGone(made, gone) as Written;
+    const value = withoutGone(member, gone) as Written;
     if (there !== undefined && was !== undefined) edits.push(...updated(list, there, withoutGone(was, gone) as Written, value));
-    else if (there === undefined && !gone.has(made.id) && !isAboutGone(made, gone)) edits.push({ path: [list, `id=${made.id}`], value });
+    else if (there === undefined && !gone.has(member.id) && !isAboutGone(member, gone))
+      edits.push({ path: [list, `id=${member.id}`], value });
   }
-  const unwanted = [...old].flatMap(([key, [list, made]]): (readonly [ListName, string])[] => (next.has(key) ? [] : [[list, made.id]]));
+  const unwanted = [...old].flatMap(([key, [list, { id }]]): (readonly [ListName, string])[] =>
+    next.has(key) || !isMadeBy(part, list, id) ? [] : [[list, id]],
+  );
   edits.push(...copiesFollow(document, before, after));
-  edits.push({ path: ["parts", `id=${part.id}`], value: writtenPart({ ...part, made: idsMade(after) }) });
+  edits.push({ path: ["parts", `id=${part.id}`], value: writtenPart({ ...part, made }) });
   const taken = removeMany(apply(document, edits).document, unwanted);
   return { edits: [...edits, ...taken.edits], lost: taken.lost, unknown: after.unknown };
 }
