@@ -1,5 +1,6 @@
 export { openDatabase } from "./database";
 export { Others } from "./others";
 export { type KeptName, type ListPort, StoreError, type StoreTrouble, type Version, type VersionNote } from "./port";
-export { Shelf, type ShelfOptions, type Storage, type Taken } from "./shelf";
+export { Shelf } from "./shelf";
+export type { ShelfOptions, Storage, Taken } from "./shelf-options";
 export { browserTabs } from "./tabs";

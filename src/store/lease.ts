@@ -24,7 +24,8 @@ export interface LeaseOptions {
   readonly tab: string;
   /** Before the build is handed to another tab: finish writing. */
   beforeRelease(): Promise<void>;
-  report(state: LeaseState): void;
+  /** `build`: the one it is about, which the page may have left by then; null where none is held any more. */
+  report(state: LeaseState, build: string | null): void;
   readonly patience_ms?: number;
 }
 
@@ -48,8 +49,8 @@ export class Lease {
     const { port } = this.#options;
     this.letGo();
     this.#build = build;
-    const atOnce = await port.hold(leaseName(build), 0, false, () => this.#lost());
-    return this.#got(atOnce ?? (await port.hold(leaseName(build), goingTab_ms, false, () => this.#lost())), build);
+    const atOnce = await port.hold(leaseName(build), 0, false, () => this.#lost(build));
+    return this.#got(atOnce ?? (await port.hold(leaseName(build), goingTab_ms, false, () => this.#lost(build))), build);
   }
 
   /** Asks the tab that has the build for it; without an answer in time it is taken by force. */
@@ -58,8 +59,8 @@ export class Lease {
     this.letGo();
     this.#build = build;
     port.post({ version: tabsVersion, say: "hand-over", build, from: tab });
-    const asked = await port.hold(leaseName(build), patience_ms, false, () => this.#lost());
-    return this.#got(asked ?? (await port.hold(leaseName(build), 0, true, () => this.#lost())), build);
+    const asked = await port.hold(leaseName(build), patience_ms, false, () => this.#lost(build));
+    return this.#got(asked ?? (await port.hold(leaseName(build), 0, true, () => this.#lost(build))), build);
   }
 
   close(): void {
@@ -74,7 +75,7 @@ export class Lease {
       return false;
     }
     this.#release = release;
-    this.#options.report(release === null ? "theirs" : "mine");
+    this.#options.report(release === null ? "theirs" : "mine", build);
     return release !== null;
   }
 
@@ -83,12 +84,12 @@ export class Lease {
     this.#release?.();
     this.#release = null;
     this.#build = null;
-    this.#options.report("none");
+    this.#options.report("none", null);
   }
 
-  #lost(): void {
-    this.#release = null;
-    this.#options.report("theirs");
+  #lost(build: string): void {
+    if (this.#build === build) this.#release = null;
+    this.#options.report("theirs", build);
   }
 
   async #hear(message: TabMessage): Promise<void> {
@@ -96,9 +97,9 @@ export class Lease {
     if (message.build !== this.#build || this.#release === null) return;
     const release = this.#release;
     this.#release = null;
-    this.#options.report("handing");
+    this.#options.report("handing", message.build);
     await this.#options.beforeRelease();
-    this.#options.report("theirs");
+    this.#options.report("theirs", message.build);
     release();
   }
 }

@@ -36,6 +36,23 @@ describe("other builds", () => {
     expect(await trouble(others.look("nothing"))).toBe("gone");
   });
 
+  test("what its last page had not got to the disk comes before the change, and is in a copy", async () => {
+    const a = await kept();
+    const key = a.shelf.key ?? "";
+    a.write("form");
+    a.shelf.board();
+    a.shelf.stop("failed");
+    const { shelf } = a;
+    shelf.close();
+    const b = await browser.tab("b");
+    if (!b.others) throw new Error("no storage");
+    expect(await b.others.look(key)).toEqual(["wall", "dig", "form"]);
+    await b.others.change(key, "new name");
+    expect(await b.others.look(key)).toEqual(["wall", "dig", "form", "new name"]);
+    expect(browser.boat).toBeNull();
+    expect((await b.shelf.take(key))?.state).toEqual(["wall", "dig", "form", "new name"]);
+  });
+
   test("one that is thrown away keeps all it had until it is brought back, and is not opened by itself", async () => {
     const { shelf, port, others } = await kept();
     const key = shelf.key ?? "";

@@ -1,5 +1,6 @@
 import { type LeasePort, leaseName } from "./lease";
-import { type ListPort, type Port, StoreError } from "./port";
+import { boarded, type Mooring } from "./lifeboat";
+import { type Kept, type ListPort, type Port, StoreError } from "./port";
 import { replay } from "./restore";
 import type { Whole } from "./saver";
 
@@ -8,6 +9,7 @@ export interface OthersOptions<State> {
   readonly tabs: LeasePort;
   readonly tab: string;
   readonly format: number;
+  readonly mooring: Mooring;
   apply(state: State, action: unknown): State;
   nameOf(state: State): string;
   now_ms(): number;
@@ -24,19 +26,27 @@ export class Others<State> {
 
   /** As it is now, whoever changes it. Throws StoreError: gone, newer. */
   async look(key: string): Promise<State> {
-    return (await this.#load(key)).state;
+    const { apply, mooring } = this.#options;
+    return replay(boarded(await this.#load(key), mooring.get(key)), apply).state;
   }
 
   /** Does one action on it that is no work on the build: a new name. It keeps its place in the list. Throws StoreError: taken where a tab has it open, gone, newer. */
   async change(key: string, action: unknown): Promise<void> {
-    const { port, tabs, tab, apply, nameOf } = this.#options;
+    const { port, tabs, tab, mooring, apply, nameOf } = this.#options;
     const release = await tabs.hold(leaseName(key), 0, false, () => undefined);
     if (release === null) throw new StoreError("taken");
     try {
+      const { writer } = await this.#load(key);
       await port.claim(tab, key);
-      const { state, seq, changed_ms } = await this.#load(key);
+      const kept = await this.#load(key);
+      const disk = replay(kept, apply);
+      // From now on this tab was the last to write: what lies in the lifeboat goes to the disk now, or never.
+      const whole = boarded({ ...kept, writer }, mooring.get(key));
+      const { state, seq } = replay(whole, apply);
       const name = nameOf(apply(state, action));
-      await port.append(tab, [{ key, seq: seq + 1, action }], { name, changed_ms });
+      const left = whole.entries.filter((entry) => entry.seq > disk.seq && entry.seq <= seq);
+      await port.append(tab, [...left, { key, seq: seq + 1, action }], { name, changed_ms: kept.changed_ms });
+      mooring.put(key, null);
     } finally {
       release();
     }
@@ -50,10 +60,10 @@ export class Others<State> {
     return key;
   }
 
-  async #load(key: string): Promise<{ readonly state: State; readonly seq: number; readonly changed_ms: number }> {
+  async #load(key: string): Promise<Kept> {
     const kept = await this.#options.port.load(key);
     if (kept === null) throw new StoreError("gone");
     if (kept.snapshot.format > this.#options.format) throw new StoreError("newer");
-    return { ...replay(kept, this.#options.apply), changed_ms: kept.changed_ms };
+    return kept;
   }
 }

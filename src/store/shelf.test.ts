@@ -80,6 +80,23 @@ describe("several tabs", () => {
     expect((await again.shelf.restore("no such key"))?.state).toEqual(["wall"]);
   });
 
+  test("a build that is begun while the one before is being handed over is this tab's own", async () => {
+    const a = await browser.tab("a");
+    a.begin(["wall"]);
+    await a.shelf.flush();
+    const b = await browser.tab("b");
+    await b.shelf.restore();
+    a.write("dig");
+    const over = b.shelf.takeOver();
+    a.begin(["cellar"]);
+    expect(await over).toMatchObject({ state: ["wall", "dig"], mine: true });
+    a.write("form");
+    await a.shelf.flush();
+    expect(a.seen.saves.at(-1)).toEqual({ kind: "saved" });
+    expect(a.seen.leases.at(-1)).toBe("mine");
+    expect(await a.others?.look("a-2")).toEqual(["cellar", "form"]);
+  });
+
   test("tabs are told when the list of builds changes", async () => {
     const [a, b] = [await browser.tab("a"), await browser.tab("b")];
     a.begin();

@@ -1,39 +1,9 @@
-import { Lease, type LeasePort, type LeaseState, type TabMessage, tabsVersion } from "./lease";
-import { boarded, type Mooring } from "./lifeboat";
+import { Lease, type TabMessage, tabsVersion } from "./lease";
+import { boarded } from "./lifeboat";
 import { type Kept, type ListPort, type Port, StoreError, type StoreTrouble, type Version } from "./port";
 import { replay } from "./restore";
-import { Saver, type SaveState, type Whole } from "./saver";
-
-/** A build taken from the shelf. `mine` is false when another tab changes it. */
-export interface Taken<State> {
-  readonly key: string;
-  readonly state: State;
-  readonly mine: boolean;
-  /** Milliseconds since 1970 of its last change. */
-  readonly changed_ms: number;
-}
-
-/** What came of opening the database. */
-export type Storage = { readonly port: Port & ListPort } | { readonly trouble: StoreTrouble };
-
-export interface ShelfOptions<State> {
-  readonly storage: Storage;
-  readonly tabs: LeasePort;
-  /** Tells this tab from others. */
-  readonly tab: string;
-  readonly format: number;
-  readonly mooring: Mooring;
-  apply(state: State, action: unknown): State;
-  nameOf(state: State): string;
-  onSave(state: SaveState): void;
-  onLease(state: LeaseState): void;
-  /** The tab that has the open build has changed it. */
-  onFollow(state: State): void;
-  /** Another tab has changed the list of kept builds. */
-  onListed(): void;
-  now_ms(): number;
-  newKey(): string;
-}
+import { Saver, type Whole } from "./saver";
+import type { ShelfOptions, Storage, Taken } from "./shelf-options";
 
 /** The builds this browser keeps: the open one is written as it changes, by one tab at a time; other tabs follow. */
 export class Shelf<State> {
@@ -47,6 +17,8 @@ export class Shelf<State> {
   /** What this tab knows of a build that another one changes. */
   #seen: { readonly state: State | null; readonly seq: number } | null = null;
   #following: Promise<void> = Promise.resolve();
+  /** The build before is still being written. */
+  #leaving: Promise<void> = Promise.resolve();
   #behind = false;
   /** Something of the open build is in the lifeboat. */
   #boarded = false;
@@ -58,9 +30,12 @@ export class Shelf<State> {
       port: options.tabs,
       tab: options.tab,
       beforeRelease: async () => {
+        await this.#leaving;
         await this.#saver?.flush();
       },
-      report: (state) => {
+      report: (state, build) => {
+        // Of a build that this tab has left meanwhile it says nothing about the one that is open.
+        if ((state === "theirs" || state === "handing") && build !== this.#key) return;
         if (state === "theirs") this.#lost();
         options.onLease(state);
       },
@@ -101,7 +76,8 @@ export class Shelf<State> {
     const saver = this.#start(key, 0);
     saver?.begin(this.#whole(state));
     // What is still in line for the one before is written while it is still this tab's.
-    void (old?.flush() ?? Promise.resolve()).then(() => this.#key === key && this.#lease.take(key));
+    this.#leaving = old?.flush() ?? Promise.resolve();
+    void this.#leaving.then(() => this.#key === key && this.#lease.take(key));
     if (!saver) return;
     void saver.flush().then(async () => {
       if (forget && saver.allSaved) await this.port?.forget(before).catch(() => undefined);

@@ -19,6 +19,11 @@ export interface Keeping {
 /** Pages served over plain http have no randomUUID. */
 const newKey = (): string => crypto.randomUUID?.() ?? `${Date.now()}-${crypto.getRandomValues(new Uint32Array(2)).join("-")}`;
 
+const mooring: ShelfOptions<History>["mooring"] = {
+  put: (key, boat) => remember(`unsaved.${key}`, boat),
+  get: (key) => remembered(`unsaved.${key}`),
+};
+
 export async function openKeeping(told: Told): Promise<Keeping> {
   let shelf: Shelf<History> | null = null;
   const open = async (): Promise<Storage> => {
@@ -36,13 +41,13 @@ export async function openKeeping(told: Told): Promise<Keeping> {
     nameOf: (work: History) => nameOf(work.document),
     now_ms: () => Date.now(),
     newKey,
+    mooring,
   };
   const storage = await open();
   const made = new Shelf<History>({
     ...common,
     ...told,
     storage,
-    mooring: { put: (key, boat) => remember(`unsaved.${key}`, boat), get: (key) => remembered(`unsaved.${key}`) },
   });
   shelf = made;
   let others = "port" in storage ? new Others<History>({ ...common, port: storage.port }) : null;
