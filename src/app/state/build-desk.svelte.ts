@@ -8,6 +8,7 @@ import { type Action, act, edited } from "./history";
 import { againstKept } from "./kept";
 import { isBlock, type Made, movedBetween, nearest, type Reading, reading } from "./made";
 import type { PlanAsked, Planner } from "./planner";
+import { Typing } from "./typing";
 
 export interface BuildDeskOptions {
   readonly planner: Planner;
@@ -19,9 +20,6 @@ export interface BuildDeskOptions {
   now_ms(): number;
   remember(selected: Selection | null): void;
 }
-
-/** What is typed in one field without a pause this long is one change. */
-const pause_ms = 4000;
 
 interface Settling {
   /** How the document came out of the one before. */
@@ -43,7 +41,7 @@ export class BuildDesk implements Desk {
   #moved = $state.raw<Desk["moved"]>(null);
   #trial = $state.raw<Desk["trial"]>(null);
   #selected = $state.raw<Selection | null>(null);
-  #typing: { readonly field: string; readonly at_ms: number; readonly before: Made | null } | null = null;
+  readonly #typing = new Typing<Made | null>();
   #asked = 0;
   #tried = 0;
   saved = $state<Desk["saved"]>("saved");
@@ -105,8 +103,9 @@ export class BuildDesk implements Desk {
 
   /** Takes up another document with its history. */
   load(work: History, selected: Selection | null = null): void {
-    this.#typing = null;
+    this.#typing.end();
     this.#trial = null;
+    this.#tried += 1;
     this.#moved = null;
     this.#made = null;
     this.#selected = selected;
@@ -115,7 +114,7 @@ export class BuildDesk implements Desk {
 
   /** The same build as another tab has changed it: what is on screen stays until the new plan is there. */
   follow(work: History): void {
-    this.#typing = null;
+    this.#typing.end();
     this.#trial = null;
     this.#tried += 1;
     this.#moved = null;
@@ -129,14 +128,14 @@ export class BuildDesk implements Desk {
 
   edit(edits: readonly DocumentEdit[], words: string): void {
     if (this.readOnly || edits.length === 0) return;
-    this.#typing = null;
+    this.#typing.end();
     this.#do({ do: "edit", edits, words, joins: false }, this.#made);
   }
 
   attempt(edits: readonly DocumentEdit[], words: string, typing?: string): readonly string[] {
     if (this.readOnly) return ["This build can only be looked at here."];
     const now_ms = this.#options.now_ms();
-    const going = typing !== undefined && this.#typing?.field === typing && now_ms - this.#typing.at_ms < pause_ms ? this.#typing : null;
+    const going = this.#typing.goesOn(typing, now_ms);
     const action: Action = { do: "edit", edits, words, joins: going !== null };
     const work = act(this.#work, action);
     const read = reading(work.document);
@@ -144,8 +143,10 @@ export class BuildDesk implements Desk {
       const stop = nearest(read.findings, edits);
       return stop ? [findingSentence(stop, this.#read.build, this.units)] : [];
     }
-    this.#typing = typing === undefined ? null : { field: typing, at_ms: now_ms, before: going?.before ?? this.#made };
-    this.#do(action, going?.before ?? this.#made, { work, read });
+    if (work === this.#work) return [];
+    const before = going === null ? this.#made : going.before;
+    this.#typing.made(typing, now_ms, before);
+    this.#do(action, before, { work, read });
     return [];
   }
 
@@ -192,14 +193,14 @@ export class BuildDesk implements Desk {
   undo(): void {
     if (this.undoWords === null) return;
     this.say(`undone: ${this.undoWords}`);
-    this.#typing = null;
+    this.#typing.end();
     this.#do({ do: "undo" }, this.#made);
   }
 
   redo(): void {
     if (this.redoWords === null) return;
     this.say(`done again: ${this.redoWords}`);
-    this.#typing = null;
+    this.#typing.end();
     this.#do({ do: "redo" }, this.#made);
   }
 

@@ -142,7 +142,8 @@ export class Keeper {
   }
 
   async open(key: string): Promise<void> {
-    this.#putDown();
+    // A version that is looked at stays until there is something else to show: what lies aside for it is the build.
+    this.#looks.now();
     if (await this.#fetch(() => this.#keeping?.shelf.take(key) ?? Promise.resolve(null), null)) return;
     this.#options.tell(troubleSentence("gone"));
   }
@@ -192,7 +193,8 @@ export class Keeper {
   async rename(key: string, name: string): Promise<boolean> {
     const words = "rename the build";
     const edits = [{ path: ["name"], value: name }];
-    if (key === this.key && !this.versions.looking) {
+    if (key === this.key) {
+      this.versions.back();
       this.#options.desk.edit(edits, words);
       await this.#keeping?.shelf.flush();
       await this.refresh();

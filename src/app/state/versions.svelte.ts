@@ -62,8 +62,11 @@ export class Versions {
 
   /** Puts a version on the desk, to be looked at only; a sentence where it cannot be. */
   async look(note: VersionNote): Promise<string | null> {
-    const { port } = this.#where();
-    const document = await port?.document(note.build, note.id).catch(() => null);
+    const document = await this.#where()
+      .port?.document(note.build, note.id)
+      .catch(() => null);
+    // Another build was opened while it was fetched.
+    if (this.#where().key !== note.build) return null;
     if (document === null || document === undefined) return "This version is not kept any more.";
     // As text and back: a version of an older program is brought up to this one.
     const opened = openBuildFile(buildFileText(document), "This version");
