@@ -1,6 +1,7 @@
 import type { Page } from "playwright-core";
 import { expect, test } from "vitest";
 import { desk, headline, phone, undoButton, wall, withBrowser, written } from "./app";
+import { expectClean } from "./clean";
 
 const app = withBrowser();
 const rows = (page: Page) => page.locator("[data-row]");
@@ -177,4 +178,40 @@ test("what only some steps say stands in folds: nonsense gets its sentence besid
   await form.getByLabel("It starts exactly on: time of day").fill("25:00");
   await form.getByText("is not a time of day").waitFor();
   expect(await form.getByLabel("It starts exactly on: time of day").inputValue()).toBe("25:00");
+});
+
+test.each([
+  ["a desk", desk, 13],
+  ["a phone", phone, 16],
+] as const)("the bar of what is chosen, find and every fold are clean on %s", async (_, viewport, least) => {
+  const page = await steps(viewport);
+  await page.getByRole("button", { name: "choose several" }).click();
+  await page.getByLabel("choose Tie the wall steel").check();
+  for (const name of ["several alike ...", "to a place ...", "take out ..."]) {
+    await bar(page).getByRole("button", { name }).click();
+    await expectClean(page, least, name);
+  }
+  await page.keyboard.press("Escape");
+  await page.getByLabel("A new step").fill("Pour the planter");
+  await expectClean(page, least, "what is usual");
+  await page.getByLabel("A new step").fill("");
+  await page.getByLabel("A new step").blur();
+  await page.keyboard.press("/");
+  await page.getByRole("combobox").fill("e");
+  await page.getByRole("option").first().waitFor();
+  await expectClean(page, least, "find");
+  await page.keyboard.press("Escape");
+  for (const [mode, name] of [
+    ["Steps", "Tie the wall steel"],
+    ["Pieces", "Front face of the form"],
+    ["Pieces", "Planter"],
+  ] as const) {
+    await page.getByRole("button", { name: mode, exact: true }).click();
+    await rows(page).filter({ hasText: name }).first().click();
+    await page.getByRole("button", { name: "As written" }).click();
+    const folded = page.locator(".fold > button[aria-expanded=false]");
+    while ((await folded.count()) > 0) await folded.first().click();
+    await expectClean(page, least, name);
+    await page.getByRole("button", { name: "close", exact: true }).first().click();
+  }
 });

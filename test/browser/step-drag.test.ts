@@ -1,6 +1,6 @@
 import type { Page } from "playwright-core";
 import { expect, test } from "vitest";
-import { desk, undoButton, wall, withBrowser } from "./app";
+import { desk, phone, undoButton, wall, withBrowser } from "./app";
 
 const app = withBrowser();
 const moved = (page: Page) => page.getByRole("region", { name: /what (would move|moved)/ });
@@ -97,4 +97,30 @@ test("by finger: it rests before it drags; a finger that moves at once scrolls",
   await touch("touchEnd");
   await moved(page).getByText("Moved", { exact: true }).waitFor();
   expect(await undoButton(page).getAttribute("title")).toMatch(/^move Footing steel on spacers/);
+});
+
+test("on a phone a job that is held is carried to another day of the column", async () => {
+  const page = await app.example(wall, { viewport: phone, hasTouch: true });
+  await page.keyboard.press("2");
+  const job = page.locator(".job").filter({ hasText: "Footing steel on spacers" });
+  await job.evaluate((node) => node.scrollIntoView({ block: "start" }));
+  const day = page.locator("[data-day]").filter({ has: job });
+  const before = (await day.getAttribute("data-day"))!;
+  const box = (await job.boundingBox())!;
+  const session = await page.context().newCDPSession(page);
+  const touch = (type: "touchStart" | "touchMove" | "touchEnd", y?: number) =>
+    session.send("Input.dispatchTouchEvent", { type, touchPoints: y === undefined ? [] : [{ x: box.x + 60, y }] });
+  await touch("touchStart", box.y + 10);
+  await page.waitForTimeout(500);
+  await touch("touchMove", box.y + 40);
+  // Held near the lower edge the column rolls on until the next day is in sight.
+  const dates = await page.locator("[data-day]").evaluateAll((days) => days.map((one) => (one as HTMLElement).dataset.day ?? ""));
+  const next = page.locator(`[data-day="${dates.find((date) => date > before)}"]`);
+  await touch("touchMove", 800);
+  await expect.poll(async () => (await next.boundingBox())!.y).toBeLessThan(500);
+  await touch("touchMove", (await next.boundingBox())!.y + 20);
+  await moved(page).getByText("Would be").waitFor();
+  await touch("touchEnd");
+  await expect.poll(() => undoButton(page).getAttribute("title")).toMatch(/^move Footing steel on spacers to .* or later$/);
+  await expect.poll(() => day.getAttribute("data-day")).not.toBe(before);
 });

@@ -1,11 +1,11 @@
 import type { Sheet } from "../../draw";
 import { dateLabel } from "../../draw";
-import { findingSentence } from "../../words";
 import type { Desk } from "../state";
 import { shownName } from "../state/names";
 import { dayLater } from "./flag-move";
 import type { Scene } from "./scene.svelte";
 import { isMovable, laneAt, laneNext, moveStep, type StepAim, type StepMove } from "./step-move";
+import { whyNot } from "./why-not";
 
 type Held = { readonly id: string; readonly by: "pointer" | "keys"; readonly aim: StepAim; readonly move: StepMove | null };
 
@@ -106,7 +106,7 @@ export class InHand {
     this.#pressed = null;
     const { held } = this;
     if (!held) return;
-    const [cannot, name] = [this.#cannot, this.#nameOf(held.id)];
+    const [cannot, name] = [whyNot(this.#desk), this.#nameOf(held.id)];
     this.held = null;
     this.#dragged = held.by === "pointer";
     this.#desk.tryOut(null);
@@ -115,14 +115,6 @@ export class InHand {
     if (keep && cannot !== "") this.#tell(`${name} stays where it was. ${cannot}`);
     else if (keep && move && move.edits.length > 0) this.#desk.edit(move.edits, move.words);
     else this.#desk.say(`${name} stays.`);
-  }
-
-  /** Why what is tried out leaves no dates; empty where it does leave some. */
-  get #cannot(): string {
-    const { trial, units } = this.#desk;
-    if (!trial || trial.plan.status === "planned") return "";
-    const stop = trial.plan.findings.find(({ severity }) => severity === "stop");
-    return stop ? findingSentence(stop, trial.build, units) : (trial.sentences[0] ?? "");
   }
 
   /** False for a key that means nothing to it. */
@@ -201,7 +193,7 @@ export class InHand {
       place === null ? "" : shownName(build.places[build.at.place.get(place as never) ?? -1]) || "no one place",
     ].filter((part) => part !== "");
     const where = `${this.#nameOf(held.id)}: ${to.length === 0 ? "where it is" : to.join(", ")}.`;
-    const why = held.move?.asEarlyAsItCan ? "It starts as early as it can already; its Why tells what holds it." : this.#cannot;
+    const why = held.move?.asEarlyAsItCan ? "It starts as early as it can already; its Why tells what holds it." : whyNot(this.#desk);
     return why === "" ? where : `${where} ${why}`;
   }
 }
