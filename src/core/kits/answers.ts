@@ -17,11 +17,11 @@ export function choicesOf(ask: Ask, { offers }: AnswerContext): readonly KeyedOf
   return ask.kind === "joins" ? offers.filter(({ kind }) => ask.offers.includes(kind)) : [];
 }
 
-/** The newest that nothing stands on yet, as many as `most`; where those are too few, the newest of all. */
+/** The newest that nothing stands on yet, as many as `most`; where those are too few, the newest of all; of such as the ask usually means, where it says so. */
 function usualJoins(ask: Ask & { readonly kind: "joins" }, context: AnswerContext): readonly string[] {
   const all = choicesOf(ask, context);
   const free = all.filter(({ key }) => !context.joined.has(key));
-  const from = free.length >= Math.max(1, ask.least) ? free : ask.least > 0 ? all : [];
+  const from = ask.usually ? free.filter(ask.usually) : free.length >= Math.max(1, ask.least) ? free : ask.least > 0 ? all : [];
   return from.slice(-ask.most).map(({ key }) => key);
 }
 

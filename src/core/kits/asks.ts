@@ -1,4 +1,4 @@
-import type { Answers, Ask } from "./kit";
+import type { Answers, Ask, Offer } from "./kit";
 
 /** What any ask may have beside its kind. */
 interface More {
@@ -54,6 +54,12 @@ export const yesAsk = (key: string, label: string, usual: boolean, more: More = 
 
 /** Whose word something is, or a name; empty: nobody has said. */
 export const wordAsk = (key: string, label: string, more: More = {}): Ask => ({ key, label, kind: "text", usual: "", ...more });
+
+/** Near enough to the ground for what stands on it, or is stepped up to from it. */
+export const isWithin_mm =
+  (high_mm: number) =>
+  ({ at_mm }: Pick<Offer, "at_mm">): boolean =>
+    at_mm.z <= high_mm;
 
 const far_mm = 100_000;
 /** Where the middle of the first one is, seen from above. */

@@ -1,6 +1,6 @@
 import { type DetailValue, type Finding, isWithin, nearest, parseSigned } from "../base";
 import type { Answer } from "../build";
-import { type AnswerContext, choicesOf, readAnswers } from "./answers";
+import { type AnswerContext, choicesOf, readAnswers, usualAnswer } from "./answers";
 import type { Ask, Kit, RawAnswers } from "./kit";
 import { type RateName, rates } from "./rates";
 
@@ -50,7 +50,10 @@ function checkJoins(ask: Ask & { readonly kind: "joins" }, value: Answer | undef
   const asked = ask.label;
   const choices = choicesOf(ask, context);
   const few = (there: number) => answerFinding("kit.joins-few", ask.key, { asked, there, least: ask.least, offers: [...ask.offers] });
-  if (value === undefined) return choices.length < ask.least ? few(choices.length) : null;
+  if (value === undefined) {
+    const usual = usualAnswer(ask, context) as readonly string[];
+    return usual.length < ask.least ? few(usual.length) : null;
+  }
   if (!Array.isArray(value)) return answerFinding("kit.quantity", ask.key, { asked, value: shown(value), kind: "list", like: "" });
   const gone = value.find((one) => !choices.some(({ key }) => key === one));
   if (gone !== undefined) return answerFinding("kit.joins-gone", ask.key, { asked, key: gone });

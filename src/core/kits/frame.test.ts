@@ -5,7 +5,7 @@ import { builtFrom, lookAt, type Put } from "../../../test/fixtures/kits/kit-che
 import { emptyBuild } from "../../../test/fixtures/kits/start";
 import { write } from "../build";
 import { apply } from "../edit";
-import { answerAgain, checkAnswers, kitOf, kits, offersOf, putIn, type RawAnswers, takeOut, unknownOf } from ".";
+import { answerAgain, checkAnswers, formOf, kitOf, kits, offersOf, putIn, type RawAnswers, takeOut, unknownOf } from ".";
 
 type Member = Readonly<Record<string, unknown>> & { readonly id: string };
 type Document = Readonly<Record<string, readonly Member[]>>;
@@ -206,6 +206,18 @@ describe("what is asked and what is not known", () => {
     ]).document;
     expect(codes(shown)).not.toContain("slab soffit");
     expect(codes(shown)).toContain("slab shore-ground");
+  });
+
+  test("unasked, no wall holds earth on a slab up in the air and no stair begins there", () => {
+    const document = builtFrom("us", porch);
+    const usual = (kit: string, key: string) => formOf(document, kit, {}).find(({ ask }) => ask.key === key)?.value;
+    expect(usual("wall", "on")).toEqual(["slab/bears"]);
+    expect(usual("retaining-wall", "on")).toEqual([]);
+    expect(usual("stair", "to")).toEqual([]);
+    const few = checkAnswers(document, "retaining-wall", {});
+    expect(few.map(({ code }) => code)).toEqual(["kit.joins-few"]);
+    const strip = apply(document, putIn(document, "footing", "Strip", { sort: "strip", number: 1 }).edits).document;
+    expect(formOf(strip, "retaining-wall", {}).find(({ ask }) => ask.key === "on")?.value).toEqual(["strip/bears"]);
   });
 
   test("offers are found under their keys, oldest first", () => {

@@ -36,7 +36,7 @@ export function inspected(given: Given, { id, name, places, pieces, notice_days 
     bookings: [
       {
         id: own.id(`ask-${id}`),
-        name: own.called(`ask for: ${name}`),
+        name: own.called(`inspector: ${name}`),
         step: own.id(id),
         calendar: inspector,
         lead: { is: `${notice_days} days of ${inspector}`, from: "inspector" },

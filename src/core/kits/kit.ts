@@ -28,7 +28,14 @@ export type Ask =
   | (Asked & { readonly kind: "yes"; readonly usual: boolean })
   | (Asked & { readonly kind: "text"; readonly usual: string })
   /** Parts already in the build that offer this; usual: as many of the newest that offer it as `most` allows. */
-  | (Asked & { readonly kind: "joins"; readonly offers: readonly OfferKind[]; readonly least: number; readonly most: number });
+  | (Asked & {
+      readonly kind: "joins";
+      readonly offers: readonly OfferKind[];
+      readonly least: number;
+      readonly most: number;
+      /** Which of them a builder would mean unasked: then only such as nothing stands on yet are usual, and none where there are none. */
+      readonly usually?: (offer: Offer) => boolean;
+    });
 
 export interface Option {
   readonly value: string;

@@ -5,7 +5,7 @@ import { copiesOf, firstOf, Making } from "../making";
 import { columnForm } from "./column-form";
 import { addClosedSteps, addOpenSteps, addPieces, addPlaces, barsOf, type Context, type Sizes, scaffoldFrom_mm } from "./column-members";
 import { addBarsDelivery, addLooks } from "./looks";
-import { addPour, burns, pourAsks, pourStep } from "./mix";
+import { addPour, burns, layer_mm, pourAsks, pourStep } from "./mix";
 import { addStuff, addTrial, formAsks, lumberOf } from "./stuff";
 
 const asks: readonly Ask[] = [
@@ -79,7 +79,7 @@ function make(given: Given): Made {
     name,
     step: making.id("place"),
     fine: true,
-    vibrated_mm: Math.min(high_mm, 600),
+    vibrated_mm: Math.min(high_mm, layer_mm(making, 2)),
     elements: [
       {
         id: "column",

@@ -4,7 +4,7 @@ import type { Answers, Ask, Given, Kit, Made, Offer } from "../kit";
 import { copiesOf, firstOf, Making } from "../making";
 import { edgeForm } from "./edge";
 import { addBarsDelivery, addLooks } from "./looks";
-import { addPour, type Bars, burns, massOfBars_kg, pourAsks, pourStep } from "./mix";
+import { addPour, type Bars, burns, layer_mm, massOfBars_kg, pourAsks, pourStep } from "./mix";
 
 const isBoarded = (answers: Answers): boolean => answers.choice("sides") === "boards";
 
@@ -186,7 +186,7 @@ function make(given: Given): Made {
   const needs = addPour(making, {
     name,
     step: making.id("place"),
-    vibrated_mm: Math.min(thick_mm, 300),
+    vibrated_mm: Math.min(thick_mm, layer_mm(making, 1)),
     elements: [
       {
         id: "footing",

@@ -109,6 +109,9 @@ export interface PourPlan {
   readonly removals?: readonly object[];
 }
 
+/** As deep as one layer is vibrated: so many feet, or three tenths of a metre each. */
+export const layer_mm = (making: Making, number: number): number => number * making.either(304.8, 300);
+
 const volumeOf = (elements: readonly Element[]): number =>
   elements.reduce((sum, { shape, number }) => sum + netVolume_m3(shape, []) * number, 0);
 

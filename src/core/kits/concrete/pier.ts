@@ -4,7 +4,7 @@ import type { Answers, Ask, Given, Kit, Made, Offer } from "../kit";
 import { copiesOf, firstOf, Making } from "../making";
 import { columnForm } from "./column-form";
 import { addBarsDelivery, addLooks } from "./looks";
-import { addPour, burns, type Element, pourAsks, pourStep } from "./mix";
+import { addPour, burns, type Element, layer_mm, pourAsks, pourStep } from "./mix";
 import { addPieces, addPlaces, addSteps, barsOf, type Pier, type PierSizes } from "./pier-members";
 import { addStuff, lumberOf } from "./stuff";
 
@@ -118,7 +118,7 @@ function make(given: Given): Made {
     name,
     step: making.id("place"),
     fine: true,
-    vibrated_mm: 600,
+    vibrated_mm: layer_mm(making, 2),
     elements: elementsOf(making, sizes),
     cure: { how: "covered", days: 7, exposed: true },
     removals: above_mm > 0 ? copiesOf(making.id("strip"), number).map((step) => ({ sort: "sides", step })) : [],

@@ -1,16 +1,25 @@
 import type { Part } from "../../build";
-import { choiceAsk, countAsk, lengthAsk, placeAsks, wordAsk, yesAsk } from "../asks";
+import { choiceAsk, countAsk, isWithin_mm, lengthAsk, placeAsks, wordAsk, yesAsk } from "../asks";
 import type { Answers, Ask, Given, Kit, Made, Offer } from "../kit";
 import { Making } from "../making";
 import { deckForm } from "./deck-form";
 import { addBarsDelivery, addLooks } from "./looks";
-import { addPour, burns, pourAsks, pourStep } from "./mix";
+import { addPour, burns, layer_mm, pourAsks, pourStep } from "./mix";
 import { addPieces, addPlaces, addSteps, barsOf, type Stair, type StairSizes } from "./stair-members";
 import { addStuff, formAsks, lumberOf } from "./stuff";
 
 const asks: readonly Ask[] = [
   choiceAsk("sort", "What carries it", { earth: "the ground under it", deck: "itself: its soffit is formed" }),
-  { key: "to", label: "What its head leans on", kind: "joins", offers: ["bears", "top"], least: 0, most: 1 },
+  {
+    key: "to",
+    label: "What its head leans on",
+    kind: "joins",
+    offers: ["bears", "top"],
+    least: 0,
+    most: 1,
+    // As high as a few risers from the ground get.
+    usually: isWithin_mm(1600),
+  },
   countAsk("steps", "Risers", 5, 2, 16),
   lengthAsk("riser", "Riser", "7 in", "175 mm", 100, 200),
   lengthAsk("tread", "Tread", "11 in", "280 mm", 250, 400),
@@ -70,7 +79,7 @@ function make(given: Given): Made {
     name,
     step: own("place"),
     fine: true,
-    vibrated_mm: Math.min(300, thick_mm + riser_mm),
+    vibrated_mm: Math.min(layer_mm(making, 1), thick_mm + riser_mm),
     elements: [
       {
         id: "stair",

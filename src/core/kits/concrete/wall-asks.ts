@@ -1,4 +1,4 @@
-import { choiceAsk, countAsk, lengthAsk, severalAsk, wordAsk, yesAsk } from "../asks";
+import { choiceAsk, countAsk, isWithin_mm, lengthAsk, severalAsk, wordAsk, yesAsk } from "../asks";
 import type { Answers, Ask } from "../kit";
 import { pourAsks } from "./mix";
 import { formAsks } from "./stuff";
@@ -16,6 +16,8 @@ export const wallAsks = (retains: boolean): readonly Ask[] => [
     offers: ["bears"],
     least: 1,
     most: 1,
+    // No earth lies behind what stands on a slab up in the air.
+    ...(retains ? { usually: isWithin_mm(600) } : {}),
   },
   ...(retains
     ? []

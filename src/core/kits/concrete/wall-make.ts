@@ -2,7 +2,7 @@ import type { Part } from "../../build";
 import type { Answers, Given, Offer } from "../kit";
 import { copiesOf, firstOf, Making } from "../making";
 import { addBarsDelivery, addLooks } from "./looks";
-import { addPour, burns, pourStep } from "./mix";
+import { addPour, burns, layer_mm, pourStep } from "./mix";
 import { addStuff, addTrial, lumberOf } from "./stuff";
 import { type WallSizes, wallSizes } from "./wall-asks";
 import { wallForm } from "./wall-form";
@@ -76,7 +76,7 @@ export function makeWall(given: Given, retains: boolean, more: (made: WallMade) 
     name,
     step: making.id("place"),
     fine: true,
-    vibrated_mm: Math.min(high_mm, 600),
+    vibrated_mm: Math.min(high_mm, layer_mm(making, 2)),
     elements: [
       {
         id: "wall",
