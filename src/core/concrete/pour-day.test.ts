@@ -2,7 +2,7 @@ import { describe, expect, test } from "vitest";
 import { finishersFor, floatAfter_h, type PourWritten, pauseOf, pourDayTimes, pourWork, wastePercent } from ".";
 
 const day = { order_m3: 4, rate_m3_h: 4, finished_m2: 20, concrete_C: 10, pause_min: 60, finishers: 2 };
-const of = (change: Partial<typeof day>) => {
+const of = (change: Partial<typeof day> & { readonly tops?: number }) => {
   const found = pourDayTimes({ ...day, ...change });
   if (!("value" in found)) throw new Error(JSON.stringify(found.refused));
   return found.value;
@@ -36,6 +36,7 @@ describe("hours of a pour", () => {
       pause_min: 60,
       floatAfter_min: 255,
       finishing_min: 60,
+      clearing_min: 0,
       total_min: 435,
       coldJoint_min: 320,
     });
@@ -43,6 +44,11 @@ describe("hours of a pour", () => {
 
   test("what is struck off while placing waits for no float", () => {
     expect(of({ finished_m2: 0 })).toMatchObject({ floatAfter_min: 0, finishing_min: 0, total_min: 120 });
+  });
+
+  test("tops are struck off and tools washed before anybody leaves; what is floated leaves time for both", () => {
+    expect(of({ finished_m2: 0, tops: 2 })).toMatchObject({ clearing_min: 50, total_min: 170 });
+    expect(of({ tops: 2 })).toMatchObject({ clearing_min: 0, total_min: 435 });
   });
 
   test("a large slab is floated by its area and hands", () => {
@@ -112,6 +118,7 @@ describe("a pour as written", () => {
       // 20 °C is 68 °F: 2.75 + 2/20 of 1.5 h.
       floatAfter_min: 174,
       finishing_min: 108,
+      clearing_min: 0,
       total_min: 86 + 174 + 108,
       coldJoint_min: 192,
     });

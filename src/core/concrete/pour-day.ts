@@ -16,6 +16,8 @@ export interface PourDayInput {
   readonly pause_min: number;
   /** Hands that float and trowel. */
   readonly finishers: number;
+  /** Tops that are struck off, one an element; left out: none. */
+  readonly tops?: number;
 }
 
 export const pourDayRanges = {
@@ -33,6 +35,12 @@ const finishing_m2_h = 10;
 /** Even a small slab is gone over twice with a wait between (common practice, no source), min. */
 const leastFinishing_min = 60;
 
+/**
+ * Each top struck off and what stands out of it set straight; then chute or hose, vibrator and tools washed before they set (common practice, no source), min.
+ * What is floated leaves time for both while it stiffens.
+ */
+const clearing_min = { top: 10, washing: 30 } as const;
+
 /** Between the last of the columns and what stands on them, min: until they have settled and bled, about 1 to 2 h (older codes, read as quoted). */
 export const columnsSettle_min = { least: 60, most: 120 } as const;
 
@@ -42,6 +50,8 @@ export interface PourDayTimes {
   /** From the last of the concrete until it takes the float; 0 where nothing is floated. */
   readonly floatAfter_min: number;
   readonly finishing_min: number;
+  /** Striking off and washing up at the end; 0 where it is done while what is floated stiffens. */
+  readonly clearing_min: number;
   /** One after another: no floating is counted before the last of it is in, as the last part decides. */
   readonly total_min: number;
   /** The longest one layer may lie before the next, half of the initial set. */
@@ -67,7 +77,16 @@ export function pourDayTimes(input: PourDayInput): Checked<PourDayTimes> {
     const pause_min = up(input.pause_min);
     const floatAfter_min = floated ? up(floatAfter_h(concrete_F) * 60) : 0;
     const finishing_min = floated ? up(Math.max(leastFinishing_min, (input.finished_m2 / finishing_m2_h / input.finishers) * 60)) : 0;
-    const total_min = placing_min + pause_min + floatAfter_min + finishing_min;
-    return { placing_min, pause_min, floatAfter_min, finishing_min, total_min, coldJoint_min: Math.floor(coldJoint_h(concrete_F) * 60) };
+    const tops = input.tops ?? 0;
+    const cleared_min = floated || tops === 0 ? 0 : clearing_min.top * tops + clearing_min.washing;
+    return {
+      placing_min,
+      pause_min,
+      floatAfter_min,
+      finishing_min,
+      clearing_min: cleared_min,
+      total_min: placing_min + pause_min + floatAfter_min + finishing_min + cleared_min,
+      coldJoint_min: Math.floor(coldJoint_h(concrete_F) * 60),
+    };
   });
 }

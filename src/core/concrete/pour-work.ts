@@ -78,6 +78,7 @@ export function pourWork(pour: PourWritten): Checked<PourWork> {
     concrete_C: pour.weather.concrete_C,
     pause_min: pauseOf(pour),
     finishers,
+    tops: pour.elements.reduce((sum, { number }) => sum + number, 0),
   });
   if (!("value" in times)) return times;
   const over_m3_h = longer_min === 0 ? pour.rate_m3_h : order_m3 / (order_m3 / pour.rate_m3_h + longer_min / 60);

@@ -44,6 +44,7 @@ function made(build: Build, pour: Pour, work: PourWork): { day: PourDay; finding
     placing_min: work.placing_min,
     pause_min: work.pause_min,
     finishing_min: work.finishing_min,
+    clearing_min: work.clearing_min,
     floatAfter_min: work.floatAfter_min,
     coldJoint_min: work.coldJoint_min,
     total_min: work.total_min,

@@ -170,10 +170,11 @@ export interface PourDay {
   readonly order_m3: number;
   readonly waste_percent: number;
   readonly trucks: readonly { readonly load_m3: number; readonly after_min: number }[];
-  /** Hours of placing, of waiting between columns and slab, of finishing; the step's length is their sum unless it is written. */
+  /** Of placing, of waiting between columns and slab, of finishing, of striking off and washing up where nothing is floated; the step's length is their sum unless it is written. */
   readonly placing_min: number;
   readonly pause_min: number;
   readonly finishing_min: number;
+  readonly clearing_min: number;
   readonly floatAfter_min: number;
   readonly coldJoint_min: number;
   readonly total_min: number;

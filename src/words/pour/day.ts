@@ -21,10 +21,11 @@ export function daySentences(day: PourDay, display: Display): string[] {
       `${day.bags === null ? "Order" : "Mix"} ${volumeWords(day.order_m3, display)}: ${volumeWords(day.net_m3, display)} in the forms, ${formatFigure(day.waste_percent)} % for waste${stays ? ", and what stays in line and hopper" : ""}${trucks}${gap > 0 ? `, ${formatWork(Math.round(gap))} apart` : ""}`,
     ),
     sentence(
-      `It takes ${formatWork(Math.round(day.total_min))} from the first concrete to the last stroke of the float: ${[
+      `It takes ${formatWork(Math.round(day.total_min))} from the first concrete ${day.finishing_min > 0 ? "to the last stroke of the float" : "until all is washed up"}: ${[
         `${formatWork(Math.round(day.placing_min))} of placing`,
         ...(day.pause_min > 0 ? [`${formatWork(Math.round(day.pause_min))} of waiting for the columns to settle`] : []),
         ...(day.finishing_min > 0 ? [`${formatWork(Math.round(day.finishing_min))} of finishing`] : []),
+        ...(day.clearing_min > 0 ? [`${formatWork(Math.round(day.clearing_min))} of striking off and washing up`] : []),
       ].join(", ")}`,
     ),
   ];
