@@ -23,13 +23,13 @@ const withSteps = ["order", "dates"];
 export const hints: readonly Hint[] = [
   {
     id: "look",
-    says: "Pick any step: it is said why it stands where it does, and what is the last chance for it.",
+    says: "Pick any step to read why it stands where it does, and what is the last chance for it.",
     when: ({ planned, looked, view }) => planned && !looked && withSteps.includes(view),
     done: ({ planned, looked }) => planned && looked,
   },
   {
     id: "change",
-    says: "Change something under “As written”, its hours for one: what moves is said at the foot of the page. Undo brings it back.",
+    says: "Change something under “As written”, its hours for one: the foot of the page says what moves. Undo brings it back.",
     when: ({ planned, looked, changed, view }) => planned && looked && !changed && withSteps.includes(view),
     done: ({ planned, looked, changed }) => planned && looked && changed,
   },
