@@ -48,11 +48,6 @@ export class StartMap {
     const s = x - this.length[k]!;
     return Math.min(s, this.to[k]!);
   }
-
-  /** The first start with a finish at or after `x`; `never` if there is none. */
-  firstToFinish(x: number): number {
-    return this.atOrAfter(Math.max(this.from[0]!, this.lastToFinish(x - 1) + 1));
-  }
 }
 
 /** Largest k with list[k] <= t; -1 before the first. */
