@@ -1,5 +1,6 @@
 import type { ListName } from "../build";
 import { listOf } from "./document";
+import { holidaysAt } from "./holidays";
 import type { CommonName, Written } from "./kit";
 
 interface Common {
@@ -15,7 +16,7 @@ const days = (hours: string, saturday?: string) => ({
 
 const calendar = (id: CommonName, name: string, week: Readonly<Record<string, readonly string[]>>, more: object = {}): Common => ({
   list: "calendars",
-  member: () => ({ id, name, week, ...more }),
+  member: (document) => ({ id, name, week, ...holidaysAt(document), ...more }),
 });
 
 /** Days of the build's usual calendar on which plants are open, from its first hour to its last without a break: a pour does not stop for lunch. */
@@ -31,7 +32,10 @@ function pourDays(document: unknown): Written {
     if (first === undefined || last === undefined) return [];
     return [[day, [`${first.split(/ ?[-–] ?/)[0]}-${last.split(/ ?[-–] ?/)[1]}`]]];
   });
-  const holidays = written?.off === undefined ? {} : { off: written.off };
+  const holidays = {
+    ...(written?.off === undefined ? {} : { off: written.off }),
+    ...(written?.holidays === undefined ? holidaysAt(document) : { holidays: written.holidays }),
+  };
   return {
     id: "pour-days",
     name: "Pour days",
