@@ -1,44 +1,11 @@
 import { readFileSync } from "node:fs";
-import type { BrowserContext, Page } from "playwright-core";
-import { describe, expect, inject, test } from "vitest";
-import { cellar, desk, headline, phone, saved, undoButton, wall, withBrowser, words, written } from "./app";
+import type { Page } from "playwright-core";
+import { describe, expect, test } from "vitest";
+import { cellar, desk, phone, saved, undoButton, wall, withBrowser, words, written } from "./app";
 import { expectClean } from "./clean";
+import { list, openList, row, rows, tabAt, twoKept } from "./kept";
 
 const app = withBrowser();
-
-const list = (page: Page) => page.getByRole("region", { name: "Kept in this browser" });
-const row = (page: Page, name: string) =>
-  list(page)
-    .getByRole("listitem")
-    .filter({ has: page.getByRole("button", { name, exact: true }) });
-const rows = (page: Page): Promise<readonly string[]> => list(page).locator("li .word").allInnerTexts();
-
-/** The list of what is kept, by the key that opens it. */
-async function openList(page: Page): Promise<void> {
-  await page.locator("header").click({ position: { x: 2, y: 2 } });
-  await page.keyboard.press("Control+o");
-  await list(page).waitFor();
-}
-
-async function at(context: BrowserContext, time?: string): Promise<Page> {
-  const page = app.watch(await context.newPage());
-  if (time) await page.clock.setFixedTime(new Date(time));
-  await page.goto(inject("app"));
-  return page;
-}
-
-async function two(): Promise<Page> {
-  const page = await app.example(wall);
-  await written(page, "Tie the wall steel");
-  await page.getByLabel("Notes", { exact: true }).fill("changed");
-  await saved(page);
-  await openList(page);
-  await page.getByRole("button", { name: cellar }).click();
-  await page.getByText(/^Finishe[sd] /).waitFor();
-  await openList(page);
-  await expect.poll(() => rows(page)).toEqual([cellar, wall]);
-  return page;
-}
 
 async function documentOf(page: Page): Promise<{ id: string; name: string }> {
   const [file] = await Promise.all([page.waitForEvent("download"), page.getByRole("button", { name: "save a file" }).first().click()]);
@@ -47,7 +14,7 @@ async function documentOf(page: Page): Promise<{ id: string; name: string }> {
 
 describe("the list of kept builds", () => {
   test("shows of each its drawing, when it was changed and its size", async () => {
-    const page = await two();
+    const page = await twoKept(app);
     const kept = row(page, wall);
     await kept.locator("img").waitFor();
     expect(await kept.locator("img").evaluate((image: HTMLImageElement) => image.decode().then(() => image.naturalWidth))).toBeGreaterThan(
@@ -58,7 +25,7 @@ describe("the list of kept builds", () => {
   });
 
   test("a build that is not open is renamed where it lies; an empty name is refused beside the field", async () => {
-    const page = await two();
+    const page = await twoKept(app);
     await row(page, wall).getByRole("button", { name: "rename" }).click();
     const field = list(page).getByLabel("Name of the build");
     await field.fill("  ");
@@ -74,7 +41,7 @@ describe("the list of kept builds", () => {
   });
 
   test("a copy has an id of its own, and a change of it leaves the first alone", async () => {
-    const page = await two();
+    const page = await twoKept(app);
     await row(page, wall).getByRole("button", { name: "copy" }).click();
     await expect.poll(() => rows(page)).toEqual([`${wall}, copy`, cellar, wall]);
     await list(page)
@@ -98,7 +65,7 @@ describe("the list of kept builds", () => {
 
   test("what is thrown away comes back by undo, or from the list for 30 days; after that it is gone", async () => {
     const context = await app.context();
-    const page = await at(context, "2027-05-03T10:00:00");
+    const page = await tabAt(app, context, "2027-05-03T10:00:00");
     await page.getByRole("button", { name: wall }).click();
     await written(page, "Tie the wall steel");
     await page.getByLabel("Notes", { exact: true }).fill("not for good");
@@ -122,7 +89,7 @@ describe("the list of kept builds", () => {
     await row(page, wall).getByRole("button", { name: "throw away" }).click();
     await expect.poll(() => rows(page)).toEqual([]);
     await page.close();
-    const later = await at(context, "2027-06-03T10:00:00");
+    const later = await tabAt(app, context, "2027-06-03T10:00:00");
     await later.getByRole("heading", { level: 1 }).waitFor();
     expect(await list(later).count()).toBe(0);
   });
@@ -162,75 +129,6 @@ describe("the list of kept builds", () => {
   );
 });
 
-describe("versions", () => {
-  test("each day's last state is kept, can be looked at, and comes back as one change that undo takes back", async () => {
-    const context = await app.context();
-    const page = await at(context, "2027-05-03T10:00:00");
-    await page.getByRole("button", { name: wall }).click();
-    await written(page, "Tie the wall steel");
-    const notes = page.getByLabel("Notes", { exact: true });
-    await notes.fill("Monday, first");
-    await notes.fill("Monday, last");
-    await saved(page);
-    await page.clock.setFixedTime(new Date("2027-05-04T09:00:00"));
-    await notes.fill("Tuesday");
-    await saved(page);
-    await page.reload();
-    await page.clock.setFixedTime(new Date("2027-05-06T09:00:00"));
-    await page.getByRole("button", { name: "As written" }).click();
-    await notes.fill("Thursday");
-    await saved(page);
-    await page.locator("header .name").click();
-    await page.getByRole("button", { name: "versions", exact: true }).click();
-    const kept = page.getByRole("list", { name: "Versions kept" });
-    await expect.poll(() => kept.locator(".word").allInnerTexts()).toEqual(["End of Tue 4 May 2027", "End of Mon 3 May 2027"]);
-    expect(await words(kept)).toMatch(/last change: .*Tie the wall steel/);
-    await kept.getByRole("button", { name: "End of Mon 3 May 2027" }).click();
-    await page.getByText("You are looking at this build as it was at the end of Mon 3 May 2027.").waitFor();
-    await written(page, "Tie the wall steel");
-    expect(await notes.inputValue()).toBe("Monday, last");
-    expect(await notes.isDisabled()).toBe(true);
-    await page.getByRole("button", { name: "back to the build as it is" }).click();
-    await written(page, "Tie the wall steel");
-    expect(await notes.inputValue()).toBe("Thursday");
-    await page.locator("header .name").click();
-    await page.getByRole("button", { name: "versions", exact: true }).click();
-    await kept.getByRole("button", { name: "End of Mon 3 May 2027" }).click();
-    await page.getByRole("button", { name: "bring it back" }).click();
-    await written(page, "Tie the wall steel");
-    await expect.poll(() => notes.inputValue()).toBe("Monday, last");
-    await saved(page);
-    await page.reload();
-    await page.getByRole("button", { name: "As written" }).click();
-    expect(await notes.inputValue()).toBe("Monday, last");
-    await undoButton(page).click();
-    await expect.poll(() => notes.inputValue()).toBe("Thursday");
-  });
-
-  test("one with a name stays until it is thrown away, by two presses", async () => {
-    const page = await app.example(wall);
-    const finish = await headline(page);
-    await page.locator("header .name").click();
-    await page.getByRole("button", { name: "versions", exact: true }).click();
-    await page.getByText("No version is kept yet.").waitFor();
-    await page.getByRole("button", { name: "keep", exact: true }).click();
-    await page.getByText("Write what to call it, like Before the pour.").waitFor();
-    await page.getByLabel("Keep the build as it is now, as").fill("As drawn");
-    await page.keyboard.press("Enter");
-    const kept = page.getByRole("list", { name: "Versions kept" });
-    await kept.getByRole("button", { name: "As drawn" }).click();
-    await page.getByText("You are looking at the version “As drawn”.").waitFor();
-    expect(await headline(page)).toBe(finish);
-    await page.keyboard.press("Escape");
-    await page.getByText("You are looking at").waitFor({ state: "detached" });
-    await page.locator("header .name").click();
-    await page.getByRole("button", { name: "versions", exact: true }).click();
-    await kept.getByRole("button", { name: "throw away" }).click();
-    await kept.getByRole("button", { name: "really, for good" }).click();
-    await page.getByText("No version is kept yet.").waitFor();
-  });
-});
-
 describe("files", () => {
   test("a build is handed over as a file where the machine can, else it is saved", async () => {
     const context = await app.context();
@@ -242,7 +140,7 @@ describe("files", () => {
         },
       });
     });
-    const page = await at(context);
+    const page = await tabAt(app, context);
     await page.getByRole("button", { name: wall }).click();
     await page.getByText(/^Finishe[sd] /).waitFor();
     await page.locator("header .name").click();
@@ -308,7 +206,7 @@ test("the browser is asked to keep the builds for good at the first change, and 
       return state.asked > 1;
     };
   });
-  const page = await at(context);
+  const page = await tabAt(app, context);
   const asked = (): Promise<number> => page.evaluate(() => (window as unknown as { asked: number }).asked);
   await page.getByRole("button", { name: wall }).click();
   await page.getByText(/^Finishe[sd] /).waitFor();
