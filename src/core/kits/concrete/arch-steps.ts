@@ -1,4 +1,5 @@
 import { once } from "../making";
+import { addLook, addWetCure } from "./after";
 import { type Arch, barsOf } from "./arch-members";
 import { massOfBars_kg } from "./mix";
 import { coatLasts } from "./stuff";
@@ -108,23 +109,7 @@ function addLater({ making, sizes }: Arch, m2: number): void {
   const { name } = given;
   const own = (word: string) => making.id(word);
   const inside = own("inside");
-  making.add("steps", "check", {
-    name: `Look over wedges and posts of ${name}`,
-    sort: "check",
-    place: inside,
-    work: given.hours("check", 1),
-    reaches: [{ place: inside }],
-    puts: [own("checked")],
-    leansOn: [{ piece: own("wedges") }, { piece: own("cage") }],
-  });
-  making.add("waits", "check-fresh", {
-    name: `Centering of ${name} looked over just before`,
-    from: own("check"),
-    to: own("place"),
-    least: { is: "0 min", from: practice },
-    most: { is: "8 d", from: practice },
-    why: "Wedges are looked at on the last day there before the pour.",
-  });
+  addLook(making, { what: "wedges and posts", called: "Centering", place: inside, holder: "wedges" });
   making.add("steps", "strip-ends", {
     name: `Strip end boards of ${name}`,
     place: own("ends"),
@@ -132,20 +117,7 @@ function addLater({ making, sizes }: Arch, m2: number): void {
     reaches: [{ place: own("ends") }],
     takes: [own("ends")],
   });
-  making.add("steps", "uncover", {
-    name: `Take the covers off ${name}`,
-    place: own("top"),
-    work: given.hours("cover", 1),
-    reaches: [{ place: own("top") }],
-  });
-  making.add("waits", "cure", {
-    name: `Wet cure of ${name}`,
-    from: own("place"),
-    to: own("uncover"),
-    least: { is: "7 d", from: practice },
-    visits: { every: "1 d", lasts: "20 min", who: "somebody near", for: "wet it and tuck the plastic in" },
-    why: "Seven days wet.",
-  });
+  addWetCure(making);
   making.add("steps", "planks-away", {
     name: `Planks over ${name} away`,
     place: given.common("ground"),

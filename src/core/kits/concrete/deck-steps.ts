@@ -1,4 +1,5 @@
 import { once } from "../making";
+import { addLook, addWetCure } from "./after";
 import { barsOf, type Deck } from "./deck-members";
 import { massOfBars_kg } from "./mix";
 import { coatLasts } from "./stuff";
@@ -136,23 +137,7 @@ function addLaterSteps({ making, sizes, guarded }: Deck, area_m2: number, round_
   const own = (word: string) => making.id(word);
   const [below, ground] = [own("below"), given.common("ground")];
   const step = (word: string, fields: object) => making.add("steps", word, fields as Readonly<Record<string, unknown>>);
-  step("check", {
-    name: `Look over shores and wedges of ${name}`,
-    sort: "check",
-    place: below,
-    work: given.hours("check", 1),
-    reaches: [{ place: below }],
-    puts: [own("checked")],
-    leansOn: [{ piece: own("shores") }, { piece: own("cage") }],
-  });
-  making.add("waits", "check-fresh", {
-    name: `Shores of ${name} looked over just before`,
-    from: own("check"),
-    to: own("place"),
-    least: { is: "0 min", from: "own guess" },
-    most: { is: "8 d", from: "own guess" },
-    why: "Wedges are looked at on the last day there before the pour.",
-  });
+  addLook(making, { what: "shores and wedges", called: "Shores", place: below, holder: "shores" });
   step("strip-edges", {
     name: `Strip edge forms of ${name}`,
     place: own("rim"),
@@ -160,20 +145,7 @@ function addLaterSteps({ making, sizes, guarded }: Deck, area_m2: number, round_
     reaches: [{ place: own("rim") }],
     takes: [own("edges")],
   });
-  step("uncover", {
-    name: `Take the covers off ${name}`,
-    place: own("top"),
-    work: given.hours("cover", 1),
-    reaches: [{ place: own("top") }],
-  });
-  making.add("waits", "cure", {
-    name: `Wet cure of ${name}`,
-    from: own("place"),
-    to: own("uncover"),
-    least: { is: "7 d", from: "own guess" },
-    visits: { every: "1 d", lasts: "20 min", who: "somebody near", for: "wet it and tuck the plastic in" },
-    why: "Seven days wet.",
-  });
+  addWetCure(making);
   step("strip", {
     name: `Lower and carry out the deck of ${name}`,
     place: below,

@@ -1,5 +1,6 @@
 import type { Answers } from "../kit";
 import type { Making } from "../making";
+import { addWetCure } from "./after";
 import { addBarsDelivery } from "./looks";
 import { type Bars, massOfBars_kg } from "./mix";
 import { addStuff } from "./stuff";
@@ -183,18 +184,5 @@ export function addSteps(making: Making): void {
     reaches: [{ place: rim }],
     takes: [own("edges")],
   });
-  making.add("steps", "uncover", {
-    name: `Take the covers off ${name}`,
-    place: own("top"),
-    work: given.hours("cover", 1),
-    reaches: [{ place: own("top") }],
-  });
-  making.add("waits", "cure", {
-    name: `Wet cure of ${name}`,
-    from: own("place"),
-    to: own("uncover"),
-    least: { is: "7 d", from: "own guess" },
-    visits: { every: "1 d", lasts: "20 min", who: "somebody near", for: "wet it and tuck the plastic in" },
-    why: "Seven days wet.",
-  });
+  addWetCure(making);
 }

@@ -1,5 +1,6 @@
 import type { KeyedOffer } from "../kit";
 import type { Making } from "../making";
+import { addLook, addWetCure } from "./after";
 import { type Bars, massOfBars_kg } from "./mix";
 import { type addStuff, addTrial, coatLasts } from "./stuff";
 
@@ -156,23 +157,7 @@ function addUnder({ making, sizes, on, stuff }: Stair): void {
     puts: [own("soffit")],
     leansOn: [{ piece: own("shores") }],
   });
-  making.add("steps", "check", {
-    name: `Look over shores and wedges of ${name}`,
-    sort: "check",
-    place: below,
-    work: given.hours("check", 1),
-    reaches: [{ place: below }],
-    puts: [own("checked")],
-    leansOn: [{ piece: own("shores") }, { piece: own("cage") }],
-  });
-  making.add("waits", "check-fresh", {
-    name: `Shores of ${name} looked over just before`,
-    from: own("check"),
-    to: own("place"),
-    least: { is: "0 min", from: "own guess" },
-    most: { is: "8 d", from: "own guess" },
-    why: "Wedges are looked at on the last day there before the pour.",
-  });
+  addLook(making, { what: "shores and wedges", called: "Shores", place: below, holder: "shores" });
   making.add("steps", "strip", {
     name: `Lower the soffit form of ${name}`,
     place: below,
@@ -237,20 +222,7 @@ export function addSteps(stair: Stair): void {
     reaches: [{ place: ground }],
     takes: [own("boards")],
   });
-  making.add("steps", "uncover", {
-    name: `Take the covers off ${name}`,
-    place: own("top"),
-    work: given.hours("cover", 1),
-    reaches: [{ place: own("top") }],
-  });
-  making.add("waits", "cure", {
-    name: `Wet cure of ${name}`,
-    from: own("place"),
-    to: own("uncover"),
-    least: { is: "7 d", from: "own guess" },
-    visits: { every: "1 d", lasts: "20 min", who: "somebody near", for: "wet it and tuck the plastic in" },
-    why: "Seven days wet.",
-  });
+  addWetCure(making);
   if (!answers.yes("guard")) return;
   making.add("steps", "guard", {
     name: `Guard of ${name}`,
