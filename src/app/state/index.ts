@@ -2,7 +2,7 @@ export { getDesk, getShop, setDesk, setShop } from "./context";
 export type { Dates } from "./date-style";
 export { dayWords, goneAfter_ms, keptDays, momentWords, sizeWords } from "./days";
 export type { Desk, Selection } from "./desk";
-export { type OrderMode, orderModes, type TextSize, type Theme, textSizes, views } from "./settings.svelte";
+export { orderModes, type TextSize, type Theme, textSizes, views } from "./settings.svelte";
 export { Shop } from "./shop.svelte";
 export { mayPass, troubleSentence } from "./trouble";
 export { versionName } from "./versions.svelte";

@@ -5,7 +5,7 @@ export * from "./commands";
 export * from "./done";
 export * from "./group";
 export * from "./history";
-export { duplicate, type LeftBehind, type Pasted, paste } from "./paste";
+export { duplicate, type Pasted, paste } from "./paste";
 export * from "./pours";
 export { readClip } from "./read-clip";
 export * from "./remove";
