@@ -8,6 +8,7 @@ import { deckForm } from "./deck-form";
 import { addBarsDelivery, addLooks } from "./looks";
 import { addPour, burns, pourAsks, pourStep } from "./mix";
 import { addStuff, addTrial, formAsks, lumberOf } from "./stuff";
+import { topOffers } from "./top";
 
 const asks: readonly Ask[] = [
   { key: "on", label: "The two walls it springs from", kind: "joins", offers: ["top"], least: 2, most: 2 },
@@ -143,19 +144,11 @@ function make(given: Given): Made {
 
 function offers(part: Part, answers: Answers): readonly Offer[] {
   const { long_mm, span_mm, rise_mm, thick_mm, at_mm } = sizesOf(answers);
-  const shared = {
-    part: part.id,
-    name: part.name,
-    piece: `${part.id}-concrete`,
-    pourStep: `${part.id}-place`,
+  return topOffers(part, ["walks", "cast"], {
     at_mm: { ...at_mm, z: at_mm.z + rise_mm + thick_mm },
     size_mm: { long: long_mm, wide: span_mm },
     starters: false,
-  };
-  return [
-    { ...shared, kind: "walks", place: `${part.id}-top` },
-    { ...shared, kind: "cast", place: `${part.id}-steel`, piece: `${part.id}-cage` },
-  ];
+  });
 }
 
 /** A barrel or arch over two walls, on centering that can leave through the narrowest way. */

@@ -2,6 +2,7 @@ import type { KeyedOffer } from "../kit";
 import { type Making, once } from "../making";
 import { type Bars, massOfBars_kg } from "./mix";
 import { type addStuff, coatLasts } from "./stuff";
+import { addHead } from "./top";
 
 export interface Sizes {
   readonly number: number;
@@ -64,18 +65,7 @@ export function addPlaces({ making, sizes, isHatch, on }: Context): void {
       { id: "top", name: "from the top", passes: ["hand", "arm", "hose", "sight"], depth: making.mm(armDepth_mm), through: ground },
     ],
   });
-  making.add("places", "around", {
-    name: `ground around ${given.name}`,
-    level: level - Math.floor(sizes.high_mm / 200),
-    layerOf: making.id("steel"),
-    ways: [{ id: "free", name: "clear of scaffold and braces", passes: ["person"], through: ground }],
-  });
-  making.add("places", "head", {
-    name: `head of ${given.name}`,
-    level: level + Math.ceil(sizes.high_mm / 200),
-    layerOf: making.id("steel"),
-    ways: [{ id: "ladder", name: "from a ladder", passes: ["person", "arm", "hose", "sight"], through: ground }],
-  });
+  addHead(making, { around: "ground around" }, sizes.high_mm, level, ground);
 }
 
 export function addPieces({ making, sizes, isHatch, tall, on, weight }: Context): void {

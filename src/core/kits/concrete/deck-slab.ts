@@ -8,6 +8,7 @@ import { addSteps } from "./deck-steps";
 import { addBarsDelivery, addLooks } from "./looks";
 import { addPour, burns, pourAsks, pourStep } from "./mix";
 import { addStuff, addTrial, formAsks, lumberOf } from "./stuff";
+import { topOffers } from "./top";
 
 const asks: readonly Ask[] = [
   { key: "on", label: "What it stands on", help: "Columns, piers or walls.", kind: "joins", offers: ["top"], least: 1, most: 40 },
@@ -137,20 +138,11 @@ function make(given: Given): Made {
 
 function offers(part: Part, answers: Answers): readonly Offer[] {
   const { long_mm, wide_mm, thick_mm, at_mm } = sizesOf(answers);
-  const top: Omit<Offer, "kind" | "place"> = {
-    part: part.id,
-    name: part.name,
-    piece: `${part.id}-concrete`,
-    pourStep: `${part.id}-place`,
+  return topOffers(part, ["bears", "walks", "cast"], {
     at_mm: { ...at_mm, z: at_mm.z + thick_mm },
     size_mm: { long: long_mm, wide: wide_mm },
     starters: answers.number("bolts") > 0,
-  };
-  return [
-    { ...top, kind: "bears", place: `${part.id}-top` },
-    { ...top, kind: "walks", place: `${part.id}-top` },
-    { ...top, kind: "cast", place: `${part.id}-steel`, piece: `${part.id}-cage` },
-  ];
+  });
 }
 
 /** A slab on columns, piers or walls, cast on a timber deck on shores. */

@@ -7,6 +7,7 @@ import { addPieces, addPlaces, addSteps, barsOf, sizesOf } from "./ground-slab-m
 import { addLooks } from "./looks";
 import { addPour, burns, pourAsks, pourStep } from "./mix";
 import { lumberOf } from "./stuff";
+import { topOffers } from "./top";
 
 const asks: readonly Ask[] = [
   lengthAsk("long", "Long, from left to right", "12 ft", "3.6 m", 600, 20_000),
@@ -82,20 +83,11 @@ function make(given: Given): Made {
 
 function offers(part: Part, answers: Answers): readonly Offer[] {
   const { long_mm, wide_mm, above_mm, at } = sizesOf(answers);
-  const top: Omit<Offer, "kind" | "place"> = {
-    part: part.id,
-    name: part.name,
-    piece: `${part.id}-concrete`,
-    pourStep: `${part.id}-place`,
+  return topOffers(part, ["bears", "walks", "cast"], {
     at_mm: { ...at, z: above_mm },
     size_mm: { long: long_mm, wide: wide_mm },
     starters: answers.number("bolts") > 0,
-  };
-  return [
-    { ...top, kind: "bears", place: `${part.id}-top` },
-    { ...top, kind: "walks", place: `${part.id}-top` },
-    { ...top, kind: "cast", place: `${part.id}-steel`, piece: `${part.id}-cage` },
-  ];
+  });
 }
 
 /** A slab on stone on the ground, between edge boards. */

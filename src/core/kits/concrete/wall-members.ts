@@ -2,6 +2,7 @@ import type { KeyedOffer } from "../kit";
 import type { Making } from "../making";
 import type { Bars } from "./mix";
 import type { addStuff } from "./stuff";
+import { addHead } from "./top";
 import type { WallSizes } from "./wall-asks";
 
 export interface Wall {
@@ -52,18 +53,7 @@ export function addPlaces({ making, sizes, on, isHatch, behind }: Wall): void {
       { id: "top", name: "from the top", passes: ["hand", "arm", "hose", "sight"], depth: making.mm(armDepth_mm), through: ground },
     ],
   });
-  making.add("places", "around", {
-    name: `ground before ${given.name}`,
-    level: level - Math.floor(sizes.high_mm / 200),
-    layerOf: making.id("steel"),
-    ways: [{ id: "free", name: "clear of scaffold and braces", passes: ["person"], through: ground }],
-  });
-  making.add("places", "head", {
-    name: `head of ${given.name}`,
-    level: level + Math.ceil(sizes.high_mm / 200),
-    layerOf: making.id("steel"),
-    ways: [{ id: "ladder", name: "from a ladder", passes: ["person", "arm", "hose", "sight"], through: ground }],
-  });
+  addHead(making, { around: "ground before" }, sizes.high_mm, level, ground);
 }
 
 /** The first face stands before the bars (where there are two), the last one closes; one-sided only the last. */

@@ -20,7 +20,16 @@ export interface Base {
 }
 
 export const baseAsks: readonly Ask[] = [
-  { key: "base", label: "Stands on", kind: "joins", offers: ["walks"], least: 0, most: 1 },
+  {
+    key: "base",
+    label: "Stands on",
+    kind: "joins",
+    offers: ["walks"],
+    least: 0,
+    most: 1,
+    // A floor, and no flight of steps.
+    usually: ({ size_mm }) => Math.min(size_mm.long, size_mm.wide) >= 1500,
+  },
   {
     key: "each",
     label: "Or on each of these",

@@ -2,7 +2,7 @@ import { formatLength } from "../../base";
 import type { Given } from "../kit";
 import { type Lists, namer } from "../together";
 import type { Base } from "./base";
-import { roofRise_mm } from "./roof";
+import { roofSolid } from "./roof";
 
 /** Four walls and a roof for the structure drawing. */
 export function buildingSolids(given: Given, base: Base): Lists {
@@ -22,26 +22,13 @@ export function buildingSolids(given: Given, base: Base): Lists {
     places: [id("floor"), id("outside")],
   });
   const [side_mm, end_mm] = [(wide_mm - thick_mm) / 2, (long_mm - thick_mm) / 2];
-  const eaves_mm = answers.length_mm("eaves");
   return {
     solids: [
       wall("front", { x, y: y - side_mm }, { long: long_mm, wide: thick_mm }),
       wall("back", { x, y: y + side_mm }, { long: long_mm, wide: thick_mm }),
       wall("left", { x: x - end_mm, y }, { long: thick_mm, wide: wide_mm - 2 * thick_mm }),
       wall("right", { x: x + end_mm, y }, { long: thick_mm, wide: wide_mm - 2 * thick_mm }),
-      {
-        id: id("roof-solid"),
-        name: called("roof"),
-        shape: answers.choice("roof") === "gable" ? "gable" : "wedge",
-        at: { x: length(x), y: length(y), z: length(z + high_mm) },
-        size: {
-          long: length(long_mm + 2 * eaves_mm),
-          wide: length(wide_mm + 2 * eaves_mm),
-          high: length(Math.max(50, roofRise_mm(given, wide_mm))),
-        },
-        pieces: [id("rafters"), id("roofing")],
-        places: [id("roof")],
-      },
+      roofSolid(given, { x, y, z: z + high_mm }, long_mm, wide_mm),
     ],
   };
 }

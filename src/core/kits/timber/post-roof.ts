@@ -4,7 +4,7 @@ import { inspected } from "../inspected";
 import type { Given, Kit, Made } from "../kit";
 import { type Lists, levelAt, namer, ordered, together } from "../together";
 import { type Base, baseAsks, baseOf, baseRates, bolted, loadCautions, sizeAsks, standsOn, timberUnknown } from "./base";
-import { roofAsks, roofed, roofRates, roofRise_mm } from "./roof";
+import { roofAsks, roofed, roofRates, roofSolid } from "./roof";
 
 function frame(given: Given, base: Base): Lists {
   const { id, called } = namer(given);
@@ -119,7 +119,6 @@ function drawn(given: Given, base: Base): Lists {
   const [long_mm, wide_mm, high_mm] = [answers.length_mm("long"), answers.length_mm("wide"), answers.length_mm("high")];
   const { x, y, z } = base.at_mm;
   const across = units === "us" ? 139.7 : 140;
-  const eaves = answers.length_mm("eaves");
   return {
     solids: [
       ...postsAt(given, base, across).map((at, i) => ({
@@ -131,19 +130,7 @@ function drawn(given: Given, base: Base): Lists {
         pieces: [id("posts")],
         places: [id("feet")],
       })),
-      {
-        id: id("roof-solid"),
-        name: called("roof"),
-        shape: answers.choice("roof") === "gable" ? "gable" : "wedge",
-        at: { x: length(x), y: length(y), z: length(z + high_mm) },
-        size: {
-          long: length(long_mm + 2 * eaves),
-          wide: length(wide_mm + 2 * eaves),
-          high: length(Math.max(50, roofRise_mm(given, wide_mm))),
-        },
-        pieces: [id("rafters"), id("roofing")],
-        places: [id("roof")],
-      },
+      roofSolid(given, { x, y, z: z + high_mm }, long_mm, wide_mm),
     ],
   };
 }

@@ -1,6 +1,6 @@
 import { formatLength } from "../../base";
 import { choiceAsk, lengthAsk } from "../asks";
-import type { Ask, Given } from "../kit";
+import type { Ask, Given, Written } from "../kit";
 import { type Lists, levelAt, namer, ordered, together } from "../together";
 
 export const roofAsks: readonly Ask[] = [
@@ -49,6 +49,31 @@ function roofArea_m2({ answers }: Given, long_mm: number, wide_mm: number): numb
 export function roofRise_mm({ answers }: Given, wide_mm: number): number {
   const across_mm = (answers.choice("roof") === "gable" ? wide_mm / 2 : wide_mm) + 2 * answers.length_mm("eaves");
   return (across_mm * answers.number("pitch")) / 12;
+}
+
+/** The roof as it is drawn: over a length and a width, with its eaves; never flatter than 50 mm, so that it can be seen. */
+export function roofSolid(
+  given: Given,
+  at_mm: { readonly x: number; readonly y: number; readonly z: number },
+  long_mm: number,
+  wide_mm: number,
+): Written {
+  const { id, called } = namer(given);
+  const length = (mm: number): string => formatLength(mm, given.units);
+  const eaves_mm = given.answers.length_mm("eaves");
+  return {
+    id: id("roof-solid"),
+    name: called("roof"),
+    shape: given.answers.choice("roof") === "gable" ? "gable" : "wedge",
+    at: { x: length(at_mm.x), y: length(at_mm.y), z: length(at_mm.z) },
+    size: {
+      long: length(long_mm + 2 * eaves_mm),
+      wide: length(wide_mm + 2 * eaves_mm),
+      high: length(Math.max(50, roofRise_mm(given, wide_mm))),
+    },
+    pieces: [id("rafters"), id("roofing")],
+    places: [id("roof")],
+  };
 }
 
 /** From scaffold to ridge: rafters, boards, underlay, covering; the scaffold comes down after all that is done from it. */
