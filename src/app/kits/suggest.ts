@@ -43,7 +43,7 @@ export function suggestions(document: unknown, parts: readonly Part[], of?: stri
     // Of several questions for what it joins, the first that something free answers.
     for (const { ask, choices } of formOf(document, kit.id, {})) {
       if (ask.kind !== "joins") continue;
-      const free = choices.filter(({ key }) => !joined.has(key)).slice(-ask.most);
+      const free = choices.filter((offer) => !joined.has(offer.key) && (ask.usually?.(offer) ?? true)).slice(-ask.most);
       const [first] = free;
       if (!first || free.length < ask.least || (of !== undefined && !free.some(({ part }) => part === of))) continue;
       const where = `${joint[first.kind]} ${listed(namesOf(free, parts))}`;

@@ -220,6 +220,14 @@ describe("what is asked and what is not known", () => {
     expect(formOf(strip, "retaining-wall", {}).find(({ ask }) => ask.key === "on")?.value).toEqual(["strip/bears"]);
   });
 
+  test("unasked, no roof stands on a flight of steps", () => {
+    const base = (parts: readonly Put[]) => formOf(builtFrom("us", parts), "post-roof", {}).find(({ ask }) => ask.key === "base");
+    const onSteps = base([["stair", "Steps"]]);
+    expect(onSteps?.choices.map(({ key }) => key)).toEqual(["steps/walks"]);
+    expect(onSteps?.value).toEqual([]);
+    expect(base([...porch, ["stair", "Steps"]])?.value).toEqual(["slab/walks"]);
+  });
+
   test("offers are found under their keys, oldest first", () => {
     expect(offersOf(builtFrom("us", porch)).map(({ key }) => key)).toEqual([
       "footing/bears",
