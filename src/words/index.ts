@@ -5,7 +5,7 @@ export { buildCautions, deferral, pieceCautions, stepCautions } from "./cautions
 export { asOneSentence, inTwoSentence, pastedSentences, stepsWords } from "./changed";
 export { clockWords, dateWords } from "./dates";
 export { findingSentence, sayings } from "./finding";
-export { unknownCodes, unknownSentence } from "./kits/unknown";
+export { unknownSentence } from "./kits/unknown";
 export { goesByWords, lostSentences } from "./lost";
 export { closedWords, closingSentences, holdPointSentences, type LastChances, pieceCloses, undatedClosings } from "./plan/closings";
 export { comparisonSentences } from "./plan/comparison";

@@ -3,7 +3,6 @@ export type { AccessCode } from "./blocks/finding";
 export { lastChances } from "./chances";
 export type { TimeBounds } from "./compile/time-layer";
 export { may } from "./may";
-export { passes } from "./passes";
 export * from "./result";
 export { type Rule, type RuleKind, type RuleName, ruleOf, rules } from "./rules";
 export { refuteWithTimes, type TimeVerdict } from "./times";

@@ -1,9 +1,6 @@
 import type { Finding, Statement } from "../base";
 import type { Amount, Build } from "../build";
 
-export const finishEnd = 1;
-export const startEnd = 0;
-
 /**
  * Every derived or written precedence, one row a statement, as parallel arrays. Steps are positions in `build.steps`.
  * Row r reads: end `fromEnd[r]` of step `from[r]`, plus `amounts[least[r]]`, is at or before end `toEnd[r]` of step `to[r]`; where `most[r]` is not

@@ -12,7 +12,6 @@ export { both, type Runs } from "./runs";
 export {
   type DateStyle,
   plainStyle,
-  saidDate,
   saidDay,
   saidTime,
   saidWeekdayDate,

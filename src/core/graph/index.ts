@@ -1,11 +1,9 @@
 export { type Components, components } from "./components";
 export { cycleWitness } from "./cycle";
 export { type Digraph, digraph, reversed } from "./digraph";
-export { DynamicOrder } from "./dynamic-order";
 export { IntList } from "./int-list";
 export { type LongestPath, longestPath } from "./longest";
 export { positions, topologicalOrder } from "./order";
 export { reachable, shortestPath } from "./path";
-export { Potentials } from "./potentials";
 export { reachMany, redundantArcs } from "./reach";
 export * from "./search/index";

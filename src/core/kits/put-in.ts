@@ -44,7 +44,7 @@ export function missingCommons(document: unknown, made: MadePart): readonly Docu
 }
 
 /** Ids of what a part made, by list. */
-export const idsMade = (made: MadePart): Readonly<Record<string, readonly string[]>> =>
+const idsMade = (made: MadePart): Readonly<Record<string, readonly string[]>> =>
   Object.fromEntries(
     Object.entries(made.lists).flatMap(([list, members]) => (members.length > 0 ? [[list, members.map(({ id }) => id)]] : [])),
   );

@@ -33,5 +33,3 @@ export interface TimeLayer {
   readonly to: Int32Array;
   readonly delay: Float64Array;
 }
-
-export const clauseCount = (problem: ClauseProblem): number => problem.statement.length;

@@ -46,7 +46,7 @@ function roofArea_m2({ answers }: Given, long_mm: number, wide_mm: number): numb
 }
 
 /** Rise of the roof above the eaves. */
-export function roofRise_mm({ answers }: Given, wide_mm: number): number {
+function roofRise_mm({ answers }: Given, wide_mm: number): number {
   const across_mm = (answers.choice("roof") === "gable" ? wide_mm / 2 : wide_mm) + 2 * answers.length_mm("eaves");
   return (across_mm * answers.number("pitch")) / 12;
 }
