@@ -1,5 +1,7 @@
 import { describe, expect, test } from "vitest";
 import { holds, mostCarried, type Put } from "../../../../test/fixtures/kits/kit-check";
+import { apply } from "../../edit";
+import { putIn } from "..";
 
 const below: readonly Put[] = [
   ["footing", "Footing"],
@@ -43,4 +45,23 @@ describe.each(["us", "metric"] as const)("a slab on a deck in %s", (units) => {
       }
     }
   });
+});
+
+test("on heads in one line it is not known whether it tips, until somebody says who sized it", () => {
+  const unknownOf = (slab: Readonly<Record<string, string>>) => {
+    let document: unknown = { site: { units: "us" } };
+    let codes: readonly string[] = [];
+    for (const [kit, name, answers] of [
+      ["footing", "Footing", {}],
+      ["column", "Column", {}],
+      ["deck-slab", "Slab", slab],
+    ] as const) {
+      const put = putIn(document, kit, name, answers);
+      document = apply(document, put.edits).document;
+      codes = put.unknown.map(({ code }) => code);
+    }
+    return codes;
+  };
+  expect(unknownOf({})).toContain("tipping");
+  expect(unknownOf({ sized: "engineer" })).not.toContain("tipping");
 });

@@ -130,10 +130,29 @@ function make(given: Given): Made {
     places: [steel, making.id("top")],
   });
   if (answers.text("bars").trim() === "") making.unknown("bars");
-  if (answers.text("sized").trim() === "") making.unknown("structure");
+  if (answers.text("sized").trim() === "") {
+    making.unknown("structure");
+    if (standsInLine(on, long_mm, wide_mm)) making.unknown("tipping");
+  }
   making.unknown("shore-ground");
   making.unknown("soffit");
   return making.made();
+}
+
+/** Whether what bears it reaches over less than a third of it, in one direction: then it balances (common practice, no source). */
+function standsInLine(on: readonly Offer[], long_mm: number, wide_mm: number): boolean {
+  if (on.length === 0) return false;
+  const over = (middle: (one: Offer) => number, size: (one: Offer) => number): number =>
+    Math.max(...on.map((one) => middle(one) + size(one) / 2)) - Math.min(...on.map((one) => middle(one) - size(one) / 2));
+  const along_mm = over(
+    ({ at_mm }) => at_mm.x,
+    ({ size_mm }) => size_mm.long,
+  );
+  const across_mm = over(
+    ({ at_mm }) => at_mm.y,
+    ({ size_mm }) => size_mm.wide,
+  );
+  return along_mm < long_mm / 3 || across_mm < wide_mm / 3;
 }
 
 function offers(part: Part, answers: Answers): readonly Offer[] {
