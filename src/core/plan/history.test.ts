@@ -3,6 +3,7 @@ import { buildOf } from "../../../test/fixtures/make";
 import { place, step } from "../../../test/fixtures/small";
 import type { Build } from "../build";
 import { clocksOf } from "../clock";
+import { asDone } from "./history";
 import { plan } from "./plan-of";
 import { verifyPlan } from "./verify/verify-plan";
 
@@ -77,6 +78,24 @@ describe("a build that is under way", () => {
     expect(made.status).toBe("planned");
     expect(verifyPlan(build, made)).toEqual([]);
     expect(clocksOf(build).time.momentOf(made.deliveries[0]!.arrives) < "2027-03-08").toBe(true);
+  });
+
+  test("what came back is counted once, without what was lost, and what was brought by then was not in hand before", () => {
+    const form = (id: string) => ({ id, uses: [{ of: "sheets", number: 6, loss: 1 }] });
+    const steps = [
+      step("set-a", { puts: ["a"], ...done("2027-03-06T09:00", "2027-03-06T11:00") }),
+      step("strip-a", { takes: ["a"], ...done("2027-03-07T09:00", "2027-03-07T10:00") }),
+      step("set-b", { puts: ["b"], ...done("2027-03-07T10:00", "2027-03-07T12:00") }),
+      step("set-c", { puts: ["c"], ...done("2027-03-13T09:00", "2027-03-13T12:00") }),
+    ];
+    const inHand = (promised: string): number => {
+      const deliveries = [{ id: "load", promised, brings: [{ of: "sheets", number: 4 }] }];
+      const pieces = [form("a"), form("b"), form("c")];
+      return asDone(buildOf({ stock: [{ id: "sheets", inHand: 2 }], pieces, steps, deliveries })).stock[0]!.inHand;
+    };
+    expect(inHand("2027-06-01")).toBe(6 - 5 + 6 + 6);
+    expect(inHand("2027-03-10")).toBe(6 - 5 + 6 + 6 - 4);
+    expect(inHand("2027-03-01")).toBe(6 - 5 + 6 + 6 - 4);
   });
 
   test("a build in which nothing is done is planned as it stands", () => {

@@ -1,4 +1,4 @@
-import type { Build, Delivery, LocalMoment, Piece, Step, Wait } from "../build";
+import type { Build, Delivery, LocalMoment, Step, Wait } from "../build";
 import { isDate } from "./moments";
 
 const none: readonly never[] = [];
@@ -92,34 +92,51 @@ function arrived(delivery: Delivery, build: Build): Delivery {
   return { ...delivery, promised: first };
 }
 
-/** Stock and equipment that was out with what is up was in hand, whatever the list says. */
+/** Stock and equipment that was out with what is up was in hand, whatever the list says: the most that was out at once and had not been brought. */
 function enough(build: Build): Pick<Build, "stock" | "equipment"> {
-  const most = new Map<string, number>();
-  const at = (s: number): NonNullable<Step["done"]> | null => build.steps[s]?.done ?? null;
-  const up = build.pieces.filter((piece) => at(piece.up) !== null);
-  for (const { up: put } of up) {
-    const t = doneAt(at(put)!).start;
-    for (const [of, number] of outAt(up, t, at)) most.set(of, Math.max(most.get(of) ?? 0, number - broughtBy(build, of, t)));
-  }
+  const most = new Map([...changesOf(build)].map(([of, changes]) => [of, highest(changes)]));
   return {
     stock: build.stock.map((one) => ({ ...one, inHand: Math.max(one.inHand, most.get(one.id) ?? 0) })),
     equipment: build.equipment.map((one) => ({ ...one, number: Math.max(one.number, most.get(one.id) ?? 0) })),
   };
 }
 
-function outAt(pieces: readonly Piece[], t: LocalMoment, at: (s: number) => Step["done"]): Map<string, number> {
-  const out = new Map<string, number>();
-  for (const { up, down, uses } of pieces) {
-    if (doneAt(at(up)!).start > t) continue;
-    const back = at(down);
-    const returned = back !== null && doneAt(back).finish <= t;
-    for (const { of, number, loss } of uses) out.set(of, (out.get(of) ?? 0) + (returned ? Math.min(loss, number) : number));
+const later = (a: LocalMoment, b: LocalMoment): LocalMoment => [a, b].sort()[1] as LocalMoment;
+
+type Change = readonly [t: LocalMoment, by: number];
+
+/** What went out with pieces that are up, came back with what is down but for its loss, and was brought. */
+function changesOf(build: Build): Map<string, Change[]> {
+  const changes = new Map<string, Change[]>();
+  const change = (of: string, t: LocalMoment, by: number): void => {
+    const known = changes.get(of);
+    if (known === undefined) changes.set(of, [[t, by]]);
+    else known.push([t, by]);
+  };
+  const doneIn = (s: number) => {
+    const done = build.steps[s]?.done ?? null;
+    return done === null ? null : doneAt(done);
+  };
+  for (const { up, down, uses } of build.pieces) {
+    const [out, back] = [doneIn(up), doneIn(down)];
+    if (out === null) continue;
+    for (const { of, number, loss } of uses) {
+      change(of, out.start, number);
+      if (back !== null) change(of, later(back.finish, out.start), Math.min(loss, number) - number);
+    }
   }
-  return out;
+  for (const { promised, brings } of build.deliveries)
+    if (promised !== null) for (const { of, number } of brings) change(of, promised, -number);
+  return changes;
 }
 
-const broughtBy = (build: Build, of: string, t: LocalMoment): number =>
-  build.deliveries.reduce((sum, { promised, brings }) => {
-    if (promised === null || promised > t) return sum;
-    return sum + brings.reduce((more, one) => more + (one.of === of ? one.number : 0), 0);
-  }, 0);
+/** The most that the sum of changes ever comes to, all of one moment together. */
+function highest(changes: readonly Change[]): number {
+  const sorted = changes.toSorted(([a], [b]) => (a < b ? -1 : a > b ? 1 : 0));
+  let [sum, most] = [0, 0];
+  sorted.forEach(([t, by], at) => {
+    sum += by;
+    if (sorted[at + 1]?.[0] !== t) most = Math.max(most, sum);
+  });
+  return most;
+}
