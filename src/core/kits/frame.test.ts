@@ -197,6 +197,7 @@ describe("what is asked and what is not known", () => {
       "column structure",
       "slab bars",
       "slab structure",
+      "slab tipping",
       "slab shore-ground",
       "slab soffit",
     ]);
