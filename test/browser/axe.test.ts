@@ -75,6 +75,25 @@ describe.each([
     await check("a pour with its fields and a refusal");
   });
 
+  test.each(["light", "dark", "sunlight"] as const)("Next and how it looks are clean, %s", async (colours) => {
+    const page = await app.example(wall, { viewport });
+    const check = (what: string): Promise<void> => expectClean(page, least, what);
+    const more = page.getByRole("button", { name: "more", exact: true });
+    if (await more.isVisible()) await more.click();
+    await page.getByRole("button", { name: "look", exact: true }).click();
+    const look = page.getByRole("dialog", { name: "Look" });
+    await look.getByRole("button", { name: colours, exact: true }).click();
+    await check("how it looks");
+    await look.getByRole("button", { name: "close" }).click();
+    await page.keyboard.press("5");
+    const box = page.locator(".next").getByRole("checkbox").first();
+    await box.waitFor();
+    await check("the next day");
+    await box.check();
+    await page.locator(".next").getByLabel("finished").waitFor();
+    await check("a step ticked");
+  });
+
   test("the start page, what is wrong and the keys are clean", async () => {
     const page = await app.start({ viewport });
     expect(await violations(page)).toEqual([]);

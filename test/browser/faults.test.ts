@@ -136,6 +136,8 @@ test("a tab that is closed right after an edit has it when it is opened again", 
   await page.getByRole("button", { name: wall }).click();
   const notes = await editing(page);
   await saved(page);
+  // Asked whether to stay, the builder goes.
+  page.on("dialog", (dialog) => void dialog.accept());
   // In one turn: nothing is on disk by the time the page goes. Its answer goes with it.
   const gone = page.waitForURL("about:blank", { waitUntil: "commit" });
   void notes

@@ -69,7 +69,7 @@ test("a wait is added, given an amount by a pour's name, and taken out", async (
 test("undo by key: a date goes back at once, typed text first in its own field, and elsewhere the last change", async () => {
   const page = await app.example(wall);
   await written(page, "Gravel, fleece and soil");
-  const date = page.getByLabel("Not before");
+  const date = page.getByLabel("Not before", { exact: true });
   await date.fill("2027-09-04");
   await expect.poll(() => headline(page)).toMatch(/Sep|Oct/);
   await date.focus();
@@ -98,7 +98,8 @@ test("a plan that is kept is what later changes are compared with, after a reloa
   await page.reload();
   await page.getByRole("button", { name: wall }).click();
   const dialog = page.getByRole("dialog", { name: "The build" });
-  expect(await words(dialog)).toMatch(/site days? later than the plan kept on /);
+  // Its plan is made anew after the reload.
+  await expect.poll(() => words(dialog)).toMatch(/site days? later than the plan kept on /);
   await page.keyboard.press("Escape");
   await undoButton(page).click();
   await undoButton(page).click();
