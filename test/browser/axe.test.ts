@@ -89,8 +89,8 @@ describe.each([
     const box = page.locator(".next").getByRole("checkbox").first();
     await box.waitFor();
     await check("the next day");
-    await box.check();
-    await page.locator(".next").getByLabel("finished").waitFor();
+    await box.click();
+    await page.locator(".next").getByLabel("finished").first().waitFor();
     await check("a step ticked");
   });
 

@@ -25,6 +25,7 @@ export interface DaySheet {
   /** Local date of the site day before it and after it; null where there is none. */
   readonly before: string | null;
   readonly after: string | null;
+  /** What is done first, so that a tick does not move what is about to be ticked; then by start. */
   readonly rows: readonly DayRow[];
   /** Lowest and highest of the day, degrees Celsius; null where nothing is given for the site. */
   readonly air: { readonly low_C: number; readonly high_C: number; readonly source: "usual" | "forecast" | "measured" } | null;
@@ -122,7 +123,7 @@ function rowsOf(build: Build, plan: Plan, day: SiteDay, start: number, end: numb
         },
       ];
     })
-    .sort((a, b) => a.from - b.from || a.to - b.to || a.step - b.step);
+    .sort((a, b) => Number(b.done) - Number(a.done) || a.from - b.from || a.to - b.to || a.step - b.step);
 }
 
 /** Sides of a build on which work goes on in the rain. */
