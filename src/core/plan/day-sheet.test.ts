@@ -115,6 +115,13 @@ describe("the day that comes next", () => {
   });
 });
 
+test("a day on which all is ticked stays a day to look at", () => {
+  const build = buildOf({ steps: [step("a", done("2027-03-06")), step("b", { fixed: "2027-06-05" })] });
+  const made = plan(build);
+  expect(workDays(made).map(({ date }) => date)).toEqual(["2027-03-06", "2027-06-05"]);
+  expect(daySheet(build, made, "2027-03-06")!.rows.map((row) => row.done)).toEqual([true]);
+});
+
 test("every site day of the cellar has a sheet, and all its steps are on one", async () => {
   const build = readDocument(await examples.find(({ id }) => id === "bank-cellar")!.load()).build!;
   const made = plan(build);

@@ -57,6 +57,7 @@ export function siteDays(
         const b = Math.min(to, draft.midnight);
         draft.to = Math.max(draft.to, b);
         if (draft.steps[draft.steps.length - 1] !== s) draft.steps.push(s);
+        if (bound.build.steps[s]!.done !== null) draft.site = true;
         if (hands > 0) {
           draft.site = true;
           changes.push(a * most + most / 2 + hands, b * most + most / 2 - hands);
