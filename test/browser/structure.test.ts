@@ -158,7 +158,7 @@ test.each([
   { where: "phone", viewport: phone, least: 16 },
 ])("it is clean on a $where, with the key open", async ({ viewport, least }) => {
   const page = await opened(cellar, viewport);
-  const key = part(page, "textures");
+  const key = part(page, "hatches");
   if ((await key.getAttribute("aria-expanded")) === "false") await key.click();
   await slider(page).fill("200");
   await expectClean(page, least, "structure");

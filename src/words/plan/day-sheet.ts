@@ -34,7 +34,8 @@ function lightWords({ day, air }: DaySheet, say: Voice): string {
   const source = { usual: "usually", forecast: "forecast", measured: "measured" };
   const warmth = air === null ? "" : `${source[air.source]} ${degrees(air.low_C, say)} to ${degrees(air.high_C, say)}`;
   const parts = [light, warmth].filter((part) => part !== "");
-  return parts.length === 0 ? "" : sentence(parts.join("; "));
+  // A figure is not parted from its degree at the end of a line.
+  return parts.length === 0 ? "" : sentence(parts.join("; ").replaceAll(" °", "\u00a0°"));
 }
 
 function rainWords(build: Build, { dry, shop }: DaySheet, say: Voice): string[] {

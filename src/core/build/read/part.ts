@@ -1,19 +1,12 @@
-import type { Part, SolidShape } from "../model";
+import type { Part, Solid } from "../model";
 import type { Member } from "../schema/document";
 import type { Notes } from "./notes";
 import { inside, length_mm, spot } from "./quantities";
 
 const none: readonly never[] = [];
 
-export interface SolidDraft {
-  readonly id: string;
-  readonly name: string;
-  readonly shape: SolidShape;
-  readonly at_mm: { readonly x: number; readonly y: number; readonly z: number };
-  readonly size_mm: { readonly long: number; readonly wide: number; readonly high: number };
-  readonly thick_mm: number | null;
-  readonly steps: number | null;
-  readonly turn_deg: number;
+/** With its references still as written. */
+export interface SolidDraft extends Omit<Solid, "pour" | "pieces" | "form" | "bars" | "places"> {
   readonly pour: string | null;
   readonly pieces: readonly string[];
   readonly form: readonly string[];
