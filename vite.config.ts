@@ -72,6 +72,8 @@ export default defineConfig({
           include: ["test/browser/**/*.test.ts"],
           globalSetup: "./test/tools/serve.ts",
           fileParallelism: false,
+          // The page shares the machine with the other tests: what it misses only because it was slow, it gets when asked again.
+          retry: 1,
         },
       },
     ],

@@ -2,7 +2,7 @@ import type { BrowserContext, Page } from "playwright-core";
 import { afterAll, beforeAll, expect, test } from "vitest";
 import { randomFrom } from "../../src/core/base";
 import { openBrowser, wall } from "./app";
-import { crash, killWorker, offlineReady } from "./faults";
+import { crash, goAlong, killWorker, offlineReady } from "./faults";
 import { AppServer } from "./server";
 
 /** How many edits; each is an added step, an undo or a redo. */
@@ -68,7 +68,7 @@ const extras = (page: Page): Promise<readonly number[]> =>
 async function open(context: BrowserContext): Promise<Page> {
   const page = await context.newPage();
   page.setDefaultTimeout(15_000);
-  page.on("dialog", (dialog) => void dialog.accept());
+  page.on("dialog", goAlong);
   await page.goto(url);
   return page;
 }

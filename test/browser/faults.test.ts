@@ -2,7 +2,7 @@ import { readFileSync } from "node:fs";
 import type { BrowserContext, Page } from "playwright-core";
 import { expect, inject, test } from "vitest";
 import { cellar, headline, saved, undoButton, wall, withBrowser, words, written } from "./app";
-import { crash, killWorker, noRoom } from "./faults";
+import { crash, goAlong, killWorker, noRoom } from "./faults";
 
 const app = withBrowser();
 const notesOf = (page: Page) => page.getByLabel("Notes", { exact: true });
@@ -17,7 +17,7 @@ async function unwatched(context: BrowserContext, url = inject("app")): Promise<
   const page = await context.newPage();
   page.setDefaultTimeout(10_000);
   // A page with work that is nowhere else asks before it goes.
-  page.on("dialog", (dialog) => void dialog.accept());
+  page.on("dialog", goAlong);
   await page.goto(url);
   return page;
 }
@@ -136,8 +136,6 @@ test("a tab that is closed right after an edit has it when it is opened again", 
   await page.getByRole("button", { name: wall }).click();
   const notes = await editing(page);
   await saved(page);
-  // Asked whether to stay, the builder goes.
-  page.on("dialog", (dialog) => void dialog.accept());
   // In one turn: nothing is on disk by the time the page goes. Its answer goes with it.
   const gone = page.waitForURL("about:blank", { waitUntil: "commit" });
   void notes

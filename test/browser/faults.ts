@@ -1,4 +1,4 @@
-import type { CDPSession, Page } from "playwright-core";
+import type { CDPSession, Dialog, Page } from "playwright-core";
 
 /** Takes away the room to store anything; what is answered gives it back. The browser holds to it as long as the session lasts. */
 export async function noRoom(page: Page): Promise<() => Promise<void>> {
@@ -36,4 +36,9 @@ export async function offlineReady(page: Page): Promise<void> {
     await navigator.serviceWorker.ready;
     while (navigator.serviceWorker.controller === null) await new Promise((next) => setTimeout(next, 20));
   });
+}
+
+/** Asked whether to stay, the builder goes. A page that is gone already needs no answer. */
+export function goAlong(dialog: Dialog): void {
+  dialog.accept().catch(() => undefined);
 }

@@ -67,15 +67,16 @@ test("a second tab may look, says so, and takes over with everything the first h
   const second = app.watch(await context.newPage());
   await second.goto(inject("app"));
   await second.getByText("This build is being changed in another tab.").waitFor();
-  expect(await (await editing(second)).isDisabled()).toBe(true);
+  const there = await editing(second);
+  await expect.poll(() => there.isDisabled()).toBe(true);
   await (await editing(first)).fill("from the first tab");
   await saved(first);
   await second.getByRole("button", { name: "change it here instead" }).click();
   const notes = second.getByLabel("Notes", { exact: true });
   await expect.poll(() => notes.inputValue()).toBe("from the first tab");
-  expect(await notes.isDisabled()).toBe(false);
+  await expect.poll(() => notes.isDisabled()).toBe(false);
   await first.getByText("This build is being changed in another tab.").waitFor();
-  expect(await first.getByLabel("Notes", { exact: true }).isDisabled()).toBe(true);
+  await expect.poll(() => first.getByLabel("Notes", { exact: true }).isDisabled()).toBe(true);
 });
 
 test("a browser that keeps nothing is said plainly, and a file can still be saved", async () => {
