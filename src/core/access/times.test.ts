@@ -72,6 +72,65 @@ describe("order and times together", () => {
     expect(fixed).toEqual([["access.late", ["work(a)", "not-before(a)", "fixed(b)", "wait(a b a>b)"]]]);
   });
 
+  test("a date before the build's epoch is one like others, and what has none may be as early", () => {
+    const [a = 0, b = 0] = ask({ steps: [step("a"), step("b", { after: ["a"] })] }, { fixed: (s) => (s === 1 ? -500 : null) }) as number[];
+    expect([b, a <= -500 - hour]).toEqual([-500, true]);
+  });
+
+  test("steps are told one after the other, of each what it must get to before how long it takes and its dates", () => {
+    const partial = {
+      places: [place("cage")],
+      pieces: [{ id: "panel", closes: ["cage.door"] }],
+      steps: [
+        step("tie", { reaches: [{ place: "cage" }] }),
+        step("oil", { reaches: [{ place: "cage" }], after: ["tie"] }),
+        step("set", { puts: ["panel"] }),
+      ],
+    };
+    expect(ask(partial, { notBefore: (s) => (s === 0 ? 0 : null), deadline: (s) => (s === 2 ? 170 : null) })).toEqual([
+      [
+        "access.late",
+        [
+          "ways(cage person)",
+          "closes(panel cage.door)",
+          "work(tie)",
+          "not-before(tie)",
+          "reach(oil cage person)",
+          "work(oil)",
+          "work(set)",
+          "deadline(set)",
+          "wait(tie oil tie>oil)",
+        ],
+      ],
+    ]);
+  });
+
+  test("ways that lead through each other in a ring say nothing of time", () => {
+    const partial = {
+      places: [
+        place("a", { id: "door", passes: ["person"], through: "b" }),
+        place("b", { id: "gap", passes: ["person"], through: "a" }, { id: "gate", passes: ["person"] }),
+      ],
+      pieces: [{ id: "shut", closes: ["b.gate"] }],
+      steps: [step("close", { puts: ["shut"] }), step("work", { reaches: [{ place: "a" }] })],
+    };
+    const fixed = (late: number) => ({ fixed: (s: number) => (s === 0 ? late : 0) });
+    expect(ask(partial, fixed(hour))).toEqual([hour, 0]);
+    const [said] = ask(partial, fixed(hour - 1)) as [string, string[]][];
+    expect(said?.[0]).toBe("access.late");
+    expect(said?.[1]).toEqual([
+      "ways(a person)",
+      "through(a.door)",
+      "ways(b person)",
+      "through(b.gap)",
+      "closes(shut b.gate)",
+      "fixed(close)",
+      "reach(work a person)",
+      "work(work)",
+      "fixed(work)",
+    ]);
+  });
+
   test("work and dates are told as written", () => {
     const dated = [
       step("a", { notBefore: "2027-03-09" }),

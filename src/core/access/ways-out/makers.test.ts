@@ -6,7 +6,7 @@ import type { Maker } from "./candidate";
 import { cleanOut } from "./clean-out";
 import { downBetween } from "./down-between";
 import { later, leaveFaceOff } from "./face-off";
-import { dropWait, secondInspection } from "./others";
+import { dropWait, secondInspection, untick } from "./others";
 
 const hour = { is: "1 h", from: "own guess" };
 const one = { hands: [{ role: "hands", number: 1 }] };
@@ -32,7 +32,7 @@ const { build } = smallCase({
     step("mend", { reaches: [{ place: "cage", need: "arm", depth: "200 mm" }] }),
     step("dig", { reaches: [{ place: "pit" }] }),
     step("plug-in", { puts: ["plug"] }),
-    step("try", { trial: { decides: ["pour"], what: "mix" } }),
+    step("try", { trial: { decides: ["pour", "dig"], what: "mix" }, after: ["set"] }),
   ],
   waits: [{ id: "cure", from: "pour", to: "strip", least: "2 d", why: "" }],
 });
@@ -163,6 +163,27 @@ describe("a second inspection", () => {
     expect(made(secondInspection, { rule: "hold-point", step: "look" })).toEqual([]);
     expect(made(secondInspection, { rule: "hold-point", step: "nobody", place: "cage" })).toEqual([]);
   });
+
+  test("a hold point of one place goes from the first altogether; whoever inspects does not come back to its own work", () => {
+    const alone = smallCase({
+      places: [place("pit")],
+      steps: [
+        step("look", { sort: "inspection", reaches: [{ place: "pit" }], holdPoint: { places: ["pit"] } }),
+        step("mend", { reaches: [{ place: "pit" }] }),
+      ],
+    }).build;
+    const ways = secondInspection({ build: alone, because: [{ rule: "hold-point", step: "look", place: "pit" }] });
+    expect(ways.map(({ detail }) => detail)).toEqual([{ step: "look", place: "pit", other: "mend" }]);
+    expect(ways[0]?.edits[0]).toEqual({ path: ["steps", "id=look", "holdPoint"] });
+  });
+});
+
+test("ticks of the block are taken back, each once", () => {
+  const done: Statement = { rule: "done", step: "set", other: "wash" };
+  expect(made(untick, done, { ...done, other: "mend" }, { ...done, step: "pour" }, plain)).toEqual([
+    { kind: "untick", detail: { step: "set" }, edits: [{ path: ["steps", "id=set", "done"] }] },
+    { kind: "untick", detail: { step: "pour" }, edits: [{ path: ["steps", "id=pour", "done"] }] },
+  ]);
 });
 
 describe("dropping what is written down", () => {
@@ -183,6 +204,8 @@ describe("dropping what is written down", () => {
       { kind: "drop-wait", detail: { choice: "c" }, edits: [{ path: ["choices", "id=c"] }] },
     ]);
     expect(made(dropWait, reach, closes)).toEqual([]);
+    const written: Statement = { rule: "wait", id: "try>strip", step: "try", other: "strip", detail: { plain: true } };
+    expect(made(dropWait, written)[0]?.edits).toEqual([{ path: ["steps", "id=strip", "after", "id=try"] }]);
   });
 });
 

@@ -288,5 +288,9 @@ describe("checking", () => {
     expect(waysOut(one.build, blockOf(one), () => null)).toEqual([]);
     const note: Finding = { code: "access.holds-itself", severity: "look", where: {}, detail: {} };
     expect(withWaysOut(one.build, [note], one.apply)).toEqual([note]);
+    const block = blockOf(one);
+    const { because: _, ...bare } = block;
+    const others: Finding[] = [{ ...block, severity: "look" }, { ...block, code: "plan.late" }, bare];
+    expect(withWaysOut(one.build, others, one.apply)).toEqual(others);
   });
 });
