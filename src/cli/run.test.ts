@@ -232,6 +232,15 @@ describe("the other commands", () => {
     expect((await told("reasons", "blocked.json")).code).toBe(1);
   });
 
+  test("one-more tells what a day off, a helper's day and a visit would buy", async () => {
+    const { out, code } = await told("one-more", "plain.json");
+    expect(code).toBe(0);
+    expect(lines(out)[0]).toMatch(/^As it stands the finish is \w{3} \d+ \w{3}, \d+:\d+\.$/);
+    expect(out).toContain("\nA day off for Ruth: ");
+    expect(out).toContain("\nA day of a helper: ");
+    expect((await told("one-more", "no-dates.json")).code).toBe(1);
+  });
+
   test("the builds that come with the program are opened by name", async () => {
     expect((await told("check", "example:garden-wall")).code).toBe(0);
     expect((await told("check", "example:tank-house")).code).toBe(1);

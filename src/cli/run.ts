@@ -6,6 +6,7 @@ import { closingsCommand } from "./commands/closings";
 import { compareCommand } from "./commands/compare";
 import { type DrawAsked, drawCommand } from "./commands/draw";
 import { mayCommand } from "./commands/may";
+import { oneMoreCommand } from "./commands/one-more";
 import { planCommand } from "./commands/plan";
 import { pourCommand } from "./commands/pour";
 import { reasonsCommand } from "./commands/reasons";
@@ -95,6 +96,11 @@ export async function run(words: readonly string[], ports: Ports): Promise<numbe
     .argument("FILE", file)
     .description("what is still to buy for pours and forms, and by when to order it")
     .action((f: string) => tell(buyCommand(f, ports)));
+  program
+    .command("one-more")
+    .argument("FILE", file)
+    .description("what one more day off, helper's day, visit or set of things would buy")
+    .action((f: string) => tell(oneMoreCommand(f, ports)));
   for (const command of program.commands) command.exitOverride().configureOutput({ writeOut: ports.out, writeErr: () => {} });
 
   try {
@@ -106,7 +112,7 @@ export async function run(words: readonly string[], ports: Ports): Promise<numbe
     if (error.exitCode === 0) return 0;
     if (error.code === "commander.help")
       return refuse(
-        "Name a command, like check, plan, why, may, closings, compare, draw, reasons, pour, strip or buy; --help tells more.",
+        "Name a command, like check, plan, why, may, closings, compare, draw, reasons, pour, strip, buy or one-more; --help tells more.",
         ports,
       );
     return refuse(

@@ -23,6 +23,7 @@ export {
   peopleWords,
   runSentence,
 } from "./plan/holders";
+export { type OneMoreLine, type OneMoreWords, oneMoreProgress, oneMoreWords } from "./plan/one-more";
 export { slackSentence } from "./plan/slack";
 export { barSentences, barSetSentence } from "./pour/bars";
 export { type BuyWords, buyWords } from "./pour/buy";
