@@ -2,7 +2,7 @@ import type { DocumentEdit } from "../base";
 import type { ListName, Part } from "../build";
 import { apply, type Lost, removeMany } from "../edit";
 import { kitOf } from "./all";
-import { settledAnswers } from "./answers";
+import { asPutIn, settledAnswers } from "./answers";
 import { copiesFollow } from "./copies";
 import { listOf, partsOf } from "./document";
 import { type MadePart, makePart } from "./given";
@@ -91,7 +91,7 @@ export function answerAgain(document: unknown, partId: string, answers: RawAnswe
     const context = contextOf(now, part.id);
     const next: Part =
       part.id === partId
-        ? { ...part, name: name?.trim() || part.name, answers: settledAnswers(kit, { ...part.answers, ...answers }, context) }
+        ? { ...part, name: name?.trim() || part.name, answers: settledAnswers(kit, asPutIn(kit, { ...part.answers, ...answers }), context) }
         : part;
     const one = remade(now, next, makePart(kit, part, contextOf(document, part.id)), makePart(kit, next, context));
     edits.push(...one.edits);

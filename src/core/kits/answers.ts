@@ -88,6 +88,12 @@ export function readAnswers(kit: Kit, raw: RawAnswers, context: AnswerContext): 
   };
 }
 
+/** The answers of a part with what it meant by the questions that were not asked when it was put in. */
+export const asPutIn = (kit: Kit, raw: RawAnswers): RawAnswers => ({
+  ...Object.fromEntries(kit.asks.flatMap(({ key, unasked }) => (unasked === undefined ? [] : [[key, unasked] as const]))),
+  ...raw,
+});
+
 /** Every answer of a kit written out, so that a part says the same when usual answers or other parts change later. */
 export function settledAnswers(kit: Kit, raw: RawAnswers, context: AnswerContext): RawAnswers {
   const own = kit.asks.map((ask): readonly [string, Answer] => {

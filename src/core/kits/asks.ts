@@ -1,9 +1,10 @@
-import type { Answers, Ask, Offer } from "./kit";
+import type { Answer, Answers, Ask, Offer } from "./kit";
 
 /** What any ask may have beside its kind. */
 interface More {
   readonly help?: string;
   readonly when?: (answers: Answers) => boolean;
+  readonly unasked?: Answer;
 }
 
 /** A length: usual in both systems, and the range in mm. */

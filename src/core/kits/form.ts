@@ -2,7 +2,7 @@ import type { Finding } from "../base";
 import { nearest } from "../base";
 import type { Answer } from "../build";
 import { kitOf, kits } from "./all";
-import { choicesOf, isReadable, readAnswers, usualAnswer } from "./answers";
+import { asPutIn, choicesOf, isReadable, readAnswers, usualAnswer } from "./answers";
 import { answerFinding, faultsOfAnswers } from "./check-answers";
 import type { Ask, KeyedOffer, RawAnswers } from "./kit";
 import { contextOf } from "./offers";
@@ -18,9 +18,10 @@ export interface FormField {
 }
 
 /** The questions of a kit that these answers leave open, with their answers. `partId` of a part that is answered again. */
-export function formOf(document: unknown, kitId: string, answers: RawAnswers, partId?: string): readonly FormField[] {
+export function formOf(document: unknown, kitId: string, raw: RawAnswers, partId?: string): readonly FormField[] {
   const kit = kitOf(kitId);
   if (kit === undefined) return [];
+  const answers = partId === undefined ? raw : asPutIn(kit, raw);
   const context = contextOf(document, partId);
   const read = readAnswers(kit, answers, context);
   return kit.asks
@@ -35,7 +36,7 @@ export function formOf(document: unknown, kitId: string, answers: RawAnswers, pa
 /** What is wrong with answers, as findings whose `where.key` is the ask; empty where they can be put in as they are. */
 export function checkAnswers(document: unknown, kitId: string, answers: RawAnswers, partId?: string): readonly Finding[] {
   const kit = kitOf(kitId);
-  if (kit !== undefined) return faultsOfAnswers(kit, answers, contextOf(document, partId));
+  if (kit !== undefined) return faultsOfAnswers(kit, partId === undefined ? answers : asPutIn(kit, answers), contextOf(document, partId));
   const ids = kits.map(({ id }) => id);
   return [answerFinding("kit.unknown", "kit", { kit: kitId.slice(0, 60), nearest: nearest(kitId, ids) ?? "" })];
 }

@@ -1,6 +1,6 @@
 import { formatWork, invariant, parseQuantity } from "../base";
 import type { Part } from "../build";
-import { type AnswerContext, readAnswers } from "./answers";
+import { type AnswerContext, asPutIn, readAnswers } from "./answers";
 import { commons } from "./common";
 import type { CommonName, Given, Kit, Made, WrittenWork } from "./kit";
 import { type RateName, rates } from "./rates";
@@ -28,7 +28,7 @@ function hoursOf(part: Part, name: RateName, quantity: number, hands: number): W
 export function makePart(kit: Kit, part: Part, context: AnswerContext): MadePart {
   const asked = new Set<CommonName>();
   const given: Given = {
-    answers: readAnswers(kit, part.answers, context),
+    answers: readAnswers(kit, asPutIn(kit, part.answers), context),
     units: context.units,
     name: part.name,
     part: part.id,

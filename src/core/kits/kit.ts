@@ -16,6 +16,8 @@ interface Asked {
   readonly help?: string;
   /** Left out of the form while this is false of the answers so far. */
   readonly when?: (answers: Answers) => boolean;
+  /** What a part meant that was put in before this was asked; left out: what is usual. */
+  readonly unasked?: Answer;
 }
 
 /** One question of a kit. Every question has an answer that is usual, so that a kit can be put in with none given. */

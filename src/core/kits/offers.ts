@@ -1,6 +1,6 @@
 import type { Part } from "../build";
 import { kitOf } from "./all";
-import { type AnswerContext, readAnswers } from "./answers";
+import { type AnswerContext, asPutIn, readAnswers } from "./answers";
 import { partsOf, unitsOf } from "./document";
 import type { KeyedOffer } from "./kit";
 
@@ -9,7 +9,7 @@ function keyed(part: Part, context: AnswerContext): readonly KeyedOffer[] {
   const kit = kitOf(part.kit);
   if (kit === undefined) return [];
   const count = new Map<string, number>();
-  return kit.offers(part, readAnswers(kit, part.answers, context)).map((offer) => {
+  return kit.offers(part, readAnswers(kit, asPutIn(kit, part.answers), context)).map((offer) => {
     const number = (count.get(offer.kind) ?? 0) + 1;
     count.set(offer.kind, number);
     return { ...offer, key: number === 1 ? `${part.id}/${offer.kind}` : `${part.id}/${offer.kind}/${number}` };

@@ -7,8 +7,8 @@ import { coatLasts } from "./stuff";
 const practice = "own guess";
 const checked = "Centering over people: have it checked by someone qualified, whatever the figures here say.";
 
-/** From the ribs on the bench to the bars over the lagging. */
-export function addSteps(arch: Arch): void {
+/** From the ribs on the bench to the centering out again. Gives the pieces that the pour puts up beside the concrete. */
+export function addSteps(arch: Arch): readonly string[] {
   const { making, sizes, on, unit, stuff, barsCome } = arch;
   const { given } = making;
   const { name } = given;
@@ -100,11 +100,11 @@ export function addSteps(arch: Arch): void {
     leansOn: [{ piece: own("lagging") }, { piece: own("ends") }],
     needs: [barsCome],
   });
-  addLater(arch, m2);
+  return addLater(arch, m2);
 }
 
 /** Looked over, kept wet, ends off, struck and carried out. */
-function addLater({ making, sizes }: Arch, m2: number): void {
+function addLater({ making, sizes }: Arch, m2: number): readonly string[] {
   const { given } = making;
   const { name } = given;
   const own = (word: string) => making.id(word);
@@ -117,7 +117,7 @@ function addLater({ making, sizes }: Arch, m2: number): void {
     reaches: [{ place: own("ends") }],
     takes: [own("ends")],
   });
-  addWetCure(making);
+  const covers = addWetCure(making, { way: `${own("top")}.over`, from: own("ends") });
   making.add("steps", "planks-away", {
     name: `Planks over ${name} away`,
     place: given.common("ground"),
@@ -138,7 +138,7 @@ function addLater({ making, sizes }: Arch, m2: number): void {
       "Not before the strength is shown, or the days of the table are over: ask whoever designed it. Wedges from the crown outwards, a little at a time, both sides alike.",
     ],
   });
-  if (!given.answers.yes("covered")) return;
+  if (!given.answers.yes("covered")) return covers;
   making.add("steps", "cover-over", {
     name: `Earth over ${name}`,
     place: own("top"),
@@ -149,4 +149,5 @@ function addLater({ making, sizes }: Arch, m2: number): void {
     leansOn: [{ piece: own("concrete"), once: { is: `75 % of ${own("place")}`, from: practice } }],
     cautions: ["Both sides alike, by hand, no machine on it until whoever designed it says so."],
   });
+  return covers;
 }

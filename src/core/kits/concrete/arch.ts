@@ -2,6 +2,7 @@ import type { Part } from "../../build";
 import { lengthAsk, wordAsk, yesAsk } from "../asks";
 import type { Answers, Ask, Given, KeyedOffer, Kit, Made, Offer } from "../kit";
 import { Making } from "../making";
+import { coverAsk } from "./after";
 import { type Arch, type ArchSizes, addPieces, addPlaces, barsOf, unitOf } from "./arch-members";
 import { addSteps } from "./arch-steps";
 import { deckForm } from "./deck-form";
@@ -24,6 +25,7 @@ const asks: readonly Ask[] = [
   lengthAsk("drop", "The wedges let it drop by", "2 in", "50 mm", 25, 150),
   yesAsk("covered", "Earth comes over it later", false),
   ...formAsks,
+  coverAsk,
   ...pourAsks,
   wordAsk("sized", "Who designed the arch, its walls and its centering"),
 ];
@@ -85,7 +87,7 @@ function make(given: Given): Made {
   };
   addPlaces(arch);
   addPieces(arch);
-  addSteps(arch);
+  const covers = addSteps(arch);
   addTrial(making, [own("coat")]);
   addLooks(making, { what: `bars of ${name}`, place: own("steel"), places: [own("steel")], leansOn: [own("cage")] });
   const needs = addPour(making, {
@@ -117,7 +119,7 @@ function make(given: Given): Made {
     ...pourStep(making),
     place: own("steel"),
     reaches: [{ place: own("steel"), need: "hose" }],
-    puts: [own("concrete"), own("green")],
+    puts: [own("concrete"), own("green"), ...covers],
     leansOn: ["lagging", "ends", "cage", "wedges"].map((word) => ({ piece: own(word) })),
     alone: [own("inside")],
     needs,

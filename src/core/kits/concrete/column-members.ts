@@ -14,7 +14,17 @@ export interface Sizes {
 /** From here up one stands on something to fill it and to work on its head (common practice, no source). */
 export const scaffoldFrom_mm = 1500;
 /** As deep as an arm gets from the top (26 in, measured on people by nobody here: common practice). */
-const armDepth_mm = 650;
+export const armDepth_mm = 650;
+
+/**
+ * What gets in from the top. Whoever looks at bars sees their foot, cover and spacers too: from the top of what is higher than an arm reaches, with its last side on, nobody does.
+ */
+export const topPasses = (isHatch: boolean, high_mm: number): readonly string[] => [
+  "hand",
+  "arm",
+  "hose",
+  ...(isHatch || high_mm <= armDepth_mm ? ["sight"] : []),
+];
 
 /** Four uprights lapped to the starters and ties at 10 in: a guess, until whoever designs it says. */
 export function barsOf({ long_mm, wide_mm, high_mm }: Sizes, starters: boolean): readonly Bars[] {
@@ -62,7 +72,7 @@ export function addPlaces({ making, sizes, isHatch, on }: Context): void {
     level,
     ways: [
       ...sides,
-      { id: "top", name: "from the top", passes: ["hand", "arm", "hose", "sight"], depth: making.mm(armDepth_mm), through: ground },
+      { id: "top", name: "from the top", passes: topPasses(isHatch, sizes.high_mm), depth: making.mm(armDepth_mm), through: ground },
     ],
   });
   addHead(making, { around: "ground around" }, sizes.high_mm, level, ground);

@@ -1,4 +1,5 @@
 import { describe, expect, test } from "vitest";
+import { verdictOf } from "../../../../test/fixtures/kits/in-order";
 import { holds, mostCarried } from "../../../../test/fixtures/kits/kit-check";
 
 describe.each(["us", "metric"] as const)("columns in %s", (units) => {
@@ -11,6 +12,26 @@ describe.each(["us", "metric"] as const)("columns in %s", (units) => {
     const order = ["footing-place", "column-tie#2", "column-inspect", "column-close#2", "column-place", "column-roughen#1"];
     expect(order.map(at)).toEqual(order.map(at).toSorted((a, b) => a - b));
     expect(build.waits.filter(({ plain, removal }) => plain && !removal)).toEqual([]);
+  });
+
+  test.each([
+    ["column", "face"],
+    ["wall", "face"],
+  ])("of a %s the bars are looked at before the last face goes on, in every order: from the top nobody sees their foot", (kit, open) => {
+    const looked = holds(units, [
+      ["footing", "Footing", { number: 1 }],
+      [kit, "It", { open }],
+    ]);
+    for (const look of ["it-photo", "it-inspect"]) expect(verdictOf(looked, look, "it-close"), look).toBe("must");
+  });
+
+  test("with clean-outs at the foot the look may come after the form is closed around the bars", () => {
+    const looked = holds(units, [
+      ["footing", "Footing", { number: 1 }],
+      ["column", "It", { open: "hatch" }],
+    ]);
+    expect(verdictOf(looked, "it-inspect", "it-place")).toBe("must");
+    expect(verdictOf(looked, "it-inspect", "it-set-faces")).not.toBe("must");
   });
 
   test.each([

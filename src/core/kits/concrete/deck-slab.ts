@@ -2,6 +2,7 @@ import type { Part } from "../../build";
 import { choiceAsk, countAsk, lengthAsk, wordAsk, yesAsk } from "../asks";
 import type { Answers, Ask, Given, KeyedOffer, Kit, Made, Offer } from "../kit";
 import { Making } from "../making";
+import { coverAsk } from "./after";
 import { deckForm } from "./deck-form";
 import { addPieces, addPlaces, barsOf, type Deck, type Sizes } from "./deck-members";
 import { addSteps } from "./deck-steps";
@@ -27,6 +28,7 @@ const asks: readonly Ask[] = [
     none: "none needed: it is low, or stands between walls",
   }),
   yesAsk("buggies", "Concrete comes by buggies or barrows over the deck", false),
+  coverAsk,
   ...pourAsks,
   wordAsk("sized", "Who says that a slab of this thickness and what it stands on carry it"),
 ];
@@ -77,7 +79,7 @@ function make(given: Given): Made {
   };
   addPlaces(deck);
   addPieces(deck);
-  addSteps(deck);
+  const covers = addSteps(deck);
   addTrial(making, [making.id("coat"), making.id("seal")]);
   const [steel, concrete] = [making.id("steel"), making.id("concrete")];
   addLooks(making, { what: `bars of ${name}`, place: steel, places: [steel], leansOn: [making.id("cage")] });
@@ -108,7 +110,7 @@ function make(given: Given): Made {
     ...pourStep(making),
     place: steel,
     reaches: [{ place: steel, need: "hose" }],
-    puts: [concrete, making.id("green")],
+    puts: [concrete, making.id("green"), ...covers],
     leansOn: ["sheathing", "shores", "edges", "cage"].map((word) => ({ piece: making.id(word) })),
     alone: [making.id("below")],
     needs,

@@ -6,7 +6,8 @@ import { coatLasts } from "./stuff";
 
 const overhead = "Shores and a deck over people: have them checked by someone qualified, whatever the figures here say.";
 
-export function addSteps(deck: Deck): void {
+/** Gives the pieces that the pour puts up beside the concrete. */
+export function addSteps(deck: Deck): readonly string[] {
   const { making, sizes, guarded, stuff, barsCome } = deck;
   const { given } = making;
   const { answers, name } = given;
@@ -127,11 +128,11 @@ export function addSteps(deck: Deck): void {
       notes: "On a template across the edge forms, square to what stands there.",
     });
   }
-  addLaterSteps(deck, area_m2, round_m);
+  return addLaterSteps(deck, area_m2, round_m);
 }
 
 /** Looked over just before, kept wet, edges off, deck out. */
-function addLaterSteps({ making, sizes, guarded }: Deck, area_m2: number, round_m: number): void {
+function addLaterSteps({ making, sizes, guarded }: Deck, area_m2: number, round_m: number): readonly string[] {
   const { given } = making;
   const { name } = given;
   const own = (word: string) => making.id(word);
@@ -145,7 +146,7 @@ function addLaterSteps({ making, sizes, guarded }: Deck, area_m2: number, round_
     reaches: [{ place: own("rim") }],
     takes: [own("edges")],
   });
-  addWetCure(making);
+  const covers = addWetCure(making, { way: `${own("top")}.over`, from: own("rim") });
   step("strip", {
     name: `Lower and carry out the deck of ${name}`,
     place: below,
@@ -157,7 +158,7 @@ function addLaterSteps({ making, sizes, guarded }: Deck, area_m2: number, round_
       "Not before the strength is shown, or the days of the table are over: ask whoever designed it. Wedges first, from the middle out, a little at a time.",
     ],
   });
-  if (!guarded) return;
+  if (!guarded) return covers;
   step("scaffold-down", {
     name: `Scaffold around ${name} down`,
     place: ground,
@@ -167,4 +168,5 @@ function addLaterSteps({ making, sizes, guarded }: Deck, area_m2: number, round_
     takes: [own("scaffold")],
     cautions: ["From then on the edges need a guard of their own."],
   });
+  return covers;
 }

@@ -79,7 +79,8 @@ export function addPieces(making: Making): void {
   });
 }
 
-export function addSteps(making: Making): void {
+/** Gives the pieces that the pour puts up beside the concrete. */
+export function addSteps(making: Making): readonly string[] {
   const { given } = making;
   const { answers, name } = given;
   const { long_mm, wide_mm, thick_mm, base_mm, dug_mm } = sizesOf(answers);
@@ -184,5 +185,5 @@ export function addSteps(making: Making): void {
     reaches: [{ place: rim }],
     takes: [own("edges")],
   });
-  addWetCure(making);
+  return addWetCure(making, { way: `${own("top")}.over`, from: rim });
 }

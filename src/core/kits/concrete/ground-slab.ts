@@ -2,6 +2,7 @@ import type { Part } from "../../build";
 import { choiceAsk, countAsk, lengthAsk, placeAsks, wordAsk, yesAsk } from "../asks";
 import type { Answers, Ask, Given, Kit, Made, Offer } from "../kit";
 import { Making } from "../making";
+import { coverAsk } from "./after";
 import { edgeForm } from "./edge";
 import { addPieces, addPlaces, addSteps, barsOf, sizesOf } from "./ground-slab-members";
 import { addLooks } from "./looks";
@@ -24,6 +25,7 @@ const asks: readonly Ask[] = [
   wordAsk("ground", "What the ground carries there, and who says so", {
     help: "A soil report, or the building office's figure. Empty: it stays on the list of what is not known.",
   }),
+  coverAsk,
   ...pourAsks,
 ];
 
@@ -34,7 +36,7 @@ function make(given: Given): Made {
   const own = (word: string) => making.id(word);
   addPlaces(making);
   addPieces(making);
-  addSteps(making);
+  const covers = addSteps(making);
   addLooks(making, { what: `bars of ${name}`, place: own("steel"), places: [own("steel")], leansOn: [own("cage")] });
   const needs = addPour(making, {
     name,
@@ -59,7 +61,7 @@ function make(given: Given): Made {
     ...pourStep(making),
     place: own("steel"),
     reaches: [{ place: own("steel"), need: "hose" }],
-    puts: [own("concrete"), own("green")],
+    puts: [own("concrete"), own("green"), ...covers],
     leansOn: ["edges", "cage"].map((word) => ({ piece: own(word) })),
     needs,
     cautions: [burns],

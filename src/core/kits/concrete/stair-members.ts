@@ -169,7 +169,8 @@ function addUnder({ making, sizes, on, stuff }: Stair): void {
   });
 }
 
-export function addSteps(stair: Stair): void {
+/** Gives the pieces that the pour puts up beside the concrete. */
+export function addSteps(stair: Stair): readonly string[] {
   const { making, sizes, stuff, barsCome } = stair;
   const { given } = making;
   const { answers, name } = given;
@@ -222,8 +223,8 @@ export function addSteps(stair: Stair): void {
     reaches: [{ place: ground }],
     takes: [own("boards")],
   });
-  addWetCure(making);
-  if (!answers.yes("guard")) return;
+  const covers = addWetCure(making, { way: `${own("top")}.up`, from: ground });
+  if (!answers.yes("guard")) return covers;
   making.add("steps", "guard", {
     name: `Guard of ${name}`,
     place: own("top"),
@@ -236,4 +237,5 @@ export function addSteps(stair: Stair): void {
       "How strong and how high a guard must be is law: usually 36 to 42 in (0.9 to 1.1 m), no gap a ball of 4 in (100 mm) goes through. Ask your building office.",
     ],
   });
+  return covers;
 }

@@ -2,6 +2,7 @@ import type { Part } from "../../build";
 import { choiceAsk, countAsk, isWithin_mm, lengthAsk, placeAsks, wordAsk, yesAsk } from "../asks";
 import type { Answers, Ask, Given, Kit, Made, Offer } from "../kit";
 import { Making } from "../making";
+import { coverAsk } from "./after";
 import { deckForm } from "./deck-form";
 import { addBarsDelivery, addLooks } from "./looks";
 import { addPour, burns, layer_mm, pourAsks, pourStep } from "./mix";
@@ -28,6 +29,7 @@ const asks: readonly Ask[] = [
   yesAsk("guard", "A guard along it", true),
   ...formAsks,
   ...placeAsks,
+  coverAsk,
   ...pourAsks,
   wordAsk("sized", "Who says that it carries, and its guard with it"),
 ];
@@ -73,7 +75,7 @@ function make(given: Given): Made {
   };
   addPlaces(stair);
   addPieces(stair);
-  addSteps(stair);
+  const covers = addSteps(stair);
   addLooks(making, { what: `bars of ${name}`, place: own("steel"), places: [own("steel")], leansOn: [own("cage")] });
   const needs = addPour(making, {
     name,
@@ -104,7 +106,7 @@ function make(given: Given): Made {
     ...pourStep(making),
     place: own("steel"),
     reaches: [{ place: own("steel"), need: "hose" }],
-    puts: [own("concrete"), own("green")],
+    puts: [own("concrete"), own("green"), ...covers],
     leansOn: ["boards", "cage", ...(formed ? ["soffit", "shores"] : [])].map((word) => ({ piece: own(word) })),
     alone: formed ? [own("below")] : [],
     needs,

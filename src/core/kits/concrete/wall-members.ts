@@ -1,5 +1,6 @@
 import type { KeyedOffer } from "../kit";
 import type { Making } from "../making";
+import { armDepth_mm, topPasses } from "./column-members";
 import type { Bars } from "./mix";
 import type { addStuff } from "./stuff";
 import { addHead } from "./top";
@@ -22,7 +23,6 @@ export interface Wall {
   readonly barsCome: string;
 }
 
-const armDepth_mm = 650;
 const practice = "own guess";
 
 /** Both ways at 12 in, one layer, two from 10 in (250 mm) up: a guess, until whoever designs it says. */
@@ -50,7 +50,7 @@ export function addPlaces({ making, sizes, on, isHatch, behind }: Wall): void {
       ...(isHatch
         ? [{ id: "hatch", name: "clean-outs at the foot", passes: ["hand", "arm", "sight"], depth: making.mm(450), through: ground }]
         : []),
-      { id: "top", name: "from the top", passes: ["hand", "arm", "hose", "sight"], depth: making.mm(armDepth_mm), through: ground },
+      { id: "top", name: "from the top", passes: topPasses(isHatch, sizes.high_mm), depth: making.mm(armDepth_mm), through: ground },
     ],
   });
   addHead(making, { around: "ground before" }, sizes.high_mm, level, ground);
