@@ -2,7 +2,6 @@ import { textWidth } from "../text/measure";
 import { nameOf } from "../text/names";
 import { clockLabel, momentLabel } from "../time/labels";
 import type { Frame } from "./frame";
-import { gapReason } from "./reasons";
 import type { Span } from "./rows";
 
 export interface Piece {
@@ -57,13 +56,12 @@ export const crewOf = (hands: readonly { readonly number: number }[]): number =>
  * choice for close rows. `stub`: room for a short wait right of the block, px.
  */
 export function blockSpec(frame: Frame, step: number, edges: readonly number[], { onLeft = false, stub = 0 } = {}): BlockSpec {
-  const { build, plan, axis, text: size } = frame;
+  const { build, plan, text: size } = frame;
   const entry = build.steps[step]!;
   const dates = plan.steps[step]!;
-  const x0 = axis.x(dates.start);
-  const x1 = Math.max(axis.x(dates.finish), x0 + leastBlock);
+  const [x0, x1] = endsOf(frame, step);
   const stretches = stretchesOf(frame, dates.pieces, x0, x1);
-  const closing = frame.closingOf.get(step);
+  const closing = frame.ground.closingOf.get(step);
   const crew = Math.min(crewOf(entry.hands), 8);
   const name = piece(nameOf(entry), size, "text");
   const first = stretches[0] as readonly [number, number];
@@ -88,7 +86,7 @@ export function blockSpec(frame: Frame, step: number, edges: readonly number[], 
   const reason = why !== null && !onLeft && x0 - why.width - textGap >= 0 ? why : null;
   if (why !== null && reason === null) beside.push(why);
   const besideWide = beside.reduce((sum, { width }) => sum + width + textGap, 0) + (crewInside || crewShown === 0 ? 0 : crewWide + textGap);
-  const mark = Math.max(closing && closing.at > dates.start ? closingRoom : 0, stub);
+  const mark = markRoom(frame, step, stub);
   const rightTo = x1 + mark + besideWide;
   const leftFrom = x0 - besideWide;
   const crossed = (from: number, to: number) => edges.some((edge) => edge > from + 1 && edge < to);
@@ -141,27 +139,49 @@ function stretchesOf(
 const leastGap = 10;
 
 function reasonOf(frame: Frame, step: number): Piece | null {
-  const { build, plan, axis, text: size } = frame;
-  const at = frame.chainAt.get(step);
+  const { build, plan, axis, text: size, ground } = frame;
+  const at = ground.chainAt.get(step);
   if (at === undefined) return null;
-  const link = plan.chain[at]!;
   const before = at > 0 ? plan.chain[at - 1] : undefined;
   if (before && before.job < build.steps.length) {
     const gap = axis.x(plan.steps[step]!.start) - axis.x(plan.steps[before.job]!.finish);
     if (gap < leastGap) return null;
   }
-  const words = gapReason(build, plan, link.holder);
+  const words = ground.reason(step);
   return words === null ? null : piece(words, size, "text-chalk");
 }
 
-/** A block alone: in the whole build, out of sight, and where there is no room for its words. */
-export const bare = (spec: BlockSpec): BlockSpec => ({
-  ...spec,
-  beside: [],
-  inside: false,
-  crew: 0,
-  reason: null,
-  parts: [{ from: spec.x0, to: spec.x1 }],
-  from: spec.x0,
-  to: spec.x1,
-});
+/** Right of a block, px: its closing mark, or a short wait. */
+function markRoom({ plan, ground }: Frame, step: number, stub: number): number {
+  const closing = ground.closingOf.get(step);
+  return Math.max(closing && closing.at > plan.steps[step]!.start ? closingRoom : 0, stub);
+}
+
+/** Where a block stands. */
+function endsOf({ plan, axis }: Frame, step: number): readonly [x0: number, x1: number] {
+  const { start, finish } = plan.steps[step]!;
+  const x0 = axis.x(start);
+  return [x0, Math.max(axis.x(finish), x0 + leastBlock)];
+}
+
+/** A block alone: in the whole build, and out of sight; its pauses only where it is drawn (`paused`). */
+export function bareSpec(frame: Frame, step: number, { stub, paused }: { readonly stub: number; readonly paused: boolean }): BlockSpec {
+  const [x0, x1] = endsOf(frame, step);
+  return {
+    step,
+    x0,
+    x1,
+    stretches: paused ? stretchesOf(frame, frame.plan.steps[step]!.pieces, x0, x1) : [[x0, x1]],
+    inside: false,
+    beside: [],
+    left: false,
+    reason: null,
+    crew: 0,
+    crewInside: false,
+    closes: frame.ground.closingOf.has(step),
+    closingRoom: markRoom(frame, step, stub),
+    parts: [{ from: x0, to: x1 }],
+    from: x0,
+    to: x1,
+  };
+}

@@ -1,7 +1,8 @@
 import type { Build } from "../../core/build";
 import type { SiteTime } from "../../core/clock";
-import type { ClosingDate, Plan } from "../../core/plan";
+import type { Plan } from "../../core/plan";
 import type { Axis } from "../time/axis";
+import type { Ground } from "./ground";
 import type { Span } from "./rows";
 
 export interface SheetAsked {
@@ -54,9 +55,7 @@ export interface Frame {
   readonly text: number;
   /** What is in sight, px; null: all. */
   readonly seen: Span | null;
-  readonly closingOf: ReadonlyMap<number, ClosingDate>;
-  /** Position on the chalk line of each step that is on it. */
-  readonly chainAt: ReadonlyMap<number, number>;
+  readonly ground: Ground;
   /** Height of a block and of a row with the channel below it, px. */
   readonly block: number;
   readonly row: number;

@@ -7,6 +7,8 @@ import type { Span } from "./rows";
 import type { WaitRun } from "./waits";
 
 export interface Lane extends LaneSpec {
+  /** Where its state changes, px. */
+  readonly edges: readonly number[];
   readonly y0: number;
   readonly y1: number;
   readonly lines: readonly string[];
@@ -82,7 +84,7 @@ function place(frame: Frame, prepared: Prepared, packed: readonly Packed[]): { r
   const gaps = whole ? wholeGaps : frame.dense ? close : roomy;
   const lanes: Lane[] = [];
   let y = 4;
-  prepared.lanes.forEach(({ spec, lines }, lane) => {
+  prepared.lanes.forEach(({ spec, lines, edges }, lane) => {
     const { count } = packed[lane]!;
     const before = lanes[lane - 1];
     const layered = before !== undefined && spec.bracket !== null && spec.bracket === before.bracket;
@@ -93,7 +95,7 @@ function place(frame: Frame, prepared: Prepared, packed: readonly Packed[]): { r
     const height = thin ? nameHeight : Math.max(nameHeight + (frame.dense ? 2 : 4), whole ? block + 8 : gaps.top + count * row + gaps.foot);
     const middle = y + height / 2;
     const section = thin ? { y0: middle - thinSection / 2, y1: middle + thinSection / 2 } : { y0: y, y1: y + height };
-    lanes.push({ ...spec, y0: y, y1: y + height, lines, section, thin, top: thin ? section.y0 : y + (whole ? 4 : gaps.top) });
+    lanes.push({ ...spec, edges, y0: y, y1: y + height, lines, section, thin, top: thin ? section.y0 : y + (whole ? 4 : gaps.top) });
     y += height;
   });
   return { lanes, height: y + 6 };
@@ -104,6 +106,29 @@ function takenBy(block: BlockSpec | undefined, run: WaitRun | undefined, { from,
   const end = run ? Math.min(to, run.x1) : to;
   return [{ from, to: end, what: "wait" }, ...(to > end ? [{ from: end, to, what: "words" } as const] : [])];
 }
+
+/** Field by field: a thousand of them are made for every sheet, and a spread takes many times as long. */
+const placedAt = (one: BlockSpec, lane: number, band: number, y0: number, y1: number): Block => ({
+  step: one.step,
+  x0: one.x0,
+  x1: one.x1,
+  stretches: one.stretches,
+  inside: one.inside,
+  beside: one.beside,
+  left: one.left,
+  reason: one.reason,
+  crew: one.crew,
+  crewInside: one.crewInside,
+  closes: one.closes,
+  closingRoom: one.closingRoom,
+  parts: one.parts,
+  from: one.from,
+  to: one.to,
+  lane,
+  band,
+  y0,
+  y1,
+});
 
 /** What stands in the rows. */
 function stand(
@@ -116,23 +141,24 @@ function stand(
   const blocks = new Map<number, Block>();
   const waits: WaitPlace[] = [];
   prepared.lanes.forEach((_, lane) => {
-    const { rowOf, count, blocks: placed, spans } = packed[lane]!;
+    const { rowOf, count, blocks: placed, runs, spans } = packed[lane]!;
     const { thin, top } = lanes[lane]!;
     const high = thin ? thinSection : frame.block;
     const yOf = (index: number) => top + index * frame.row;
     const firstBand = bands.length;
-    for (let index = 0; index < Math.max(1, count); index += 1) {
-      const taken = spans.flatMap((span, at) =>
-        rowOf[at] === index && touches(frame, span.from, span.to) ? takenBy(placed[at], packed[lane]!.runs[at - placed.length], span) : [],
-      );
-      const sorted = [...taken].sort((a, b) => a.from - b.from);
-      bands.push({ lane, y0: yOf(index), y1: yOf(index) + high, channel: yOf(index) + high + 2.5, taken: sorted });
-    }
+    const taken: Taken[][] = Array.from({ length: Math.max(1, count) }, () => []);
+    spans.forEach((span, at) => {
+      if (touches(frame, span.from, span.to)) taken[rowOf[at]!]?.push(...takenBy(placed[at], runs[at - placed.length], span));
+    });
+    taken.forEach((row, index) => {
+      row.sort((a, b) => a.from - b.from);
+      bands.push({ lane, y0: yOf(index), y1: yOf(index) + high, channel: yOf(index) + high + 2.5, taken: row });
+    });
     placed.forEach((one, at) => {
       const index = rowOf[at] as number;
-      blocks.set(one.step, { ...one, lane, band: firstBand + index, y0: yOf(index), y1: yOf(index) + high });
+      blocks.set(one.step, placedAt(one, lane, firstBand + index, yOf(index), yOf(index) + high));
     });
-    packed[lane]!.runs.forEach((run, at) => {
+    runs.forEach((run, at) => {
       const index = rowOf[placed.length + at] as number;
       if (touches(frame, run.x0, run.to)) waits.push({ ...run, lane, y0: yOf(index), y1: yOf(index) + high });
     });

@@ -1,7 +1,6 @@
 import { layers, type Mark, path, round, type Subject, shape } from "../marks/mark";
 import { chalkRoute } from "./chalk-route";
 import { type Frame, touches } from "./frame";
-import { laneOfSteps } from "./lanes";
 import type { Layout } from "./layout";
 import type { Point } from "./route";
 
@@ -19,8 +18,7 @@ const bareSpot = (band: number, x0: number, x1: number): Spot => ({ band, x0, x1
 
 /** The chalk line: heavy below each block that sets the finish, thin and stepped from one to the next, in the channels and round other blocks. */
 export function chalkMarks(frame: Frame, layout: Layout): Mark[] {
-  const { plan, build, axis } = frame;
-  const laneOf = laneOfSteps(build);
+  const { plan, build, axis, ground } = frame;
   const spotOf = (job: number): Spot | null => {
     if (job >= build.steps.length) {
       const delivery = plan.deliveries[job - build.steps.length];
@@ -31,7 +29,7 @@ export function chalkMarks(frame: Frame, layout: Layout): Mark[] {
     const block = layout.blocks.get(job);
     if (block) return { ...bareSpot(block.band, block.x0, block.x1), right: block.x1 + block.closingRoom + beside };
     const dates = plan.steps[job];
-    const band = layout.bands.findIndex(({ lane }) => layout.lanes[lane]!.place === laneOf[job]);
+    const band = layout.bands.findIndex(({ lane }) => layout.lanes[lane]!.place === ground.laneOf[job]);
     return dates && band >= 0 ? bareSpot(band, axis.x(dates.start), axis.x(dates.finish)) : null;
   };
   const marks: Mark[] = [];

@@ -17,14 +17,13 @@ export function closingMarks(frame: Frame, layout: Layout): Mark[] {
     if (!touches(frame, x - 8, x + 8)) continue;
     let own = false;
     const block = layout.blocks.get(closing.step);
-    layout.lanes.forEach((lane, index) => {
-      const shut = (plan.stands.places[lane.place] ?? []).some((state) => state.by === closing.piece && state.state !== "open");
-      if (!shut) return;
+    for (const index of frame.ground.shutBy.get(closing.piece) ?? []) {
+      const lane = layout.lanes[index]!;
       own ||= index === block?.lane;
       marks.push(
         bracketMark(`closes ${closing.piece} ${closing.step} ${lane.key}`, x, lane.section.y0 + 1.5, lane.section.y1 - 1.5, of, whole),
       );
-    });
+    }
     if (block && !own)
       marks.push(
         bracketMark(`closes ${closing.piece} ${closing.step}`, x <= block.x0 + 1 ? block.x0 - 2 : x, block.y0 - 3, block.y1 + 1, of, whole),

@@ -1,5 +1,5 @@
-import { type BlockSpec, bare } from "./blocks";
-import { type Frame, inSight } from "./frame";
+import type { BlockSpec } from "./blocks";
+import { type Frame, inSight, touches } from "./frame";
 import type { PreparedLane } from "./prepare";
 import { packInto, packRows, packSides, type Span } from "./rows";
 import type { WaitRun } from "./waits";
@@ -17,53 +17,56 @@ export interface Packed {
 
 /** Rows for what is in sight. What is not stands without words in a row where it is free, and asks for none. */
 export function packLane(frame: Frame, lane: PreparedLane): Packed {
-  const { blocks, lefts, runs, spans } = lane;
-  if (frame.whole) return { blocks, runs, spans, rowOf: spans.map(() => 0), count: 1 };
-  const rowOf = spans.map(() => -1);
-  const standing: BlockSpec[] = blocks.map((one) => (inSight(frame, one.from, one.to) ? one : bare(one)));
-  const waiting: WaitRun[] = runs.map((run) => (inSight(frame, run.x0, run.to) ? run : wordless(run)));
-  const inView = spans.map((_, index) => index).filter((index) => inSight(frame, spans[index]!.from, spans[index]!.to));
+  const { steps, blocks, runs } = lane;
+  const n = steps.length;
+  const full = steps.map((_, at) => (frame.whole ? null : blocks.inSight(at, frame)));
+  const standing: BlockSpec[] = full.map((spec, at) => spec ?? blocks.bare(at, frame));
+  if (frame.whole) return { blocks: standing, runs, spans: [...standing], rowOf: standing.map(() => 0), count: 1 };
+  const worded = runs.map((run) => inSight(frame, run.x0, run.to));
+  const rowOf = new Array<number>(n + runs.length).fill(-1);
+  const here = full.flatMap((spec, at) => (spec ? [at] : []));
+  const waits = worded.flatMap((seen, at) => (seen ? [at] : []));
   let count = 0;
   if (frame.dense) {
-    const here = inView.filter((index) => index < blocks.length);
     const start = frame.seen?.from ?? 0;
     const packed = packSides(
-      here.map((index) => {
-        const left = lefts[index] ?? null;
-        return [airy(spans[index] as Span), left && left.from >= start ? airy(left) : null];
+      here.map((at) => {
+        const left = blocks.left(at);
+        return [airy(full[at]!), left && left.from >= start ? airy(left) : null];
       }),
     );
-    here.forEach((index, at) => {
-      rowOf[index] = packed.rowOf[at] as number;
-      if (packed.side[at] === 1) standing[index] = lefts[index]!;
+    here.forEach((at, index) => {
+      rowOf[at] = packed.rowOf[index] as number;
+      if (packed.side[index] === 1) standing[at] = blocks.left(at)!;
     });
-    count = packed.count;
-    const rows = rowsOf(standing, rowOf, count);
+    const rows = rowsOf(standing, rowOf, packed.count);
     // A wait takes a row of its own only where there is none in which it is free; its words, only where they are.
-    for (const index of inView.filter((index) => index >= blocks.length)) {
-      const run = runs[index - blocks.length]!;
+    for (const at of waits) {
+      const run = runs[at]!;
       const free = (span: Span) => rows.findIndex((row) => row.every((one) => one.to <= span.from || one.from >= span.to));
-      const worded = free(airy({ from: run.x0, to: run.to }));
+      const withWords = free(airy({ from: run.x0, to: run.to }));
       const alone = free(runOnly(run));
-      const row = worded >= 0 ? worded : alone >= 0 ? alone : rows.push([]) - 1;
-      if (worded < 0 && alone >= 0) waiting[index - blocks.length] = wordless(run);
-      rowOf[index] = row;
-      rows[row]!.push(worded < 0 && alone >= 0 ? runOnly(run) : { from: run.x0, to: run.to });
+      const row = withWords >= 0 ? withWords : alone >= 0 ? alone : rows.push([]) - 1;
+      worded[at] = withWords >= 0 || alone < 0;
+      rowOf[n + at] = row;
+      rows[row]!.push(worded[at] ? { from: run.x0, to: run.to } : runOnly(run));
     }
     count = rows.length;
   } else {
-    const packed = packRows(inView.map((index) => spans[index] as Span));
-    inView.forEach((index, at) => {
-      rowOf[index] = packed.rowOf[at] as number;
+    const packed = packRows([...here.map((at) => full[at]!), ...waits.map((at) => ({ from: runs[at]!.x0, to: runs[at]!.to }))]);
+    here.forEach((at, index) => {
+      rowOf[at] = packed.rowOf[index] as number;
+    });
+    waits.forEach((at, index) => {
+      rowOf[n + at] = packed.rowOf[here.length + index] as number;
     });
     count = packed.count;
   }
-  const taken: Span[] = [
-    ...standing,
-    ...waiting.map((run) => (run.ends.some(({ labelled }) => labelled) ? { from: run.x0, to: run.to } : runOnly(run))),
-  ];
-  packInto(taken, rowOf, count);
-  return { blocks: standing, runs: waiting, spans: taken, rowOf, count };
+  const spans: Span[] = [...standing, ...runs.map((run, at) => (worded[at] ? { from: run.x0, to: run.to } : runOnly(run)))];
+  if (count === 0) rowOf.fill(0);
+  else packInto(spans, rowOf, count);
+  const waiting = runs.map((run, at) => (worded[at] || !touches(frame, run.x0, run.to) ? run : wordless(run)));
+  return { blocks: standing, runs: waiting, spans, rowOf, count };
 }
 
 function rowsOf(blocks: readonly BlockSpec[], rowOf: readonly number[], count: number): Span[][] {

@@ -1,7 +1,6 @@
 import { layers, type Mark, rect, type TextMark } from "../marks/mark";
 import type { Frame } from "./frame";
 import type { Lane } from "./layout";
-import { edgesOf } from "./prepare";
 
 /** Room of the texture and the closing mark at an edge, px. */
 const edgeRoom = 15;
@@ -11,13 +10,12 @@ const edgeRoom = 15;
  * figure. Empty where nothing runs through.
  */
 export function plates(frame: Frame, lane: Lane, label: TextMark, y0: number, y1: number): Mark[] {
-  const states = frame.plan.stands.places[lane.place] ?? [];
-  const edges = edgesOf(frame, lane.place);
   const today = frame.asked.today ?? null;
-  const crossed = edges.some((edge) => edge > label.x0 - edgeRoom && edge < label.x1 + 2);
+  const crossed = lane.edges.some((edge) => edge > label.x0 - edgeRoom && edge < label.x1 + 2);
   const onToday = today !== null && frame.axis.x(today) > label.x0 - 2 && frame.axis.x(today) < label.x1 + 2;
   // Ghosts of an earlier plan may lie anywhere.
   if (!crossed && !onToday && !frame.asked.before) return [];
+  const states = frame.plan.stands.places[lane.place] ?? [];
   const middle = frame.axis.t((label.x0 + label.x1) / 2);
   const state = [...states].reverse().find(({ from }) => from <= middle)?.state ?? "open";
   const box = [label.x0 - 3, y0, label.x1 + 3, y1] as const;

@@ -1,28 +1,20 @@
 import type { Build } from "../../core/build";
 import type { Plan } from "../../core/plan";
-import { textWidth, wrap } from "../text/measure";
-import { type BlockSpec, bare, blockSpec } from "./blocks";
-import type { Frame } from "./frame";
-import { type LaneSpec, laneOfSteps, laneOrder } from "./lanes";
-import type { Span } from "./rows";
+import { type BlockSpec, bareSpec, blockSpec } from "./blocks";
+import { type Frame, inSight, touches } from "./frame";
+import { groundOf } from "./ground";
+import type { LaneSpec } from "./lanes";
 import { shortest, type WaitRun, waitRuns } from "./waits";
-
-/** Where a lane's state changes, px. */
-export function edgesOf({ plan, axis }: Frame, place: number): number[] {
-  return (plan.stands.places[place] ?? []).slice(1).map(({ from }) => axis.x(from));
-}
-
-const shown = (frame: Frame, step: number): boolean =>
-  !frame.whole || frame.build.steps[step]!.sort === "pour" || frame.closingOf.has(step);
 
 export interface PreparedLane {
   readonly spec: LaneSpec;
   readonly lines: readonly string[];
-  readonly blocks: readonly BlockSpec[];
-  /** In a dense sheet each block once more with its words before it; null where there is no room. */
-  readonly lefts: readonly (BlockSpec | null)[];
+  /** Where its state changes, px. */
+  readonly edges: readonly number[];
+  readonly steps: readonly number[];
   readonly runs: readonly WaitRun[];
-  readonly spans: readonly Span[];
+  /** Its blocks, made when one asks for them: most of a large build is never in sight. */
+  readonly blocks: Blocks;
 }
 
 /** What does not depend on what is in sight: made once, used for every window. */
@@ -36,29 +28,94 @@ export interface Prepared {
   readonly width: number;
 }
 
-/** Names wider than this are broken into lines. px */
-const mostName = 160;
-
-const nameWidthOf = (lanes: readonly { readonly lines: readonly string[] }[], text: number): number =>
-  Math.ceil(lanes.reduce((most, { lines }) => Math.max(most, ...lines.map((line) => textWidth(line, text))), 60));
-
 /** Width of the widest name of a lane, px. */
-export const namesWide = (build: Build, plan: Plan, text: number): number =>
-  nameWidthOf(
-    laneOrder(build, plan).map(({ name }) => ({ lines: wrap(name, mostName, text) })),
-    text,
-  );
+export const namesWide = (build: Build, plan: Plan, text: number): number => groundOf(build, plan).names(text).wide;
+
+const shown = (frame: Frame, step: number): boolean =>
+  !frame.whole || frame.build.steps[step]!.sort === "pour" || frame.ground.closingOf.has(step);
+
+/** The blocks of one lane at one width of a day, by their position among its steps. */
+class Blocks {
+  readonly #frame: Frame;
+  readonly #steps: readonly number[];
+  readonly #edges: readonly number[];
+  readonly #stubs: ReadonlyMap<number, WaitRun>;
+  readonly #most: Float64Array;
+  readonly #full: (BlockSpec | undefined)[] = [];
+  readonly #paused: (BlockSpec | undefined)[] = [];
+  readonly #plain: (BlockSpec | undefined)[] = [];
+  readonly #lefts: (BlockSpec | null | undefined)[] = [];
+
+  constructor(frame: Frame, steps: readonly number[], edges: readonly number[], stubs: ReadonlyMap<number, WaitRun>) {
+    this.#frame = frame;
+    this.#steps = steps;
+    this.#edges = edges;
+    this.#stubs = stubs;
+    this.#most = frame.ground.mostWords(frame.text);
+  }
+
+  #stub(step: number): number {
+    const run = this.#stubs.get(step);
+    return run ? run.x1 - run.x0 + 5 : 0;
+  }
+
+  /** With its words. */
+  full(at: number): BlockSpec {
+    const step = this.#steps[at]!;
+    this.#full[at] ??= this.#frame.whole ? this.bare(at) : blockSpec(this.#frame, step, this.#edges, { stub: this.#stub(step) });
+    return this.#full[at];
+  }
+
+  /** In a dense sheet with its words before it; null where there is no room. */
+  left(at: number): BlockSpec | null {
+    const known = this.#lefts[at];
+    if (known !== undefined) return known;
+    const step = this.#steps[at]!;
+    const spec =
+      this.#frame.dense && this.full(at).beside.length > 0
+        ? blockSpec(this.#frame, step, this.#edges, { onLeft: true, stub: this.#stub(step) })
+        : null;
+    this.#lefts[at] = spec && spec.from >= 0 ? spec : null;
+    return this.#lefts[at];
+  }
+
+  /** Without words; its pauses only within what is drawn of `frame`. */
+  bare(at: number, frame: Frame = this.#frame): BlockSpec {
+    const plain = this.#unpaused(at);
+    if (!touches(frame, plain.x0, plain.x1)) return plain;
+    const step = this.#steps[at]!;
+    this.#paused[at] ??= bareSpec(this.#frame, step, { stub: this.#stub(step), paused: true });
+    return this.#paused[at];
+  }
+
+  #unpaused(at: number): BlockSpec {
+    const step = this.#steps[at]!;
+    this.#plain[at] ??= bareSpec(this.#frame, step, { stub: this.#stub(step), paused: false });
+    return this.#plain[at];
+  }
+
+  /** With its words where it is in sight, else null. */
+  inSight(at: number, frame: Frame): BlockSpec | null {
+    const { x0, x1 } = this.#unpaused(at);
+    const most = this.#most[this.#steps[at]!]!;
+    if (!inSight(frame, x0 - most, x1 + most)) return null;
+    const full = this.full(at);
+    return inSight(frame, full.from, full.to) ? full : null;
+  }
+
+  /** Right end of the last words, px, where that is beyond `least`. */
+  farthest(least: number): number {
+    let far = least;
+    this.#steps.forEach((step, at) => {
+      if (this.#unpaused(at).x1 + this.#most[step]! + 8 > far) far = Math.max(far, this.full(at).to + 8);
+    });
+    return far;
+  }
+}
 
 export function prepareLanes(frame: Frame): Prepared {
-  const { build, plan, whole, text } = frame;
-  const specs = laneOrder(build, plan);
-  const laneOf = laneOfSteps(build);
-  const laneAt = new Map(specs.map(({ place }, index) => [place, index]));
-  const steps: number[][] = specs.map(() => []);
-  plan.steps.forEach((_, step) => {
-    const lane = laneAt.get(laneOf[step] as number);
-    if (lane !== undefined && shown(frame, step)) steps[lane]!.push(step);
-  });
+  const { whole, text, ground, axis, plan } = frame;
+  const { lanes: specs, laneAt, laneOf } = ground;
   const runs: WaitRun[][] = specs.map(() => []);
   const stubs = new Map<number, WaitRun>();
   if (!whole)
@@ -66,23 +123,15 @@ export function prepareLanes(frame: Frame): Prepared {
       if (run.x1 - run.x0 < shortest) stubs.set(run.from, run);
       else runs[laneAt.get(laneOf[run.from] as number) ?? 0]!.push(run);
     }
-  const stubOf = (step: number) => {
-    const run = stubs.get(step);
-    return run ? run.x1 - run.x0 + 5 : 0;
-  };
-  const lanes = specs.map((spec, lane) => {
-    const edges = spec.place < 0 ? [] : edgesOf(frame, spec.place);
-    const blocks = steps[lane]!.map((step) => blockSpec(frame, step, edges, { stub: stubOf(step) })).map((one) =>
-      whole ? bare(one) : one,
-    );
-    const spans: Span[] = [...blocks, ...runs[lane]!.map((run) => ({ from: run.x0, to: run.to }))];
-    const lefts = blocks.map(({ step, beside }) => {
-      const spec = frame.dense && beside.length > 0 ? blockSpec(frame, step, edges, { onLeft: true, stub: stubOf(step) }) : null;
-      return spec && spec.from >= 0 ? spec : null;
-    });
-    return { spec, lines: wrap(spec.name, mostName, text), blocks, lefts, runs: runs[lane]!, spans };
+  const { lines, wide: nameWidth } = ground.names(text);
+  const lanes = specs.map((spec, lane): PreparedLane => {
+    const edges = (plan.stands.places[spec.place] ?? []).slice(1).map(({ from }) => axis.x(from));
+    const steps = whole ? ground.stepsOf[lane]!.filter((step) => shown(frame, step)) : ground.stepsOf[lane]!;
+    return { spec, lines: lines[lane]!, edges, steps, runs: runs[lane]!, blocks: new Blocks(frame, steps, edges, stubs) };
   });
-  const nameWidth = nameWidthOf(lanes, text);
-  const width = lanes.reduce((most, { spans }) => spans.reduce((far, { to }) => Math.max(far, to + 8), most), frame.axis.width);
+  const width = lanes.reduce(
+    (most, { blocks, runs }) => runs.reduce((far, { to }) => Math.max(far, to + 8), blocks.farthest(most)),
+    axis.width,
+  );
   return { frame, lanes, stubs, nameWidth, width };
 }

@@ -5,6 +5,7 @@ import { axisOf, usualDay } from "./axis-of";
 import { drawnParts, elevationMarks, hasElevation, leastCorner } from "./elevation";
 import { type Flag, layFlags } from "./flags";
 import type { Frame, SheetAsked } from "./frame";
+import { groundOf } from "./ground";
 import { headMarks } from "./head";
 import { type Band, type Block, type Lane, layOut } from "./layout";
 import { type Leader, leadersOf } from "./leaders";
@@ -135,8 +136,7 @@ function frameOf(asked: SheetAsked): Frame {
     dense,
     text,
     seen: null,
-    closingOf: new Map([...plan.closings].reverse().map((closing) => [closing.step, closing])),
-    chainAt: new Map(plan.chain.map(({ job }, index) => [job, index])),
+    ground: groundOf(build, plan),
     block,
     row: block + (dense ? 4.5 : 7),
   };

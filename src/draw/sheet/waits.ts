@@ -2,7 +2,6 @@ import type { Amount, Wait } from "../../core/build";
 import { textWidth } from "../text/measure";
 import { amountLabel, waitName } from "../text/names";
 import { momentLabel } from "../time/labels";
-import { awaited } from "./awaited";
 import type { Frame } from "./frame";
 
 /** One wait that lets go: when, and what is said at its tick. */
@@ -36,9 +35,9 @@ export const shortest = 14;
 export const waitTextGap = 8;
 
 export function waitRuns(frame: Frame): WaitRun[] {
-  const { build, plan, axis } = frame;
+  const { build, plan, axis, ground } = frame;
   const groups = new Map<string, { from: number; begins: number; ends: WaitEnd[] }>();
-  for (const { row, from, to, fromEnd, wait, amount, begins, ready } of awaited(build, plan)) {
+  for (const { row, from, to, fromEnd, wait, amount, begins, ready } of ground.waits) {
     const key = `${build.steps[from]!.id} ${fromEnd}`;
     const group = groups.get(key) ?? { from, begins, ends: [] };
     groups.set(key, group);
