@@ -20,7 +20,7 @@ import { linkSolid } from "./link/solids";
 import { linkStep } from "./link/steps";
 import { linkChoice, linkWait } from "./link/waits";
 import type { Build, Indexes, Wait } from "./model";
-import { type Head, readHead, readKept } from "./read/head";
+import { type Head, readHead, readKept, readServed } from "./read/head";
 import { type ReadLists, readLists } from "./read/members";
 
 const positions = (list: readonly { readonly id: string }[]): ReadonlyMap<string, number> =>
@@ -47,9 +47,10 @@ export function assemble(document: Readonly<Record<string, unknown>>): Read {
   const { head, findings: headFindings } = readHead(document);
   const read = readLists(document);
   const kept = readKept(Object.hasOwn(document, "kept") ? document.kept : undefined);
+  const served = readServed(Object.hasOwn(document, "served") ? document.served : undefined);
   const names = new Names();
   const groupOf = register(read, names);
-  const before = [...headFindings, ...read.findings, ...kept.findings];
+  const before = [...headFindings, ...read.findings, ...kept.findings, ...served.findings];
   if (names.findings.some((finding) => finding.code === "build.too-many")) return { build: null, findings: [...before, ...names.findings] };
   const ofCopies: Finding[] = [];
   const written = {
@@ -64,7 +65,7 @@ export function assemble(document: Readonly<Record<string, unknown>>): Read {
     names.say("build.too-many", { list: "groups" }, { what: "references", count: most + 1, most });
   }
   const findings = [...before, ...ofCopies, ...(head ? checkClocks(head, read) : []), ...names.findings];
-  return { build: head && !findings.some(bars) ? build : null, findings };
+  return { build: head && !findings.some(bars) ? { ...build, served: served.served } : null, findings };
 }
 
 /** What the clocks can tell of a document: holiday tables that do not exist or end too early, times of day that the site's clocks skip. */

@@ -1,5 +1,5 @@
 import { describe, expect, test } from "vitest";
-import { buildOf } from "../../../test/fixtures/make";
+import { buildOf, readOf } from "../../../test/fixtures/make";
 
 const pour = { id: "pour", pour: { strength: "3000 psi" } };
 const least = (amount: unknown, more: object = {}) =>
@@ -242,5 +242,13 @@ describe("members", () => {
     expect(build.kept?.on).toBe("2027-02-01");
     expect(build.kept?.steps.get("a")).toEqual({ start: "2027-04-03T07:30", finish: "2027-04-03T12:00" });
     expect(build.steps[1]?.needs).toEqual(["bars"]);
+  });
+
+  test("the order in which steps are served; what it names may be gone", () => {
+    const served = { engine: "1", rung: 1000, steps: ["b", "gone", "a#2"] };
+    expect(buildOf({ served }).served).toEqual(served);
+    expect(buildOf({}).served).toBeNull();
+    const found = readOf({ served: { ...served, rung: 0.5 } }).findings;
+    expect(found.map(({ code, where }) => [code, where.key])).toEqual([["build.whole", "rung"]]);
   });
 });

@@ -47,7 +47,16 @@ export interface Build {
   /** Whose pressure formula the forms are judged by. */
   readonly pressure: PressureDocument;
   readonly kept: KeptPlan | null;
+  readonly served?: Served | null;
   readonly at: Indexes;
+}
+
+/** Who is served first where steps want the same people, places or things: taken over from a search, which went as far as `rung` units of work. */
+export interface Served {
+  readonly engine: string;
+  readonly rung: number;
+  /** Ids of steps; a step that is not among them comes just before what waits for it. */
+  readonly steps: readonly string[];
 }
 
 /** Position of every id in its list. */

@@ -78,6 +78,7 @@ describe("many alike", () => {
           steps: { "dig#2": ["2027-03-06", "2027-03-07"], last: ["2027-03-06", "2027-03-07"] },
         },
       },
+      { path: ["served"], value: { engine: "1", rung: 1000, steps: ["dig#2", "dig#1", "last"] } },
     ]).document;
     const { document: out, inverse } = apply(different, ungroup(different, "piers"));
     const made = out as Doc;
@@ -103,6 +104,7 @@ describe("many alike", () => {
     expect(made.steps?.map((step) => step.name)).toContain("Dig 3");
     expect(made.groups).toEqual([]);
     expect(Object.keys((out as { kept: { steps: object } }).kept.steps)).toEqual(["dig-2", "last"]);
+    expect((out as { served: { steps: unknown } }).served.steps).toEqual(["dig-2", "dig", "last"]);
   });
 
   test("no group, nothing to write out", () => expect(ungroup(document, "piers")).toEqual([]));

@@ -127,7 +127,7 @@ export function ungroup(document: unknown, groupId: string): readonly DocumentEd
         }
     }
   }
-  return [...edits, ...keptSteps(document, copies)];
+  return [...edits, ...keptSteps(document, copies), ...servedSteps(document, copies)];
 }
 
 /** Ends of a wait inside a group, each the same copy. */
@@ -163,8 +163,17 @@ function outside(list: string, member: WrittenMember, answer: Answer, taken: Set
 function keptSteps(document: unknown, copies: ReadonlyMap<string, readonly string[]>): DocumentEdit[] {
   const kept = isObject(document) && isObject(document.kept) ? document.kept.steps : undefined;
   if (!isObject(kept)) return [];
-  const value = Object.fromEntries(
-    Object.entries(kept).map(([step, times]) => [copies.get(writtenId(step))?.[copyOf(step) - 1] ?? step, times]),
-  );
+  const value = Object.fromEntries(Object.entries(kept).map(([step, times]) => [nowCalled(step, copies), times]));
   return JSON.stringify(value) === JSON.stringify(kept) ? [] : [{ path: ["kept", "steps"], value }];
 }
+
+/** So does the order in which steps are served. */
+function servedSteps(document: unknown, copies: ReadonlyMap<string, readonly string[]>): DocumentEdit[] {
+  const served = isObject(document) && isObject(document.served) ? document.served.steps : undefined;
+  if (!Array.isArray(served)) return [];
+  const value = served.map((step: unknown) => (typeof step === "string" ? nowCalled(step, copies) : step));
+  return JSON.stringify(value) === JSON.stringify(served) ? [] : [{ path: ["served", "steps"], value }];
+}
+
+const nowCalled = (step: string, copies: ReadonlyMap<string, readonly string[]>): string =>
+  copies.get(writtenId(step))?.[copyOf(step) - 1] ?? step;

@@ -6,17 +6,27 @@ import { type Result, solve } from "../schedule";
 import { bind } from "./bind";
 import { type Bound, furthest } from "./bound";
 import { type Crews, crewsOf } from "./crews";
+import { servedKey } from "./served";
 
 const day_min = 1440;
 /** As far as calendars are made at first (see core/clock). */
 const firstLook_min = 400 * day_min;
 
-/** Dates for an order. People are counted as far ahead as the work is likely to take, and further only when the plan does not fit in that. */
-export function datesFor(build: Build, access: Access, clocks: Clocks): { readonly bound: Bound; readonly result: Result } {
+/** What a build is turned into, and what came of it. */
+export interface Dated {
+  readonly bound: Bound;
+  readonly result: Result;
+}
+
+/**
+ * Dates for an order. People are counted as far ahead as the work is likely to take, and further only when the
+ * plan does not fit in that. `served`: by the order in which the build says steps are served, or not at all.
+ */
+export function datesFor(build: Build, access: Access, clocks: Clocks, served = false): Dated {
   const crews = crewsOf(build, clocks);
   for (let seen = firstGuess(build, clocks, crews); ; ) {
     const bound = bind(build, access, clocks, seen as ElapsedMinute, crews);
-    const result = solve(bound.problem);
+    const result = solve(bound.problem, served ? servedKey(build, bound.problem) : null);
     const { stuck } = result;
     const people = stuck?.of.kind === "capacity" && bound.problem.capacities[stuck.of.index]!.kind === "people";
     // A job with a fixed date finds nobody there on that date, however far one looks.

@@ -5,6 +5,7 @@ import type { Clocks } from "../clock";
 import type { Result } from "../schedule";
 import type { Bound } from "./bound";
 import { datesFor } from "./dates";
+import { againstServed } from "./served";
 import { timeBounds } from "./time-bounds";
 
 /** Sets of chosen precedences handed back before the search for an order with dates is given up. */
@@ -23,23 +24,48 @@ export interface Ordered {
   readonly refused: number;
   /** True when the search for an order, or for one with dates, was given up with others left: then nothing is proved. */
   readonly givenUp: boolean;
+  /** Steps are served in the order that the build names. */
+  readonly served: boolean;
+}
+
+/** Rounds in which choices are turned to suit the order in which steps are served. */
+const mostTurned = 20;
+
+/** As `orderFor`, by the order in which the build says steps are served where that still gives dates. */
+export function orderWithDates(build: Build, clocks: Clocks): Ordered {
+  return (build.served ? servedOrder(build, clocks) : null) ?? orderFor(build, clocks);
+}
+
+function servedOrder(build: Build, clocks: Clocks): Ordered | null {
+  const turned: (readonly RefusedLink[])[] = [];
+  for (let round = 0; ; round++) {
+    const order = access(build, turned);
+    if (!order.possible) return null;
+    const against = againstServed(build, order);
+    if (against.length > 0 && round < mostTurned) {
+      for (const link of against) turned.push([link]);
+      continue;
+    }
+    const { bound, result } = datesFor(build, order, clocks, true);
+    return result.solution === null ? null : { access: order, bound, result, overall: null, refused: 0, givenUp: false, served: true };
+  }
 }
 
 /**
  * An order with dates: the defaults first; where dates refute it by way of rows that were only chosen, those rows, amounts included, are handed back and
  * another order is asked for. Before the first is handed back, order and times are refuted together by what clocks say on every date: a refutation there is final.
  */
-export function orderWithDates(build: Build, clocks: Clocks): Ordered {
+function orderFor(build: Build, clocks: Clocks): Ordered {
   const refused: (readonly RefusedLink[])[] = [];
   let first: Ordered | null = null;
   for (;;) {
     const order = refused.length === 0 ? access(build) : access(build, refused);
     if (!order.possible) {
-      const before = first ?? { access: order, bound: null, result: null, overall: null };
+      const before = first ?? { access: order, bound: null, result: null, overall: null, served: false };
       return { ...before, refused: refused.length, givenUp: order.findings.some((f) => f.code === tooHard) };
     }
     const { bound, result } = datesFor(build, order, clocks);
-    const now: Ordered = { access: order, bound, result, overall: null, refused: refused.length, givenUp: false };
+    const now: Ordered = { access: order, bound, result, overall: null, refused: refused.length, givenUp: false, served: false };
     if (result.status !== "infeasible") return now;
     const chosen = chosenOf(bound, result);
     if (chosen.length === 0) return now;

@@ -54,7 +54,7 @@ function planned(build: Build): Plan {
   }
   if (clashes.length > 0) return undated(build, ordered, "no-dates", before);
   if (result.solution === null) return undated(build, ordered, "not-found", [...before, notFound(bound, result)]);
-  return dated(bound, clocks, result.solution, result.earliest, before);
+  return dated(ordered, bound, clocks, result.solution, result.earliest, before);
 }
 
 /** Why dates cannot hold, in whatever order: a minimal set. */
@@ -72,7 +72,7 @@ function datesBeside(build: Build, blocks: readonly Finding[]): readonly Finding
   return [...clashFindings(bound), ...(result.status === "infeasible" && !givenUp ? refuted(ordered) : [])];
 }
 
-function dated(bound: Bound, clocks: Clocks, solution: Solution, early: Solution, before: readonly Finding[]): Plan {
+function dated(ordered: Ordered, bound: Bound, clocks: Clocks, solution: Solution, early: Solution, before: readonly Finding[]): Plan {
   const { build, access, problem } = bound;
   const steps = build.steps.length;
   const order = byStart(problem, solution);
@@ -123,7 +123,7 @@ function dated(bound: Bound, clocks: Clocks, solution: Solution, early: Solution
   const visits = visitsOf(bound, solution);
   const made: Omit<Plan, "findings"> = {
     engine,
-    rung: 0,
+    rung: ordered.served ? build.served!.rung : 0,
     status: "planned",
     ids: build.steps.map((s) => s.id),
     deliveryIds: build.deliveries.map((d) => d.id),

@@ -11,28 +11,29 @@ const mostPlaced = 900;
 
 /**
  * Dates for a problem, by a few passes of serial generation with different priorities; the earliest finish is kept, the first of equals. Infeasible is
- * said only of links, releases, dues and fixed dates without people, equipment, room and stock.
+ * said only of links, releases, dues and fixed dates without people, equipment, room and stock. `only`: the one priority to
+ * go by (lower first), where that is known.
  */
-export function solve(p: Problem): Result {
+export function solve(p: Problem, only?: Int32Array | null): Result {
   const net = netOf(p);
-  const first = earliest(p, net);
-  if (first.broken >= 0) {
+  const early = earliest(p, net);
+  if (early.broken >= 0) {
     return {
       status: "infeasible",
       solution: null,
-      earliest: first,
+      earliest: early,
       bound: 0 as ElapsedMinute,
       work: 0,
-      witness: witness(p, net, first),
+      witness: witness(p, net, early),
       stuck: null,
     };
   }
-  const bound = last(first.finish) as ElapsedMinute;
+  const bound = last(early.finish) as ElapsedMinute;
   const limit = dated(p) ? latest(p, net, never).start : new Int32Array(p.jobs).fill(never);
   const byTurn = byKey(p.jobs, (j) => p.rank[j]!);
   const turn = new Int32Array(p.jobs);
   for (let k = 0; k < byTurn.length; k++) turn[byTurn[k]!] = k;
-  const ground: Ground = { problem: p, net, needs: needsOf(p), earliest: first.start, limit, byTurn, turn };
+  const ground: Ground = { problem: p, net, needs: needsOf(p), earliest: early.start, limit, byTurn, turn };
   const late = latest(p, net, bound);
   let best: Solution | null = null;
   let stuck: Stuck | null = null;
@@ -46,9 +47,9 @@ export function solve(p: Problem): Result {
   const lacks = (): Stuck["of"]["kind"] | null => stuck?.of.kind ?? null;
   const finish = (): number => (best === null ? never : last(best.finish));
   let asWritten = false;
-  for (const key of keys(p, late)) {
+  for (const key of only ? [only] : keys(p, late)) {
     // Where things went out in an order in which they could not come back, the order as it is written is the next to try.
-    if (finish() >= never && lacks() === "stock" && !asWritten) {
+    if (finish() >= never && lacks() === "stock" && !asWritten && !only) {
       asWritten = true;
       attempt(p.rank);
       if (finish() < never) break;
@@ -58,11 +59,12 @@ export function solve(p: Problem): Result {
     // Nobody there for as long as anything is known: another order would not bring them.
     if (lacks() === "capacity") break;
   }
-  if (finish() >= never && lacks() !== "capacity" && !asWritten) attempt(p.rank);
-  if (finish() >= never && lacks() !== "capacity") attempt(hurried(p, net, late.start, stuck!), false);
-  if (best === null) return { status: "not-found", solution: null, earliest: first, bound, work, witness: [], stuck };
+  const further = finish() >= never && lacks() !== "capacity" && !only;
+  if (further && !asWritten) attempt(p.rank);
+  if (further && finish() >= never) attempt(hurried(p, net, late.start, stuck!), false);
+  if (best === null) return { status: "not-found", solution: null, earliest: early, bound, work, witness: [], stuck };
   const status = last((best as Solution).finish) <= bound ? "proved" : "planned";
-  return { status, solution: best, earliest: first, bound, work, witness: [], stuck: null };
+  return { status, solution: best, earliest: early, bound, work, witness: [], stuck: null };
 }
 
 /** Latest start, latest finish, and latest start with the longer job first. */

@@ -2,8 +2,8 @@ import type { Finding } from "../../base";
 import { checkZone } from "../../clock";
 import { bars } from "../codes";
 import type { RawKept } from "../link/others";
-import type { PressureDocument, Site } from "../model";
-import { head, kept, type ListName, listNames } from "../schema/document";
+import type { PressureDocument, Served, Site } from "../model";
+import { head, kept, type ListName, listNames, served } from "../schema/document";
 import { maybeMoment, readDate, readMoment } from "./dates";
 import { Notes } from "./notes";
 import { spot } from "./quantities";
@@ -23,7 +23,7 @@ export interface Head {
 /** Everything of the document that is no list; null when it cannot be read. */
 export function readHead(document: Readonly<Record<string, unknown>>): { head: Head | null; findings: readonly Finding[] } {
   const notes = new Notes({});
-  const listKeys: ReadonlySet<string> = new Set<ListName | "kept">([...listNames, "kept"]);
+  const listKeys: ReadonlySet<string> = new Set<ListName | "kept" | "served">([...listNames, "kept", "served"]);
   const plain = Object.fromEntries(Object.entries(document).filter(([key]) => !listKeys.has(key)));
   if (!isValid(head, plain, notes)) return { head: null, findings: notes.findings };
   const { site } = plain;
@@ -65,6 +65,25 @@ export function readKept(value: unknown): ReadKept {
   const raw = isValid(kept, value, notes) ? keptOf(value, notes) : null;
   const read = { raw: notes.findings.some(bars) ? null : raw, findings: notes.findings };
   if (typeof value === "object" && value !== null) memory.set(value, read);
+  return read;
+}
+
+interface ReadServed {
+  readonly served: Served | null;
+  readonly findings: readonly Finding[];
+}
+
+const servedBefore = new WeakMap<object, ReadServed>();
+
+/** The order in which steps are served, read once for each object. What it names and nobody has any more is passed over. */
+export function readServed(value: unknown): ReadServed {
+  if (value === undefined) return { served: null, findings: [] };
+  const before = typeof value === "object" && value !== null ? servedBefore.get(value) : undefined;
+  if (before) return before;
+  const notes = new Notes({ key: "served" });
+  const raw = isValid(served, value, notes) ? { engine: value.engine, rung: value.rung, steps: value.steps } : null;
+  const read = { served: notes.findings.some(bars) ? null : raw, findings: notes.findings };
+  if (typeof value === "object" && value !== null) servedBefore.set(value, read);
   return read;
 }
 

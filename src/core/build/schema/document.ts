@@ -67,6 +67,8 @@ export const kept = v.looseObject({
   steps: v.record(v.string(), v.tuple([s.moment, s.moment])),
 });
 
+export const served = v.looseObject({ engine: s.line, rung: v.pipe(v.number(), v.integer("build.whole"), v.minValue(0)), steps: s.refs });
+
 const several = <S extends v.GenericSchema>(member: S) => v.optional(v.array(member));
 
 /** The whole document: what the published schema is made from. The order of keys here is the order in which they are written. */
@@ -88,5 +90,6 @@ export const document = v.looseObject({
   solids: several(solid),
   parts: several(part),
   kept: v.optional(kept),
+  served: v.optional(served),
 });
 export type Member<L extends ListName> = v.InferOutput<(typeof lists)[L]>;
