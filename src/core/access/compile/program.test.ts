@@ -32,6 +32,24 @@ describe("links", () => {
     expect([bare, late, timed].some((atom) => program.isSelector(atom))).toBe(false);
   });
 
+  test("are finish to start, without amounts where none is said, whichever steps they bind and in whatever order they come up", () => {
+    const program = new Program(build);
+    const at = program.amount(hour);
+    const links = [program.before(2, 1), program.before(2, 1, at), program.inside(program.node(), program.node())];
+    expect(links.map((atom) => [program.ends.at(atom), program.least.at(atom), program.most.at(atom)])).toEqual([
+      [2, -1, -1],
+      [2, at, -1],
+      [2, -1, -1],
+    ]);
+    const made = () => [
+      program.timed(2, 0, 1, 1, at, -1),
+      program.timed(2, 1, 1, 0, at, -1),
+      program.before(2, 1, at),
+      program.before(1, 2, at),
+    ];
+    expect(made()).toEqual(made());
+  });
+
   test("equal amounts are one as long as they are the very same; none is -1", () => {
     const program = new Program(build);
     expect([program.amount(null), program.amount(hour), program.amount({ ...hour }), program.amount(hour)]).toEqual([-1, 0, 1, 0]);
@@ -65,6 +83,32 @@ describe("clauses", () => {
     expect(told(program.guard)).toEqual([-1, x, x, y, y]);
     expect(told(program.asked)).toEqual([2, -1, -1, 1, 1]);
     expect(told(program.need)).toEqual([1, -1, -1, -1, -1]);
+  });
+
+  test("two options together are one as well", () => {
+    const program = new Program(build);
+    const [x, y] = [program.selector(), program.selector()];
+    const settled = [program.both(0, x, never), program.both(0, never, y), program.both(0, never, always), program.both(0, always, never)];
+    expect(settled).toEqual([never, never, never, never]);
+    expect([program.both(0, x, always), program.both(0, always, y), program.both(0, always, always)]).toEqual([x, y, always]);
+    expect([program.clauses, program.atoms]).toEqual([0, 2]);
+    const both = program.both(5, x, y, 1);
+    expect([program.isSelector(both), x === both, y === both]).toEqual([true, false, false]);
+    expect(clausesOf(program)).toEqual([[x], [y]]);
+    expect([0, 1].map((c) => [program.guard.at(c), program.fact.at(c), program.asked.at(c), program.need.at(c)])).toEqual([
+      [both, 5, 1, -1],
+      [both, 5, 1, -1],
+    ]);
+    program.together(6, [x, y]);
+    expect([2, 3].map((c) => [program.asked.at(c), program.need.at(c)])).toEqual([
+      [-1, -1],
+      [-1, -1],
+    ]);
+    program.both(7, x, y);
+    expect([4, 5].map((c) => [program.asked.at(c), program.need.at(c)])).toEqual([
+      [-1, -1],
+      [-1, -1],
+    ]);
   });
 
   test("options together are one: itself where it is alone, a selector where there are several", () => {

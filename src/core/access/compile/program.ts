@@ -9,8 +9,8 @@ import { Site } from "./site";
 export const never = -1;
 export const always = -2;
 
-const finish = 1;
-const start = 0;
+/** Ends of a link are told as 2 a + b, where a and b are 1 for the finish and 0 for the start of the step it comes from and of the one it leads to. */
+const finishToStart = 2;
 
 /**
  * The build as clauses. An atom is a selector or a link between ends of two steps, with least and most as positions in `amounts` (-1: none). A link from
@@ -116,15 +116,15 @@ export class Program {
     if (bare < 0) {
       bare = this.atoms;
       this.#bareLinks.set(s, t, bare);
-      this.#atom(s, t, 2 * finish + start, -1, -1, bare);
+      this.#atom(s, t, finishToStart, -1, -1, bare);
       if (this.isDone(t) && !this.isDone(s)) this.tooLate.push(t, s);
     }
-    return least < 0 && most < 0 ? bare : this.#link(s, t, 2 * finish + start, least, most, bare);
+    return least < 0 && most < 0 ? bare : this.#link(s, t, finishToStart, least, most, bare);
   }
 
   /** Helping node `outer` comes before helping node `inner`. */
   inside(outer: number, inner: number): number {
-    return outer === inner ? never : this.#atom(outer, inner, 2 * finish + start, -1, -1, this.atoms);
+    return outer === inner ? never : this.#atom(outer, inner, finishToStart, -1, -1, this.atoms);
   }
 
   /** A link that binds time only. */
@@ -177,7 +177,6 @@ export class Program {
 
   /** One option that stands for all of these together. */
   together(fact: number, options: readonly number[], asked = -1, need = -1): number {
-    if (options.length === 1) return options[0] as number;
     if (options.includes(never)) return never;
     const open = options.includes(always) ? options.filter((option) => option !== always) : options;
     if (open.length < 2) return open[0] ?? always;

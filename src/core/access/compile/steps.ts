@@ -52,9 +52,7 @@ function reachStatement(step: string, { reach, piece, number }: AskedReach): Sta
   const [only] = reach.any;
   if (reach.any.length === 1 && only !== undefined) {
     const { place, need } = only;
-    const measured = need.kind === "hand" || need.kind === "arm" || need.kind === "unit";
-    const plain = { places: [place], needs: [need.kind] };
-    const detail = measured ? { ...plain, ...needDetail(need) } : plain;
+    const detail = { places: [place], needs: [need.kind], ...needDetail(need) };
     if (piece === null) return { rule: "reach", step, id, place, need: need.kind, detail };
     return { rule: "off", step, piece, id, place, need: need.kind, detail };
   }

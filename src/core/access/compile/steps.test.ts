@@ -1,0 +1,47 @@
+import { expect, test } from "vitest";
+import { place, small, smallCase, step } from "../../../../test/fixtures/small";
+import type { Statement } from "../../base";
+import { reachesOf } from "./steps";
+
+const slit = (id: string) => place(id, { id: "slit", passes: ["sight"] });
+const [cage, yard] = [{ place: "cage" }, { place: "yard", need: "arm", depth: "300 mm" }];
+const partial = {
+  places: [slit("cage"), slit("yard")],
+  pieces: [
+    { id: "panel", off: [yard, { any: [cage, yard] }] },
+    { id: "prop", off: [cage] },
+  ],
+  steps: [step("set", { puts: ["panel", "prop"] }), step("strip", { reaches: [{ any: [yard, cage] }, cage], takes: ["panel", "prop"] })],
+};
+
+test("a step must get to its own places, then to those of each piece that it takes down, counted from 1 each", () => {
+  const { build, at } = smallCase(partial);
+  expect(reachesOf(build, at("strip")).map(({ piece, number, reach }) => [piece, number, reach.any.map((a) => a.place)])).toEqual([
+    [null, 1, ["yard", "cage"]],
+    [null, 2, ["cage"]],
+    ["panel", 1, ["yard"]],
+    ["panel", 2, ["cage", "yard"]],
+    ["prop", 1, ["cage"]],
+  ]);
+  expect(reachesOf(build, at("set"))).toEqual([]);
+});
+
+test("each is said as it is written: whose it is, which of them, what must get where", () => {
+  const said = small(partial).result.findings.flatMap((f) => (f.because ?? []).filter(({ rule }) => rule === "reach" || rule === "off"));
+  const name = ({ rule, piece = "", id = "" }: Statement) => `${rule} ${piece} ${id}`;
+  expect(said.sort((a, b) => (name(a) < name(b) ? -1 : 1))).toEqual([
+    {
+      rule: "off",
+      step: "strip",
+      piece: "panel",
+      id: "1",
+      place: "yard",
+      need: "arm",
+      detail: { places: ["yard"], needs: ["arm"], depth_mm: 300 },
+    },
+    { rule: "off", step: "strip", piece: "panel", id: "2", detail: { places: ["cage", "yard"], needs: ["person", "arm"] } },
+    { rule: "off", step: "strip", piece: "prop", id: "1", place: "cage", need: "person", detail: { places: ["cage"], needs: ["person"] } },
+    { rule: "reach", step: "strip", id: "1", detail: { places: ["yard", "cage"], needs: ["arm", "person"] } },
+    { rule: "reach", step: "strip", id: "2", place: "cage", need: "person", detail: { places: ["cage"], needs: ["person"] } },
+  ]);
+});
