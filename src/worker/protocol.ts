@@ -1,6 +1,6 @@
 import type { Why } from "../core/access";
 import type { DocumentEdit, Finding } from "../core/base";
-import type { Plan, PlanMay } from "../core/plan";
+import type { OneMoreTable, Plan, PlanMay } from "../core/plan";
 import type { OrderDrawing } from "../draw";
 
 /** Raised when a message changes shape. A page and a worker of different versions do not talk: the page starts a fresh worker. */
@@ -23,6 +23,8 @@ export interface Questions {
   why: { readonly before: string; readonly after: string };
   /** The steps as a layered drawing, its text that many px high. */
   layout: { readonly text: number };
+  /** What one more of everything would buy: so many plans further with this run, or a new run. Nothing is added before the local date `from`. */
+  oneMore: { readonly run: number; readonly from: string; readonly plans: number };
   /** A better plan, rung by rung; every rung is answered. */
   search: { readonly rung: number };
 }
@@ -34,6 +36,7 @@ export interface Answers {
   may: { readonly may: PlanMay };
   why: { readonly why: Why };
   layout: { readonly drawing: OrderDrawing };
+  oneMore: { readonly table: OneMoreTable };
   search: { readonly plan: Plan };
 }
 

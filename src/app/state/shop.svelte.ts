@@ -1,7 +1,7 @@
 import type { Snippet } from "svelte";
 import { writtenId } from "../../core/base";
 import { duplicate } from "../../core/edit";
-import type { PlanMay } from "../../core/plan";
+import type { OneMoreTable, PlanMay } from "../../core/plan";
 import type { OrderDrawing } from "../../draw";
 import { Link } from "../../worker";
 import { Offline } from "../offline/offline.svelte";
@@ -163,6 +163,11 @@ export class Shop extends Papers {
   /** May one step be done before another, dates and people included? From the worker; null when it was overtaken. */
   async may(before: string, after: string): Promise<PlanMay | null> {
     return (await this.#link.ask("may", { document: this.desk.document }, { before, after }))?.may ?? null;
+  }
+
+  /** A portion of what one more of everything would buy; the same run goes on where it stopped. Null when it was overtaken or the worker is lost. */
+  async oneMore(document: unknown, run: number): Promise<OneMoreTable | null> {
+    return (await this.#link.ask("oneMore", { document }, { run, from: this.desk.today, plans: 12 }))?.table ?? null;
   }
 
   copiedSteps(count: number): void {

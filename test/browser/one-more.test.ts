@@ -1,0 +1,50 @@
+import { expect, inject, test } from "vitest";
+import { undoButton, withBrowser, words } from "./app";
+
+const app = withBrowser();
+
+test("what one more would buy is worked out when asked for, and put in as one change to undo", async () => {
+  const context = await app.context();
+  await context.clock.setFixedTime("2027-03-10T12:00:00Z");
+  const page = app.watch(await context.newPage());
+  await page.goto(inject("app"));
+  await page.getByRole("button", { name: /Garden wall/ }).click();
+  await page
+    .getByText(/^Finishe[sd] /)
+    .first()
+    .waitFor();
+  await page.getByRole("button", { name: "Next", exact: true }).click();
+  const panel = page.getByRole("region", { name: "What one more would buy" });
+  expect(await panel.getByRole("table").count()).toBe(0);
+  await panel.getByRole("button", { name: "work it out" }).click();
+  await panel.getByRole("progressbar").waitFor({ state: "detached" });
+  const row = panel.getByRole("row").filter({ hasText: "A day off for Nell and Sam" });
+  expect(await words(row)).toMatch(/it is worth five days \(one site day\)[\s\S]*A second buys nothing\./);
+  expect(await words(panel.getByRole("row").filter({ hasText: "One more tilting mixer" }))).toContain("Buys nothing.");
+  await row.getByRole("button", { name: "put it in the build" }).click();
+  await panel.getByText("The build has changed since this was worked out.").waitFor();
+  await panel.getByRole("button", { name: "work it out" }).click();
+  await panel.getByText("As it stands the finish is Mon 24 May, 14:15.").waitFor();
+  await undoButton(page).click();
+  await panel.getByRole("button", { name: "work it out" }).click();
+  await panel.getByText("As it stands the finish is Sat 29 May, 14:15.").waitFor();
+});
+
+test("it can be stopped, and what is there by then stays", async () => {
+  const context = await app.context();
+  await context.clock.setFixedTime("2027-01-10T12:00:00Z");
+  const page = app.watch(await context.newPage());
+  await page.goto(inject("app"));
+  await page.getByRole("button", { name: /Bank cellar/ }).click();
+  await page
+    .getByText(/^Finishe[sd] /)
+    .first()
+    .waitFor();
+  await page.getByRole("button", { name: "Next", exact: true }).click();
+  const panel = page.getByRole("region", { name: "What one more would buy" });
+  await panel.getByRole("button", { name: "work it out" }).click();
+  await panel.getByText(/^\d+ of \d+ plans made\.$/).waitFor();
+  await panel.getByRole("button", { name: "stop here" }).click();
+  await panel.getByRole("progressbar").waitFor({ state: "detached" });
+  expect(await words(panel)).toContain("As it stands the finish is");
+});
