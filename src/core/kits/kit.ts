@@ -72,6 +72,10 @@ export interface Offer {
   readonly place: string;
   /** The ground around it, which has to be clear of its own scaffold and braces before something is built around it; left out: nothing of the kind. */
   readonly clear?: string;
+  /** The hole in which it lies, open until earth goes back: whatever works at its foot gets at it there. Left out: it lies in none. */
+  readonly hole?: string;
+  /** The ground over it once earth is back: what bears on the ground there waits for that. Left out: nothing was dug. */
+  readonly firm?: string;
   /** What stands there and carries; "" where nothing does. */
   readonly piece: string;
   /** The step that pours it, and its pour; "" where it is not concrete. */

@@ -20,6 +20,7 @@ const sameStep: Readonly<Record<string, string>> = {
   "footing-photo": "pads-pictured",
   "footing-inspect": "pads-seen",
   "footing-place": "cast-pads",
+  "footing-fill-in": "fill-pits",
   "column-panels": "make-boards",
   "column-coat": "oil-boards",
   "column-set-faces": "stand-three",

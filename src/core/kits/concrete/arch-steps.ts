@@ -3,6 +3,7 @@ import { addLook, addWetCure } from "./after";
 import { type Arch, barsOf } from "./arch-members";
 import { massOfBars_kg } from "./mix";
 import { coatLasts } from "./stuff";
+import { firmOf } from "./top";
 
 const practice = "own guess";
 const checked = "Centering over people: have it checked by someone qualified, whatever the figures here say.";
@@ -33,7 +34,7 @@ export function addSteps(arch: Arch): readonly string[] {
     name: `Posts, beams and wedges of ${name}`,
     place: inside,
     work: given.hours("shore", m2, 2),
-    reaches: [...bring("posts"), ...on.flatMap(({ clear }) => (clear === undefined ? [] : [{ place: clear }]))],
+    reaches: [...bring("posts"), ...on.flatMap(({ clear }) => (clear === undefined ? [] : [{ place: clear }])), ...firmOf(on)],
     puts: [own("posts"), own("wedges")],
     leansOn: carried,
     needs: stuff.needs,

@@ -2,7 +2,7 @@ import type { KeyedOffer } from "../kit";
 import { type Making, once } from "../making";
 import { type Bars, massOfBars_kg } from "./mix";
 import { type addStuff, coatLasts } from "./stuff";
-import { addHead } from "./top";
+import { addHead, holesOf } from "./top";
 
 export interface Sizes {
   readonly number: number;
@@ -133,6 +133,7 @@ export function addOpenSteps(context: Context, stuff: ReturnType<typeof addStuff
   const steel = making.id("steel");
   const area_m2 = (2 * (sizes.long_mm + sizes.wide_mm) * sizes.high_mm) / 1e6;
   const stood = once(on.map(({ piece }) => piece)).map((piece) => ({ piece, once: { is: "24 h", from: "own guess" } }));
+  const holes = holesOf(on);
   const onBench = given.answers.choice("made") === "bench";
   making.add("steps", "panels", {
     name: `Make form panels of ${name}`,
@@ -163,7 +164,7 @@ export function addOpenSteps(context: Context, stuff: ReturnType<typeof addStuff
     name: `Tie bars of ${name}`,
     place: steel,
     work: given.hours("tie-bars", massOfBars_kg(barsOf(sizes, given.answers.yes("starters"))) / 100),
-    reaches: [{ place: steel }],
+    reaches: [{ place: steel }, ...holes],
     puts: [making.id("cage")],
     leansOn: stood,
     needs: [barsCome],
@@ -186,7 +187,7 @@ export function addOpenSteps(context: Context, stuff: ReturnType<typeof addStuff
     place: steel,
     work: given.hours("set-panel", area_m2 * (isHatch ? 1 : 0.75), 2),
     hands: 2,
-    reaches: [{ place: ground }, ...(onBench ? [{ place: ground, need: "unit", piece: making.id("faces") }] : [])],
+    reaches: [{ place: ground }, ...holes, ...(onBench ? [{ place: ground, need: "unit", piece: making.id("faces") }] : [])],
     puts: [making.id("faces"), making.id("braces")],
     leansOn: [{ piece: making.id("coated") }, ...stood],
     cautions: onBench ? [`The faces joined on the bench weigh about ${weight}: two people, and a strap until it is braced.`] : [],
@@ -202,7 +203,7 @@ export function addOpenSteps(context: Context, stuff: ReturnType<typeof addStuff
 }
 
 /** Last side, plumb, strip, scaffold down: each column by itself. */
-export function addClosedSteps({ making, sizes, isHatch, tall }: Context): void {
+export function addClosedSteps({ making, sizes, isHatch, tall, on }: Context): void {
   const { given } = making;
   const { name } = given;
   const ground = given.common("ground");
@@ -212,7 +213,7 @@ export function addClosedSteps({ making, sizes, isHatch, tall }: Context): void 
     place: making.id("steel"),
     work: isHatch ? given.hours("check", 0.5) : given.hours("close-panel", area_m2 * 0.5, 2),
     hands: isHatch ? 1 : 2,
-    reaches: [{ place: ground }],
+    reaches: [{ place: ground }, ...holesOf(on)],
     puts: [making.id("last")],
     leansOn: [{ piece: making.id("cage") }],
   });
@@ -230,7 +231,7 @@ export function addClosedSteps({ making, sizes, isHatch, tall }: Context): void 
     place: ground,
     work: given.hours("strip-panel", area_m2, 2),
     hands: 2,
-    reaches: [{ place: ground }],
+    reaches: [{ place: ground }, ...holesOf(on)],
     takes: [making.id("last"), making.id("faces"), making.id("braces")],
     notes: "Plastic wedges, no bar against the edges. Wrapped in plastic until the seventh day.",
   });

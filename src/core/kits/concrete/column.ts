@@ -7,6 +7,7 @@ import { addClosedSteps, addOpenSteps, addPieces, addPlaces, barsOf, type Contex
 import { addBarsDelivery, addLooks } from "./looks";
 import { addPour, burns, layer_mm, pourAsks, pourStep } from "./mix";
 import { addStuff, addTrial, formAsks, lumberOf } from "./stuff";
+import { firmUnder } from "./top";
 
 const asks: readonly Ask[] = [
   {
@@ -135,12 +136,14 @@ function offers(part: Part, answers: Answers): readonly Offer[] {
   const around = copiesOf(`${part.id}-around`, number);
   const heads = copiesOf(`${part.id}-head`, number);
   const pieces = copiesOf(`${part.id}-concrete`, number);
+  const on = answers.joins("on");
   return feet(answers).map((at, index) => ({
     kind: "top",
     part: part.id,
     name: number > 1 ? `${part.name} ${index + 1}` : part.name,
     place: heads[index] as string,
     clear: around[index] as string,
+    ...firmUnder(on[index]),
     piece: pieces[index] as string,
     pourStep: `${part.id}-place`,
     at_mm: { ...at, z: at.z + high_mm },

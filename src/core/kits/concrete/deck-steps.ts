@@ -3,6 +3,7 @@ import { addLook, addWetCure } from "./after";
 import { barsOf, type Deck } from "./deck-members";
 import { massOfBars_kg } from "./mix";
 import { coatLasts } from "./stuff";
+import { firmOf } from "./top";
 
 const overhead = "Shores and a deck over people: have them checked by someone qualified, whatever the figures here say.";
 
@@ -23,7 +24,7 @@ export function addSteps(deck: Deck): readonly string[] {
     place: below,
     work: given.hours("shore", area_m2, 2),
     hands: 2,
-    reaches: [...bring("shores"), ...deck.on.flatMap(({ clear }) => (clear === undefined ? [] : [{ place: clear }]))],
+    reaches: [...bring("shores"), ...deck.on.flatMap(({ clear }) => (clear === undefined ? [] : [{ place: clear }])), ...firmOf(deck.on)],
     puts: [own("shores")],
     leansOn: [...stuff.leansOn, ...carried],
     needs: stuff.needs,
@@ -56,7 +57,7 @@ export function addSteps(deck: Deck): readonly string[] {
       place: ground,
       work: given.hours("scaffold", round_m * Math.max(1, sizes.at_mm.z / 1000), 2),
       hands: 2,
-      reaches: [{ place: ground }],
+      reaches: [{ place: ground }, ...firmOf(deck.on)],
       puts: [own("scaffold")],
       leansOn: carried,
       cautions: ["Guards at 42 in (1.1 m) with a mid rail and toe boards. Ask your local rules."],

@@ -3,7 +3,8 @@ import { choiceAsk, countAsk, lengthAsk, placeAsks, wordAsk, yesAsk } from "../a
 import type { Answers, Ask, Given, Kit, Made, Offer } from "../kit";
 import { copiesOf, firstOf, Making } from "../making";
 import { edgeForm } from "./edge";
-import { addHole, barsOf, besides_mm, isBoarded, type Sizes, sizesOf } from "./footing-members";
+import { addFillIn, addOpenHole, isSunk, openWord } from "./footing-hole";
+import { addHole, barsOf, isBoarded, type Sizes, sizesOf } from "./footing-members";
 import { addBarsDelivery, addLooks } from "./looks";
 import { addPour, burns, layer_mm, massOfBars_kg, pourAsks, pourStep } from "./mix";
 
@@ -57,24 +58,12 @@ function make(given: Given): Made {
       level: -Math.round(deep_mm / 100),
       ways: [{ id: "above", name: "from above", passes: ["person", "arm", "hose", "unit"], through: ground }],
     });
-    if (boarded) {
-      making.add("places", "beside", {
-        name: `hole beside ${name}`,
-        level: -Math.round(deep_mm / 100),
-        layerOf: steel,
-        ways: [{ id: "above", name: "from above", passes: ["person", "unit"], through: ground }],
-      });
-    }
     making.add("pieces", "lines", { name: `lines of ${name}`, sort: "other" });
-    making.add("pieces", "hole", {
-      name: `hole for ${name}`,
-      sort: "hole",
-      makes: boarded ? [`${steel}.above`, `${beside}.above`] : [`${steel}.above`],
-    });
+    const open = addOpenHole(making, sizes);
+    making.add("pieces", "hole", { name: `hole for ${name}`, sort: "hole", makes: [`${steel}.above`, ...open] });
     if (boarded) making.add("pieces", "boards", { name: `boards of ${name}`, sort: "form", off: [{ place: beside }] });
     making.add("pieces", "cage", { name: `bars of ${name}`, sort: "other" });
     making.add("pieces", "concrete", { name: `concrete of ${name}`, sort: "concrete", fills: [steel] });
-    if (boarded) making.add("pieces", "fill", { name: `fill beside ${name}`, sort: "earth", fills: [beside] });
     addHole(making, sizes, lumber);
     making.add("steps", "tie", {
       name: `Tie bars of ${name}`,
@@ -144,26 +133,12 @@ function make(given: Given): Made {
   return finish(making, sizes);
 }
 
-/** Fill beside boards, the drawing, and what nobody has said. */
+/** Earth back, the drawing, and what nobody has said. */
 function finish(making: Making, sizes: Sizes): Made {
   const { given } = making;
   const { answers, name } = given;
   const { number, long_mm, wide_mm, thick_mm, deep_mm, boarded } = sizes;
-  if (boarded) {
-    const hole_m3 = ((long_mm + 2 * besides_mm) * (wide_mm + 2 * besides_mm) - long_mm * wide_mm) * (deep_mm / 1e9);
-    making.alike(number, "all", name, () => {
-      making.add("steps", "fill-in", {
-        name: `Fill beside ${name}`,
-        place: making.id("beside"),
-        work: given.hours("fill", hole_m3, 2),
-        hands: 2,
-        reaches: [{ place: given.common("ground") }],
-        puts: [making.id("fill")],
-        leansOn: [{ piece: making.id("concrete") }],
-        notes: "In layers of 8 in (200 mm), tamped, alike on all sides.",
-      });
-    });
-  }
+  making.alike(number, "all", name, () => addFillIn(making, sizes));
   copiesOf(making.id("concrete"), number).forEach((piece, index) => {
     const at = middleOf(answers, index);
     making.add("solids", number > 1 ? `solid-${index + 1}` : "solid", {
@@ -185,13 +160,18 @@ function finish(making: Making, sizes: Sizes): Made {
 }
 
 function offers(part: Part, answers: Answers): readonly Offer[] {
-  const { number, long_mm, wide_mm, thick_mm, deep_mm } = sizesOf(answers);
+  const sizes = sizesOf(answers);
+  const { number, long_mm, wide_mm, thick_mm, deep_mm } = sizes;
+  const nth = (word: string, index: number) => copiesOf(`${part.id}-${word}`, number)[index] as string;
+  const word = openWord(sizes);
   const places = copiesOf(`${part.id}-steel`, number);
   return copiesOf(`${part.id}-concrete`, number).map((piece, index) => ({
     kind: "bears",
     part: part.id,
     name: number > 1 ? `${part.name} ${index + 1}` : part.name,
     place: places[index] as string,
+    ...(word !== null && isSunk(sizes) ? { hole: nth(word, index) } : {}),
+    ...(word !== null ? { firm: nth("whole", index) } : {}),
     piece,
     pourStep: `${part.id}-place`,
     at_mm: { ...middleOf(answers, index), z: thick_mm - deep_mm },

@@ -1,6 +1,7 @@
 import { choiceAsk, lengthAsk, yesAsk } from "../asks";
 import type { Answers, Ask, Given, Kit, Made } from "../kit";
 import type { Making } from "../making";
+import { firmOf, holesOf } from "./top";
 import { isOneSided, wallAsks } from "./wall-asks";
 import { type Behind, makeWall, type WallMade, wallOffers } from "./wall-make";
 import { wallRates } from "./wall-rates";
@@ -87,6 +88,9 @@ function addCovers(making: Making, long_mm: number, high_mm: number): void {
   });
   const onWall = { piece: own("concrete"), once: { is: "7 d", from: "own guess" } };
   const back = own("back");
+  const on = answers.joins("on");
+  // Coats, drain and board go down to the footing: its hole is filled after them, and what lies behind the wall on top of that.
+  const holes = holesOf(on);
   making.add("places", "back", {
     name: `back of ${name}`,
     level: 0,
@@ -109,7 +113,7 @@ function addCovers(making: Making, long_mm: number, high_mm: number): void {
     name: `Patch ties on the back of ${name}`,
     place: back,
     work: given.hours("coating", m2 / 2),
-    reaches: [{ place: back }],
+    reaches: [{ place: back }, ...holes],
     puts: [own("patched")],
     leansOn: [{ piece: own("concrete"), once: { is: "24 h", from: "own guess" } }],
   });
@@ -118,7 +122,7 @@ function addCovers(making: Making, long_mm: number, high_mm: number): void {
     name: sheet ? `Sheet on the back of ${name}` : `Two coats on the back of ${name}`,
     place: back,
     work: sheet ? given.hours("membrane", m2) : given.hours("coating", 2 * m2),
-    reaches: [{ place: back }],
+    reaches: [{ place: back }, ...holes],
     puts: [own("coat-on")],
     leansOn: [onWall, { piece: own("patched") }],
     needs: [goods],
@@ -130,7 +134,7 @@ function addCovers(making: Making, long_mm: number, high_mm: number): void {
       place: own("drain"),
       work: given.hours("drain", m, 2),
       hands: 2,
-      reaches: [{ place: own("drain") }],
+      reaches: [{ place: own("drain") }, ...holes],
       puts: [own("pipe")],
       leansOn: [{ piece: own("coat-on") }],
       needs: [goods],
@@ -149,7 +153,7 @@ function addCovers(making: Making, long_mm: number, high_mm: number): void {
     name: `Board over the damp-proofing of ${name}`,
     place: back,
     work: given.hours("membrane", m2),
-    reaches: [{ place: back }],
+    reaches: [{ place: back }, ...holes],
     puts: [own("board")],
     leansOn: [{ piece: own("coat-on"), once: { is: "24 h", from: "own guess" } }],
     needs: [goods],
@@ -160,7 +164,7 @@ function addCovers(making: Making, long_mm: number, high_mm: number): void {
       place: own("drain"),
       work: given.hours("gravel", 0.1 * m, 2),
       hands: 2,
-      reaches: [{ place: own("drain"), need: "arm" }],
+      reaches: [{ place: own("drain"), need: "arm" }, ...holes],
       puts: [own("stone")],
       leansOn: [{ piece: own("pipe") }],
       needs: [goods],
@@ -172,7 +176,7 @@ function addCovers(making: Making, long_mm: number, high_mm: number): void {
     work: given.hours("fill", (m2 * answers.length_mm("room")) / 1000, 2),
     hands: 2,
     notAlone: true,
-    reaches: [{ place: given.common("ground") }],
+    reaches: [{ place: given.common("ground") }, ...firmOf(on)],
     puts: [own("earth")],
     leansOn: [{ piece: own("concrete") }, { piece: own("board") }, ...(drained ? [{ piece: own("stone") }] : [])],
     cautions: [

@@ -1,6 +1,6 @@
 import type { Part } from "../../build";
 import type { Offer } from "../kit";
-import type { Making } from "../making";
+import { type Making, once } from "../making";
 
 /** What one can do on concrete with a floor on top: build on it, walk on it, cast something in while it is a form. */
 export function topOffers(
@@ -15,6 +15,17 @@ export function topOffers(
     return { kind, part: part.id, name: part.name, pourStep, at_mm, size_mm, starters, ...open };
   });
 }
+
+/** The holes at the foot of what something stands on, to be got at while they are open. */
+export const holesOf = (on: readonly Offer[]): readonly { readonly place: string }[] =>
+  once(on.flatMap(({ hole }) => hole ?? [])).map((place) => ({ place }));
+
+/** Ground over what something stands on, to be stood on once it is filled. */
+export const firmOf = (on: readonly Offer[]): readonly { readonly place: string }[] =>
+  once(on.flatMap(({ firm }) => firm ?? [])).map((place) => ({ place }));
+
+/** What stands on something hands on the ground over that. */
+export const firmUnder = (on: Offer | undefined): Pick<Offer, "firm"> => (on?.firm === undefined ? {} : { firm: on.firm });
 
 /** The ground around something that stands, and its head, reached from a ladder. `around` as the place is called before its name. */
 export function addHead(making: Making, called: { readonly around: string }, high_mm: number, level: number, ground: string): void {

@@ -4,6 +4,7 @@ import { copiesOf, firstOf, Making } from "../making";
 import { addBarsDelivery, addLooks } from "./looks";
 import { addPour, burns, layer_mm, pourStep } from "./mix";
 import { addStuff, addTrial, lumberOf } from "./stuff";
+import { firmUnder } from "./top";
 import { type WallSizes, wallSizes } from "./wall-asks";
 import { wallForm } from "./wall-form";
 import { addPieces, addPlaces, barsOf, type Wall } from "./wall-members";
@@ -144,6 +145,7 @@ export function wallOffers(part: Part, answers: Answers, retains: boolean): read
       piece: ids("concrete")[index] as string,
       pourStep: `${part.id}-place`,
       clear: ids("around")[index] as string,
+      ...firmUnder(answers.joins("on")[0]),
       starters: answers.yes("starters"),
     };
     const top: Offer = {

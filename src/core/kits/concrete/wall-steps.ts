@@ -1,5 +1,6 @@
 import { massOfBars_kg } from "./mix";
 import { coatLasts } from "./stuff";
+import { holesOf } from "./top";
 import { barsOf, type Wall } from "./wall-members";
 
 const practice = "own guess";
@@ -46,7 +47,7 @@ export function addOpenSteps(wall: Wall): void {
       place: behind,
       work: given.hours("set-panel", face_m2, 2),
       hands: 2,
-      reaches: [{ place: behind }, { place: behind, need: "unit", piece: own("first") }, { place: ground }],
+      reaches: [{ place: behind }, { place: behind, need: "unit", piece: own("first") }, { place: ground }, ...holesOf(on)],
       puts: [own("first"), own("braces")],
       leansOn: [{ piece: own("coated") }, ...stood],
       cautions: ["Two people to a panel; each is braced before the next one comes."],
@@ -57,7 +58,7 @@ export function addOpenSteps(wall: Wall): void {
     place: steel,
     work: given.hours("tie-bars", massOfBars_kg(barsOf(sizes)) / 100, 2),
     hands: 2,
-    reaches: [{ place: steel }],
+    reaches: [{ place: steel }, ...holesOf(on)],
     puts: [own("cage")],
     leansOn: [...stood, ...(sizes.oneSided ? [] : [{ piece: own("first") }])],
     needs: [barsCome],
@@ -97,7 +98,7 @@ export function addOpenSteps(wall: Wall): void {
 }
 
 /** Close, plumb, strip, head: what follows the look at the bars. */
-export function addClosedSteps({ making, sizes, isHatch, tall, recess, behind }: Wall): void {
+export function addClosedSteps({ making, sizes, on, isHatch, tall, recess, behind }: Wall): void {
   const { given } = making;
   const { name } = given;
   const own = (word: string) => making.id(word);
@@ -109,7 +110,7 @@ export function addClosedSteps({ making, sizes, isHatch, tall, recess, behind }:
     place: own("steel"),
     work: given.hours("close-panel", face_m2 * (oneSided ? 1.6 : 1), 2),
     hands: 2,
-    reaches: [{ place: ground }, { place: ground, need: "unit", piece: own("last") }],
+    reaches: [{ place: ground }, { place: ground, need: "unit", piece: own("last") }, ...holesOf(on)],
     puts: oneSided ? [own("last"), own("braces")] : [own("last")],
     leansOn: [{ piece: own("cage") }, ...(oneSided ? [{ piece: own("coated") }] : [])],
     cautions: oneSided
@@ -140,7 +141,7 @@ export function addClosedSteps({ making, sizes, isHatch, tall, recess, behind }:
     place: ground,
     work: given.hours("strip-panel", face_m2 * (oneSided ? 1 : 2), 2),
     hands: 2,
-    reaches: [{ place: ground }, { place: behind }],
+    reaches: [{ place: ground }, { place: behind }, ...holesOf(on)],
     takes: [...(isHatch ? [own("hatch")] : []), own("last"), ...(oneSided ? [] : [own("first")]), own("braces")],
     notes: "Plastic wedges, no bar against the edges. Wrapped in plastic until the seventh day.",
   });

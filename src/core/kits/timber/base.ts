@@ -10,6 +10,8 @@ export interface Base {
   readonly place: string;
   /** Every place that must be got at, where it stands on several. */
   readonly places: readonly string[];
+  /** Holes at its foot that are still open: what sets its feet gets at them there. */
+  readonly holes: readonly { readonly place: string }[];
   /** Concrete under it; false: somebody else's, or the bare ground. */
   readonly stands: boolean;
   /** What leans on it does so once the concrete is strong enough to be walked on, drilled and loaded with timber. */
@@ -78,6 +80,7 @@ export function baseOf(given: Given, on: readonly KeyedOffer[] = standsOn(given.
   return {
     place: places[0] ?? ground,
     places: places.length > 0 ? places : [ground],
+    holes: unique(on.map(({ hole }) => hole ?? "")).map((place) => ({ place })),
     stands: lean.length > 0,
     lean,
     at_mm: middleOf(answers, on),
@@ -133,7 +136,7 @@ export function bolted(given: Given, base: Base, count: number, work: string): L
         place: work,
         work: given.hours("anchor", count, 2),
         hands: 2,
-        reaches: [{ place: work }],
+        reaches: [{ place: work }, ...base.holes],
         puts: [id("bolts")],
         leansOn: base.lean,
         materials: [`${count} anchors, as their sheet says`],

@@ -19,7 +19,7 @@ export function framedFloor(given: Given, base: Base): Lists {
         place: base.place,
         work: given.hours("floor", area_m2, 2),
         hands: 2,
-        reaches: base.places.map((place) => ({ place })),
+        reaches: [...base.places.map((place) => ({ place })), ...base.holes],
         puts: [id("joists")],
         leansOn: [{ piece: id("sills") }],
         needs: [id("floor-timber")],

@@ -11,7 +11,7 @@ function frame(given: Given, base: Base): Lists {
   const { answers, units } = given;
   const [long_mm, high_mm] = [answers.length_mm("long"), answers.length_mm("high")];
   const posts = postsOf(given);
-  const feet = [{ place: id("feet") }, ...base.places.slice(1).map((place) => ({ place }))];
+  const feet = [{ place: id("feet") }, ...base.places.slice(1).map((place) => ({ place })), ...base.holes];
   const bolts = base.stands ? [{ piece: id("bolts") }] : [];
   return {
     places: [
