@@ -8,6 +8,7 @@ import type { Bound } from "./bound";
 import { chainOf } from "./chain";
 import { clashFindings } from "./clashes";
 import { crowdOf } from "./crowd";
+import { engine } from "./engine";
 import { dateFindings, finding, historyFindings, needsFindings } from "./findings";
 import { asDone } from "./history";
 import { holdersOf } from "./holders";
@@ -23,9 +24,6 @@ import { bookingDates, deliveryDates } from "./supplies";
 import { turnsOf, withTurns } from "./turns";
 import { visitsOf, waitDates } from "./waits";
 import { windowFinding } from "./windows";
-
-/** Family of the engine: plans of one family are the same, byte for byte, for the same build and time zone data. */
-export const engine = "batterboard-1";
 
 /**
  * Dates for every step and delivery of a build, and why. Pure and deterministic. What cannot be planned comes back with a status and findings, and with
@@ -72,19 +70,17 @@ function datesBeside(build: Build, blocks: readonly Finding[]): readonly Finding
   return [...clashFindings(bound), ...(result.status === "infeasible" && !givenUp ? refuted(ordered) : [])];
 }
 
-function dated(ordered: Ordered, bound: Bound, clocks: Clocks, solution: Solution, early: Solution, before: readonly Finding[]): Plan {
+/** What holds each step and the chain are read where everything is as early as it can be; the dates are those in which what only waits is late. */
+function dated(ordered: Ordered, bound: Bound, clocks: Clocks, earlier: Solution, early: Solution, before: readonly Finding[]): Plan {
   const { build, access, problem } = bound;
   const steps = build.steps.length;
-  const order = byStart(problem, solution);
-  const stretches = Array.from({ length: problem.jobs }, (_, j) => stretchesOf(problem, solution, j));
-  const named = namesOf(build, clocks, order, stretches);
-  const turns = turnsOf(bound, solution, order, named);
-  const served = withTurns(problem, turns, problem.clocks.indexOf(clocks.elapsed));
-  const net = netOf(served);
-  const finish = lastOf(solution.finish, steps);
-  const late = latest(within(served, solution, steps, finish), net, never);
-  const held = holdersOf(bound, served, net, turns, solution, order, crowdOf(problem, solution, stretches));
-  const chain = chainOf(solution, held, steps);
+  const first = readingOf(bound, clocks, earlier);
+  const crowd = crowdOf(problem, earlier, first.stretches);
+  const held = holdersOf(bound, first.served, first.net, first.turns, earlier, first.order, crowd);
+  const chain = chainOf(earlier, held, steps);
+  const tail = tailOf(bound, first.served, first.net, earlier, first.late, held);
+  const reading = tail === null ? first : readingOf(bound, clocks, tail.solution);
+  const { solution, stretches, named, served, net, finish, late } = reading;
   const onChain = new Set(chain.map((link) => link.job));
   const deliveries = deliveryDates(bound, served, net, solution, late);
   const shown: Solution = { start: solution.start.slice(), finish: solution.finish.slice() };
@@ -101,7 +97,7 @@ function dated(ordered: Ordered, bound: Bound, clocks: Clocks, solution: Solutio
       latestStart: late.start[s]! as ElapsedMinute,
       latestFinish: late.finish[s]! as ElapsedMinute,
       slack: slackOf(problem, solution, late, s),
-      holder: held[s]!.holder,
+      holder: tail?.late.has(s) ? { kind: "on-purpose", job: tail.late.get(s)! } : held[s]!.holder,
       onChain: onChain.has(s),
       pieces: stretches[s]!,
       people: named.people[s]!.map((i) => personIds[i]!),
@@ -143,11 +139,6 @@ function dated(ordered: Ordered, bound: Bound, clocks: Clocks, solution: Solutio
     assumes: assumptionsOf(bound),
   };
   return { ...made, findings: [...before, ...handOvers(bound, named.short), ...dateFindings(bound, made)] };
-}
-
-/** The problem with every step due by the build's finish, and every delivery by then or, where it comes later still, when it comes. */
-function within(p: Problem, s: Solution, steps: number, finish: ElapsedMinute): Problem {
-  return { ...p, due: p.due.map((due, j) => Math.min(due, j < steps ? finish : Math.max(finish, s.finish[j]!))) };
 }
 
 /** Minutes on the step's own clock by which its finish can be later, everything that follows served in the plan's order. */
@@ -222,10 +213,4 @@ function assumptionsOf(bound: Bound): string[] {
   if (access.amounts.some((a) => pourOf(a.on) !== null)) out.push(siteAir(build).known ? "plan.strength-at-site" : "plan.strength-at-20");
   if (build.people.length === 0) out.push("plan.nobody-named");
   return out;
-}
-
-function lastOf(finish: Int32Array, count: number): ElapsedMinute {
-  let t = 0;
-  for (let j = 0; j < count; j++) if (finish[j]! > t && finish[j]! < never) t = finish[j]!;
-  return t as ElapsedMinute;
 }

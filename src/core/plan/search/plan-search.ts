@@ -1,0 +1,241 @@
+import type { ElapsedMinute } from "../../base";
+import type { Build, Served } from "../../build";
+import type { Clocks } from "../../clock";
+import { buildClocks } from "../../pour";
+import { earliest, netOf, type Problem, type Proof, proofOf, type Solution } from "../../schedule";
+import { asDone } from "../history";
+import { orderWithDates } from "../order";
+import type { Plan } from "../plan";
+import { plan } from "../plan-of";
+import { workedDays } from "../worked-days";
+import { turnedChoices } from "./chosen";
+import { boundByWaits, type FinishBound } from "./finish-bound";
+import { boundByHands } from "./hands-bound";
+import { anyOrder, hasChosen, lastOf, ofSteps } from "./relaxed";
+import { type Found, replayed, servedAs } from "./replay";
+import { shaken } from "./shaken";
+
+/** How far a search is taken, in units of work: a unit is a schedule made or a clash met. Only the plan at the end of one of these is a plan. */
+export const rungs = [1_000, 10_000, 100_000] as const;
+
+/** Units done in one go; after every fourth of them one of the search over all orders follows. */
+const portion = 20;
+const shares = 4;
+
+/** What a search can say at any time; all but `tried` and `bound` change at the end of a rung only. */
+export interface Sought {
+  readonly tried: number;
+  /** The rung reached; 0 before the first. */
+  readonly rung: number;
+  readonly done: boolean;
+  /** Finish of the plan as it is, and at the end of the rung; null where there is none. */
+  readonly finishWas: ElapsedMinute | null;
+  readonly finish: ElapsedMinute | null;
+  readonly bound: FinishBound | null;
+  /** Nothing finishes earlier: in whatever order, or in the order that was chosen; or nothing was shown. */
+  readonly proved: "any-order" | "this-order" | null;
+  /** Site days from the bound to the finish. */
+  readonly gap: number;
+}
+
+/** A search for an earlier finish of a build that goes on for as much work as it is given. Deterministic: where it pauses has no say in what it finds. */
+export class PlanSearch {
+  private readonly build: Build;
+  private readonly clocks: Clocks;
+  private readonly course: Generator<void, void>;
+  private readonly was: number | null = null;
+  private found: Found | null = null;
+  private ordered: Proof | null = null;
+  private relaxed: Proof | null = null;
+  private orderShown = false;
+  private bound: FinishBound | null = null;
+  private tried = 0;
+  private done = false;
+  private rung = 0;
+  /** As at the end of the last rung. */
+  private at: { readonly found: Found | null; readonly rung: number; readonly proved: Sought["proved"] } = {
+    found: null,
+    rung: 0,
+    proved: null,
+  };
+  private made: { readonly found: Found | null; readonly plan: Plan } | null = null;
+
+  constructor(private readonly written: Build) {
+    this.build = asDone(written);
+    this.clocks = buildClocks(this.build);
+    const now = orderWithDates(this.build, this.clocks);
+    const solution = now.result?.solution ?? null;
+    if (solution !== null) {
+      this.was = lastOf(solution.finish, this.build.steps.length);
+      this.found = { steps: [], ordered: now, solution, finish: this.was };
+      this.at = { found: this.found, rung: 0, proved: null };
+    }
+    this.course = this.run();
+  }
+
+  /** Goes on for about so many units, or until done. */
+  step(units: number): void {
+    const until = this.tried + units;
+    while (!this.done && this.tried < until) if (this.course.next().done === true) this.done = true;
+  }
+
+  sought(): Sought {
+    const finish = this.at.found?.finish ?? null;
+    const { bound } = this;
+    return {
+      tried: this.tried,
+      rung: this.rung,
+      done: this.done,
+      finishWas: this.was as ElapsedMinute | null,
+      finish: finish as ElapsedMinute | null,
+      bound,
+      proved: this.at.proved,
+      gap: finish === null || bound === null ? 0 : Math.max(0, workedDays(this.clocks, this.build.usual, bound.at, finish)),
+    };
+  }
+
+  /** What the build has to say to be planned as at the end of the last rung; null where that is how it is planned already. */
+  served(): Served | null {
+    const { found, rung } = this.at;
+    return found === null || found.steps.length === 0 ? null : servedAs(found.steps, rung);
+  }
+
+  /** The plan at the end of the last rung. */
+  plan(): Plan {
+    if (this.made === null || this.made.found !== this.at.found) {
+      const served = this.served();
+      this.made = { found: this.at.found, plan: plan(served === null ? this.written : { ...this.written, served }) };
+    }
+    return this.made.plan;
+  }
+
+  private *run(): Generator<void, void> {
+    if (this.found === null) return;
+    yield* this.earlier();
+    const rung = rungs.find((r) => r > this.rung);
+    if (rung !== undefined) this.settle(rung);
+  }
+
+  private *earlier(): Generator<void, void> {
+    const { build, clocks } = this;
+    const steps = build.steps.length;
+    const first = this.found!;
+    const over = ofSteps(anyOrder(first.ordered.bound!), steps);
+    this.boundFrom(over);
+    yield;
+    if (this.shown()) return;
+    const turning = turnedChoices(build, clocks, first.finish, plan(this.written));
+    for (let next = turning.next(); next.done !== true; ) {
+      this.tried++;
+      if (next.value !== null) this.found = next.value;
+      yield;
+      if (this.shown()) return;
+      next = next.value === null ? turning.next() : turning.next(this.planOf(next.value));
+    }
+    for (const found of shaken(this.found!.ordered.bound!.problem, steps, this.found!.solution)) {
+      this.tried++;
+      if (found !== null) this.take(found);
+      yield;
+      if (this.shown()) return;
+    }
+    let looked: Solution | null = null;
+    for (let turn = 0; !this.shown(); turn++) {
+      const oneOrder = this.ordered === null || !this.ordered.done;
+      const anyLeft = this.relaxed === null || !this.relaxed.done;
+      if (!oneOrder && !anyLeft) return;
+      if (oneOrder && (turn % shares !== 0 || turn === 0 || !anyLeft || !hasChosen(this.found!.ordered.bound!))) this.inOrder();
+      else {
+        this.relaxed ??= proofOf(over, this.found!.solution);
+        this.go(this.relaxed);
+        const { solution, bound } = this.relaxed.result();
+        this.raise(bound);
+        if (solution !== null && solution !== looked) {
+          looked = solution;
+          this.take(solution);
+        }
+      }
+      yield;
+      const rung = rungs.find((r) => r > this.rung);
+      if (rung === undefined) return;
+      if (this.tried >= rung) this.settle(rung);
+    }
+  }
+
+  /** A portion of the search in the order of the best plan so far. */
+  private inOrder(): void {
+    const { bound } = this.found!.ordered;
+    this.ordered ??= proofOf(ofSteps(bound!.problem, this.build.steps.length), this.found!.solution);
+    this.go(this.ordered);
+    if (!hasChosen(bound!)) this.raise(this.ordered.result().bound);
+    if (!this.ordered.done) return;
+    const { status, solution } = this.ordered.result();
+    const search = this.ordered;
+    if (solution !== null) this.take(solution);
+    this.orderShown =
+      search === this.ordered && status === "proved" && lastOf(solution!.finish, solution!.finish.length) >= this.found!.finish;
+  }
+
+  private go(search: Proof): void {
+    const before = search.clashes + search.schedules;
+    search.step(portion);
+    this.tried += Math.max(1, search.clashes + search.schedules - before);
+  }
+
+  /** Makes a plan of a schedule that is better than the best so far. */
+  private take(solution: Solution): void {
+    const now = this.found!;
+    if (lastOf(solution.finish, this.build.steps.length) >= now.finish) return;
+    const found = replayed(this.build, this.clocks, solution.start, now.ordered.access.order);
+    if (found === null || found.finish >= now.finish) return;
+    this.found = found;
+    if (this.ordered === null || sameOrder(now.ordered.bound!.problem, found.ordered.bound!.problem)) return;
+    this.ordered = null;
+    this.orderShown = false;
+  }
+
+  private settle(rung: number): void {
+    const solution = this.ordered?.result().solution ?? null;
+    if (solution !== null) this.take(solution);
+    this.rung = rung;
+    const proved = this.shown() ? "any-order" : this.orderShown ? "this-order" : null;
+    this.at = { found: this.found, rung: this.found === this.at.found ? this.at.rung : rung, proved };
+    // The search over all orders goes on from the best there is: it needs to find nothing later.
+    const over = this.relaxed?.result().solution ?? null;
+    if (over !== null && this.relaxed?.done === false && lastOf(over.finish, this.build.steps.length) > this.found!.finish)
+      this.relaxed = null;
+  }
+
+  private shown(): boolean {
+    return this.bound !== null && this.bound.at >= this.found!.finish;
+  }
+
+  private raise(at: number): void {
+    if (this.bound === null || at <= this.bound.at) return;
+    const beside = this.bound.by === "tries" ? this.bound.beside : this.bound;
+    this.bound = { by: "tries", at: at as ElapsedMinute, beside };
+  }
+
+  private boundFrom(over: Problem): void {
+    const net = netOf(over);
+    const early = earliest(over, net);
+    const { bound } = this.found!.ordered;
+    const waits = boundByWaits(bound!, over, early);
+    this.bound = waits;
+    if (this.shown()) return;
+    const hands = boundByHands(bound!, over, net, early, waits.at, this.found!.finish);
+    if (hands !== null) this.bound = hands;
+  }
+
+  private planOf(found: Found): Plan {
+    return plan({ ...this.written, served: servedAs(found.steps, 0) });
+  }
+}
+
+/** Whether two orders of one build bind alike: then what was learned of one holds for the other. */
+function sameOrder(a: Problem, b: Problem): boolean {
+  const rows = (p: Problem): string =>
+    [p.links.from, p.links.to, p.links.fromEnd, p.links.toEnd, p.links.least, p.links.most]
+      .map((list) => list.subarray(0, p.links.count).join())
+      .join("|");
+  return a.links.count === b.links.count && rows(a) === rows(b);
+}

@@ -1,0 +1,26 @@
+import type { Build, Served } from "../../build";
+import type { Clocks } from "../../clock";
+import type { Solution } from "../../schedule";
+import { engine } from "../engine";
+import { type Ordered, orderWithDates } from "../order";
+import { servedSteps } from "../served";
+import { lastOf } from "./relaxed";
+
+/** A plan that a search has come upon, as what a build has to say to be planned like that. */
+export interface Found {
+  readonly steps: readonly string[];
+  readonly ordered: Ordered;
+  readonly solution: Solution;
+  readonly finish: number;
+}
+
+export const servedAs = (steps: readonly string[], rung: number): Served => ({ engine, rung, steps });
+
+/** What comes of serving the steps of a build in the order in which they start here; null where that gives no dates. */
+export function replayed(build: Build, clocks: Clocks, start: Int32Array, order: Int32Array): Found | null {
+  const steps = servedSteps(build, start, order);
+  const ordered = orderWithDates({ ...build, served: servedAs(steps, 0) }, clocks);
+  const solution = ordered.result?.solution ?? null;
+  if (!ordered.served || solution === null) return null;
+  return { steps, ordered, solution, finish: lastOf(solution.finish, build.steps.length) };
+}
