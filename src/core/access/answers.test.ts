@@ -33,6 +33,14 @@ describe("why", () => {
     ]);
   });
 
+  test("through what must be, though a shorter way leads through what was chosen", () => {
+    const either = ["2 h", "1 h"].map((least) => ({ name: least, waits: [{ from: "a", to: "b", least }] }));
+    const steps = [step("a"), step("x", { after: ["a"] }), step("b", { after: ["x"] })];
+    const { build: rough } = smallCase({ steps, choices: [{ id: "c", either }] });
+    const answer = why(rough, access(rough), 0, 2);
+    expect([answer.verdict, linksOf(answer)]).toEqual(["must", ["wait(a x a>x)", "wait(x b x>b)"]]);
+  });
+
   test("what was only chosen is called so", () => {
     const answer = ask("look", "close");
     expect([answer.verdict, linksOf(answer)]).toEqual(["chosen", ["closes(look close face cage.north sight)"]]);

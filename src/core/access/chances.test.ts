@@ -59,6 +59,21 @@ describe("what comes before a closing", () => {
     expect(closing).toEqual({ piece: "gravel", step: "fill", before: ["dig work must"], forGood: true });
   });
 
+  test("each of several, once, however often it gets in", () => {
+    const through = (id: string) => place(id, { id: "side", passes: ["person"], through: "trench" });
+    const [closing] = told({
+      places: [place("trench"), through("pit"), through("shaft")],
+      pieces: [{ id: "gate", closes: ["trench.door"] }],
+      steps: [
+        step("shut", { puts: ["gate"] }),
+        step("dig", { reaches: [{ place: "pit" }, { place: "trench" }, { place: "trench", need: "sight" }] }),
+        step("sink", { reaches: [{ place: "shaft" }] }),
+        step("line", { reaches: [{ place: "shaft" }, { place: "pit" }] }),
+      ],
+    });
+    expect(closing?.before).toEqual(["dig work must", "sink work must", "line work must"]);
+  });
+
   test("a pour is work like any other; what only holds the piece is not there", () => {
     const closings = told({
       places: [place("trench")],

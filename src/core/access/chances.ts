@@ -50,7 +50,8 @@ export function lastChances(build: Build, result: Access): readonly Closing[] {
     list.sort((a, b) => (turn[a.step] as number) - (turn[b.step] as number));
     return { piece: p, step: up, before: list, forGood: down < 0 && goesAfter === null };
   });
-  return closings.sort((a, b) => (turn[a.step] as number) - (turn[b.step] as number) || a.piece - b.piece);
+  // Pieces of one step stay in the document's order.
+  return closings.sort((a, b) => (turn[a.step] as number) - (turn[b.step] as number));
 }
 
 const none: readonly never[] = [];

@@ -105,6 +105,18 @@ describe("order and times together", () => {
     ]);
   });
 
+  test("of two that share what a step takes both are told", () => {
+    const over = { notBefore: (s: number) => (s === 0 ? 0 : null), deadline: (s: number) => (s === 0 ? 30 : null) };
+    const late = ask(
+      { steps: [step("a"), step("b", { after: ["a"] })], waits: [wait("w", "a", "b", { fromEnd: "start", most: "30 min" })] },
+      over,
+    );
+    expect([...(late as unknown[])].sort()).toEqual([
+      ["access.late", ["work(a)", "not-before(a)", "deadline(a)"]],
+      ["access.late", ["work(a)", "wait(a b a>b)", "wait(a b w)"]],
+    ]);
+  });
+
   test("ways that lead through each other in a ring say nothing of time", () => {
     const partial = {
       places: [

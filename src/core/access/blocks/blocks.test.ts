@@ -34,6 +34,14 @@ describe("blocks", () => {
     expect(small({ places: [place("pit", { id: "slit", passes: ["sight"] })], steps: many }).blocks).toHaveLength(mostBlocks);
   });
 
+  test("two that share what a piece does are both told: only what was asked or written is set aside", () => {
+    const steps = [step("up", { puts: ["p"], after: ["down", "x"] }), step("down", { takes: ["p"] }), step("x", { after: ["down"] })];
+    expect([...small({ pieces: [{ id: "p" }], steps }).blocks].sort()).toEqual([
+      ["up-down(up down p)", "wait(down up down>up)"],
+      ["up-down(up down p)", "wait(x up x>up)", "wait(down x down>x)"],
+    ]);
+  });
+
   test("of several sets the one left by trying facts, then reaches, then links, from the end of the document", () => {
     const steps = [step("a", { after: ["c"] }), step("b", { after: ["a"] }), step("c", { after: ["b", "a"] })];
     expect(small({ steps }).blocks).toEqual([["wait(c a c>a)", "wait(a b a>b)", "wait(b c b>c)"]]);

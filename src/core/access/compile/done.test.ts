@@ -41,6 +41,46 @@ describe("what is done comes before what is not", () => {
   });
 });
 
+describe("nothing is asked any more of what is done", () => {
+  const [ticked, open] = [done("2027-03-06"), {}];
+  const blockedUnless = (partial: (over: object) => Parameters<typeof small>[0], codes: string[], order: string) => {
+    expect(small(partial(open)).codes).toEqual(codes);
+    const after = small(partial(ticked));
+    expect([after.codes, after.order]).toEqual([[], order]);
+  };
+
+  test("what holds a piece when it is put up", () => {
+    const pieces = [{ id: "wall", heldBy: [["prop"]] }, { id: "prop" }];
+    blockedUnless((over) => ({ pieces, steps: [step("up", { puts: ["wall"], ...over }), step("next")] }), ["access.held"], "up next");
+  });
+
+  test("what holds it when a holder is taken down", () => {
+    const pieces = [
+      { id: "wall", fromStart: true, heldBy: [["prop"]] },
+      { id: "prop", fromStart: true },
+    ];
+    blockedUnless((over) => ({ pieces, steps: [step("away", { takes: ["prop"], ...over }), step("next")] }), ["access.held"], "away next");
+  });
+
+  test("that an inspection comes before what fills its place, so it may look once that is dug out", () => {
+    const partial = (over: object) => ({
+      places: [place("pit")],
+      pieces: [{ id: "gravel", fills: ["pit"] }],
+      steps: [
+        step("fill", { puts: ["gravel"], ...over }),
+        step("dig", { takes: ["gravel"] }),
+        step("look", { sort: "inspection", reaches: [{ place: "pit", need: "sight" }], holdPoint: { places: ["pit"] }, after: ["fill"] }),
+      ],
+    });
+    blockedUnless(partial, ["access.hold-point"], "fill dig look");
+  });
+
+  test("that a piece was put up before it was taken down", () => {
+    const steps = (over: object) => [step("up", { puts: ["deck"], after: ["down"] }), step("down", { takes: ["deck"], ...over })];
+    blockedUnless((over) => ({ pieces: [{ id: "deck" }], steps: steps(over) }), ["access.ring"], "down up");
+  });
+});
+
 test("a tick is taken back, once a step, and then the build can be built", () => {
   const steps = [step("a", done("2027-03-06")), step("b", { reaches: [{ place: "cage" }] })];
   const one = smallCase({

@@ -1,5 +1,5 @@
 import { describe, expect, test } from "vitest";
-import { small, step } from "../../../../test/fixtures/small";
+import { place, small, step } from "../../../../test/fixtures/small";
 
 const steps = [step("a"), step("b"), step("c")];
 const wait = (over: object) => ({ id: "w", from: "a", to: "b", why: "so", ...over });
@@ -125,6 +125,32 @@ describe("choices", () => {
       ],
     });
     expect(rows).toEqual(["a < b: choice(a b joint) must", "a + 1 h < c: choice(a c other) chosen"]);
+  });
+
+  test("what every alternative leads to is no open question of its own", () => {
+    const { rows, result } = small({
+      places: [place("cage")],
+      pieces: [{ id: "panel", closes: ["cage.door"] }],
+      steps: [
+        step("set", { puts: ["panel"] }),
+        step("strip", { takes: ["panel"] }),
+        step("tie", { reaches: [{ place: "cage" }] }),
+        step("x"),
+        step("y"),
+      ],
+      choices: either(
+        [
+          { from: "tie", to: "x" },
+          { from: "x", to: "set" },
+        ],
+        [
+          { from: "tie", to: "y" },
+          { from: "y", to: "set" },
+        ],
+      ),
+    });
+    expect(rows[0]).toBe("tie < set: closes(tie set panel cage.door person) must redundant");
+    expect(result.choices.map(({ statement }) => result.statements[statement]?.rule)).toEqual(["choice"]);
   });
 
   test("neither can be", () => {
