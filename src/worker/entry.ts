@@ -5,6 +5,7 @@ import { apply } from "../core/edit";
 import { asDone, asDoneAfter, type Plan, plan, planMay, withEffects } from "../core/plan";
 import { oneMore } from "./one-more";
 import type { Answers, Ask, Question, Questions } from "./protocol";
+import { search } from "./search";
 import { Server } from "./server";
 
 interface Read {
@@ -50,8 +51,7 @@ const answers: { readonly [Q in Question]: (read: Read, more: Questions[Q]) => A
   },
   why: ({ build, plan }, { before, after }: Questions["why"]) => ({ why: why(build, plan().access, at(build, before), at(build, after)) }),
   oneMore: ({ build, edited }, asked: Questions["oneMore"]) => ({ table: oneMore(build, edited, asked) }),
-  // The engine has one rung: its plan is the answer, and no better one follows.
-  search: (read) => ({ plan: read.plan() }),
+  search: ({ build }, asked: Questions["search"]) => search(build, asked, () => performance.now()),
   // The packages that lay it out are as large as all the rest: a plan does not wait for them.
   layout: async ({ build, plan }, { text }: Questions["layout"]) => {
     const { orderDrawing } = await import("./layout");

@@ -1,10 +1,11 @@
 import type { Why } from "../core/access";
 import type { DocumentEdit, Finding } from "../core/base";
-import type { OneMoreTable, Plan, PlanMay } from "../core/plan";
+import type { Served } from "../core/build";
+import type { OneMoreTable, Plan, PlanMay, Sought } from "../core/plan";
 import type { OrderDrawing } from "../draw";
 
 /** Raised when a message changes shape. A page and a worker of different versions do not talk: the page starts a fresh worker. */
-export const protocolVersion = 1;
+export const protocolVersion = 2;
 
 /** What is asked about: the whole document, or what changed since a revision that the worker has. */
 export type About = { readonly build: unknown } | { readonly base: number; readonly change: readonly DocumentEdit[] };
@@ -25,8 +26,8 @@ export interface Questions {
   layout: { readonly text: number };
   /** What one more of everything would buy: so many plans further with this run, or a new run. Nothing is added before the local date `from`. */
   oneMore: { readonly run: number; readonly from: string; readonly plans: number };
-  /** A better plan, rung by rung; every rung is answered. */
-  search: { readonly rung: number };
+  /** An earlier finish: a portion further towards rung `upTo`. Plans up to rung `seen` are there already. */
+  search: { readonly seen: number; readonly upTo: number };
 }
 
 export interface Answers {
@@ -37,7 +38,8 @@ export interface Answers {
   why: { readonly why: Why };
   layout: { readonly drawing: OrderDrawing };
   oneMore: { readonly table: OneMoreTable };
-  search: { readonly plan: Plan };
+  /** `served`: what the document would say for that plan; null where the plan as it is stays the best. */
+  search: { readonly sought: Sought; readonly served: Served | null; readonly plan: Plan | null };
 }
 
 export type Question = keyof Questions;
@@ -55,7 +57,7 @@ interface Head<Q extends Question> {
   readonly protocol: number;
   readonly revision: number;
   readonly ask: Q;
-  /** Step of the search that this answer stands at; 0 for all else. */
+  /** Rung of the search that this answer stands at; 0 for all else. */
   readonly rung: number;
   /** No more answers follow for this revision. */
   readonly done: boolean;

@@ -66,7 +66,7 @@ export class Server<Read> {
         protocol: protocolVersion,
         revision: ask.revision,
         ask: question,
-        rung: "rung" in ask.with ? ask.with.rung : 0,
+        rung: 0,
         done: true,
       };
       const last = this.#read;
@@ -74,7 +74,10 @@ export class Server<Read> {
       this.#read = known;
       const { read } = known;
       if (read === null) this.#options.reply({ ...head, refused: "document" } as Reply);
-      else this.#options.reply({ ...head, answer: await this.#options.answer(question, read, ask.with) } as Reply);
+      else {
+        const answer = await this.#options.answer(question, read, ask.with);
+        this.#options.reply({ ...head, rung: "sought" in answer ? answer.sought.rung : 0, answer } as Reply);
+      }
       break;
     }
   }

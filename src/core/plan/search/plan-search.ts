@@ -50,8 +50,9 @@ export class PlanSearch {
   private orderShown = false;
   private bound: FinishBound | null = null;
   private tried = 0;
-  private done = false;
-  private rung = 0;
+  done = false;
+  /** The rung reached; 0 before the first. */
+  rung = 0;
   /** As at the end of the last rung. */
   private at: { readonly found: Found | null; readonly rung: number; readonly proved: Sought["proved"] } = {
     found: null,
