@@ -1,5 +1,5 @@
 import { type Problem, proofOf, type Result } from "../../../src/core/schedule";
-import { firstPasses } from "./heuristic";
+import { populationSearch } from "./heuristic";
 
 /** What was asked for on the command line. */
 export interface Asked {
@@ -34,7 +34,7 @@ export function run(p: Problem, asked: Asked): Outcome {
   const from = now();
   const seconds = (): number => now() - from;
   if (asked.mode === "heuristic") {
-    const r = firstPasses(p, { schedules: asked.schedules, seed: asked.seed });
+    const r = populationSearch(p, { schedules: asked.schedules, seed: asked.seed });
     return { status: r.status, start: r.solution?.start ?? null, bound: r.bound, schedules: r.work, conflicts: 0, seconds: seconds() };
   }
   const search = proofOf(p);

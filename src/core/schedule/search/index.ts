@@ -1,0 +1,1 @@
+export { type Asked, type Search, searchOf } from "./search";

@@ -1,0 +1,30 @@
+/** A schedule in a population, in the time of the reading that goes next: starts, ends, and the jobs by start. */
+export interface Member {
+  finish: number;
+  readonly start: Int32Array;
+  readonly end: Int32Array;
+  readonly list: Int32Array;
+}
+
+export function memberOf(jobs: number): Member {
+  return { finish: Number.MAX_SAFE_INTEGER, start: new Int32Array(jobs), end: new Int32Array(jobs), list: new Int32Array(jobs) };
+}
+
+/** What a population needs to know of a problem. */
+export interface Ground {
+  readonly jobs: number;
+  /** 2 where a schedule can be made from the end too, so that every pass pushes the jobs of the last to the other side; else 1. */
+  readonly turns: 1 | 2;
+  /** By job: how much of all there is it takes while it lasts. */
+  readonly weight: Int32Array;
+  /** By job: its latest start as far as waits say, and the jobs that go after it, packed. */
+  readonly late: Int32Array;
+  readonly afterAt: Int32Array;
+  readonly after: Int32Array;
+  /** Makes a schedule along a list, as turn `turn` does, and writes it into a member as the next turn reads it. */
+  pass(turn: number, list: Int32Array, into: Member): void;
+  /** The starts, in minutes, of what turn `turn` made; null where they may not be a schedule. */
+  starts(turn: number, m: Member): Int32Array | null;
+  /** The finish of what a turn made, in minutes. */
+  finish(m: Member): number;
+}
