@@ -85,7 +85,7 @@ export interface Piece {
   readonly uses: readonly StockUse[];
   readonly size_mm: { readonly long: number; readonly wide: number; readonly thick: number } | null;
   readonly mass_kg: number | null;
-  /** concrete, earth, form, shore, brace, scaffold, hole, cover, other: for drawing and cautions only. */
+  /** concrete, earth, form, shore, brace, scaffold, hole, cover, other: for drawing and cautions; a hole is not dug weeks before it is needed. */
   readonly sort: string;
   readonly from: Source | null;
   readonly group: Membership | null;
