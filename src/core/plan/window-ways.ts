@@ -1,12 +1,12 @@
 import { type ElapsedMinute, never, type WayOut } from "../base";
-import { earliest, netOf, type Problem, type WitnessPart } from "../schedule";
+import { earliest, type NetworkPart, netOf, type Problem } from "../schedule";
 import type { Bound, DateOf } from "./bound";
 
 /**
  * Ways out of dates that cannot hold: each single change is made to the whole network and kept only when the network then has times. A date is moved to
  * the first day on which it works; a wait that somebody wrote is dropped.
  */
-export function windowWaysOut(bound: Bound, witness: readonly WitnessPart[]): WayOut[] {
+export function windowWaysOut(bound: Bound, witness: readonly NetworkPart[]): WayOut[] {
   const out: WayOut[] = [];
   const tried = new Set<string>();
   for (const part of witness) {
@@ -20,7 +20,7 @@ export function windowWaysOut(bound: Bound, witness: readonly WitnessPart[]): Wa
   return out;
 }
 
-function dropped(bound: Bound, part: Extract<WitnessPart, { readonly kind: "link" }>): WayOut | null {
+function dropped(bound: Bound, part: Extract<NetworkPart, { readonly kind: "link" }>): WayOut | null {
   const row = bound.row[part.link]!;
   if (row < 0) return null;
   const { id } = bound.access.statements[bound.access.arcs.reason[row]!]!;

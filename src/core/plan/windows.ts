@@ -1,5 +1,5 @@
 import type { Finding, Statement } from "../base";
-import type { WitnessPart } from "../schedule";
+import type { NetworkPart } from "../schedule";
 import type { Bound } from "./bound";
 import { windowWaysOut } from "./window-ways";
 
@@ -7,7 +7,7 @@ import { windowWaysOut } from "./window-ways";
  * A witness of the scheduler as a finding, in the builder's own terms, with ways out that were tried. `refused` more orders were tried when this one rests
  * on a precedence that was only chosen; dates refuted every one of them in some such way.
  */
-export function windowFinding(bound: Bound, witness: readonly WitnessPart[], refused: number): Finding {
+export function windowFinding(bound: Bound, witness: readonly NetworkPart[], refused: number): Finding {
   const { build } = bound;
   const steps = build.steps.length;
   const lone = witness.length === 1 ? witness[0]! : null;
@@ -32,14 +32,14 @@ export function windowFinding(bound: Bound, witness: readonly WitnessPart[], ref
 }
 
 /** The step at which a builder would look: the first with a date, else the one that a longest wait counts from; -1: none. */
-function placeOf(bound: Bound, witness: readonly WitnessPart[]): number {
+function placeOf(bound: Bound, witness: readonly NetworkPart[]): number {
   const steps = bound.build.steps.length;
   for (const part of witness) if (part.kind !== "link" && part.kind !== "job" && part.job < steps) return part.job;
   for (const part of witness) if (part.kind === "link" && part.side === "most") return bound.problem.links.from[part.link]!;
   return -1;
 }
 
-function statementOf(bound: Bound, part: WitnessPart): Statement {
+function statementOf(bound: Bound, part: NetworkPart): Statement {
   const { build, access, clocks, problem } = bound;
   const steps = build.steps.length;
   const named = (job: number): { step?: string; id?: string } =>

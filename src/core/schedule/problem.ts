@@ -84,8 +84,11 @@ export interface Result {
   /** No plan can finish before this. */
   readonly bound: ElapsedMinute;
   readonly work: number;
-  /** When infeasible without people and stock: links, releases, dues and fixed dates that cannot hold together; remove any one and the rest can. */
-  readonly witness: readonly WitnessPart[];
+  /**
+   * When infeasible without people and stock: links, releases, dues and fixed dates that cannot hold together; remove any one and the rest can. Empty when
+   * it takes capacities or stocks to be infeasible: then `refusalOf` finds such parts.
+   */
+  readonly witness: readonly NetworkPart[];
   /** When not found: the job for which the last pass had no time, and what it lacked. */
   readonly stuck: Stuck | null;
 }
@@ -95,6 +98,10 @@ export interface Stuck {
   readonly of: { readonly kind: "calendar" | "due" } | { readonly kind: "capacity" | "stock" | "link"; readonly index: number };
 }
 
-export type WitnessPart =
+/** A side of a link; a job's length on its clock (without it, the job takes any time at any hour), or one of its dates. */
+export type NetworkPart =
   | { readonly kind: "link"; readonly link: number; readonly side: "least" | "most" }
   | { readonly kind: "job" | "release" | "due" | "fixed"; readonly job: number };
+
+/** What may take part in making a problem infeasible: of capacities and stocks, each as a whole. */
+export type WitnessPart = NetworkPart | { readonly kind: "capacity" | "stock"; readonly index: number };

@@ -1,12 +1,12 @@
-import { type Clock, type ElapsedMinute, never, notEver } from "../base";
 import { type Earliest, earliest, type Net, netOf } from "./network";
-import type { Links, Problem, WitnessPart } from "./problem";
+import type { NetworkPart, Problem, WitnessPart } from "./problem";
+import { problemOfParts } from "./reduced";
 
 /**
  * Why the times of a network cannot hold together: parts of which none can be left out. Starts from what moved the broken job, drops what can go
  * (lengths of work first, then dates, then waits, each from the back), and keeps a part only when the rest can hold without it.
  */
-export function witness(p: Problem, net: Net, failed: Earliest): WitnessPart[] {
+export function witness(p: Problem, net: Net, failed: Earliest): NetworkPart[] {
   const parts = causes(p, net, failed);
   let kept = parts;
   for (let size = kept.length >> 1; size >= 1; size >>= 1) {
@@ -20,11 +20,11 @@ export function witness(p: Problem, net: Net, failed: Earliest): WitnessPart[] {
 }
 
 /** Everything that took part in moving the broken job, in the order in which it is tried to be dropped. */
-function causes(p: Problem, net: Net, failed: Earliest): WitnessPart[] {
+function causes(p: Problem, net: Net, failed: Earliest): NetworkPart[] {
   const seen = new Uint8Array(p.jobs);
   const todo = [failed.broken];
   seen[failed.broken] = 1;
-  const parts: WitnessPart[] = [];
+  const parts: NetworkPart[] = [];
   const visit = (job: number): void => {
     if (seen[job] === 0) {
       seen[job] = 1;
@@ -52,83 +52,19 @@ function causes(p: Problem, net: Net, failed: Earliest): WitnessPart[] {
   return parts.sort((a, b) => weight(b) - weight(a) || place(b) - place(a));
 }
 
-function weight(part: WitnessPart): number {
+function weight(part: NetworkPart): number {
   return part.kind === "link" ? 0 : part.kind === "job" ? 2 : 1;
 }
 
-function place(part: WitnessPart): number {
+function place(part: NetworkPart): number {
   return part.kind === "link" ? 2 * part.link + (part.side === "most" ? 1 : 0) : part.job;
 }
 
-/** True when the parts alone, on the same clocks, already have no times. A job whose length is not among them takes none, at any minute. */
+/** True when the links and dates among the parts alone, on the same clocks, already have no times. A job whose length is not among them takes any time. */
 export function cannotHold(p: Problem, parts: readonly WitnessPart[]): boolean {
-  const row = new Map<number, number>();
-  const jobs: number[] = [];
-  const rowOf = (job: number): number => {
-    const known = row.get(job);
-    if (known !== undefined) return known;
-    row.set(job, jobs.length);
-    jobs.push(job);
-    return jobs.length - 1;
-  };
-  const sides = new Map<number, { least: boolean; most: boolean }>();
-  for (const part of parts) {
-    if (part.kind !== "link") rowOf(part.job);
-    else {
-      rowOf(p.links.from[part.link]!);
-      rowOf(p.links.to[part.link]!);
-      const both = sides.get(part.link) ?? { least: false, most: false };
-      both[part.side] = true;
-      sides.set(part.link, both);
-    }
-  }
-  const n = jobs.length;
-  const sub = {
-    ...p,
-    jobs: n,
-    clocks: [...p.clocks, elapsed],
-    clock: new Int32Array(n).fill(p.clocks.length),
-    amount: new Int32Array(n),
-    unbroken: new Uint8Array(n),
-    release: new Int32Array(n),
-    due: new Int32Array(n).fill(never),
-    fixed: new Int32Array(n).fill(-1),
-    links: linksOf(p.links, sides, row),
-  };
-  for (const part of parts) {
-    if (part.kind === "link") continue;
-    const r = rowOf(part.job);
-    if (part.kind === "job") {
-      sub.clock[r] = p.clock[part.job]!;
-      sub.amount[r] = p.amount[part.job]!;
-      sub.unbroken[r] = p.unbroken[part.job]!;
-    } else sub[part.kind][r] = p[part.kind][part.job]!;
-  }
-  return earliest(sub, netOf(sub)).broken >= 0;
+  const rest = problemOfParts(
+    p,
+    parts.filter((part) => part.kind !== "capacity" && part.kind !== "stock"),
+  );
+  return earliest(rest, netOf(rest)).broken >= 0;
 }
-
-function linksOf(all: Links, sides: ReadonlyMap<number, { least: boolean; most: boolean }>, row: ReadonlyMap<number, number>): Links {
-  const rows = [...sides];
-  return {
-    count: rows.length,
-    from: Int32Array.from(rows, ([l]) => row.get(all.from[l]!)!),
-    to: Int32Array.from(rows, ([l]) => row.get(all.to[l]!)!),
-    fromEnd: Uint8Array.from(rows, ([l]) => all.fromEnd[l]!),
-    toEnd: Uint8Array.from(rows, ([l]) => all.toEnd[l]!),
-    clock: Int32Array.from(rows, ([l]) => all.clock[l]!),
-    least: Int32Array.from(rows, ([l, side]) => (side.least ? all.least[l]! : -1)),
-    most: Int32Array.from(rows, ([l, side]) => (side.most ? all.most[l]! : -1)),
-  };
-}
-
-/** Plain minutes, for jobs whose own length is left out. */
-const elapsed: Clock = {
-  id: "elapsed",
-  reading: (t) => t,
-  advance: (t, amount) => Math.min(t + amount, never) as ElapsedMinute,
-  retreat: (t, amount) => Math.max(t - amount, notEver) as ElapsedMinute,
-  limit: (t, amount) => Math.min(t + amount, never) as ElapsedMinute,
-  unlimit: (t, amount) => Math.max(t - amount, notEver) as ElapsedMinute,
-  begin: (t) => t,
-  runEnd: () => never,
-};

@@ -1,1 +1,2 @@
 export { type Proof, proofOf } from "./proof";
+export { type Refusal, refusalOf } from "./refusal";

@@ -1,0 +1,111 @@
+import type { Problem, WitnessPart } from "../problem";
+import { problemOfParts } from "../reduced";
+import { solve } from "../solve";
+import { verify } from "../verify";
+import { proofOf } from "./proof";
+
+/** A search for the parts of a problem that already make it infeasible, which goes on for as much work as it is given. */
+export interface Refusal {
+  readonly done: boolean;
+  /** Clashes and schedules so far, one more for every set of parts that was tried. */
+  readonly work: number;
+  step(units: number): void;
+  /** Parts that cannot hold together. `minimal`: without any one of them the others can, and that has been shown. */
+  result(): { readonly parts: readonly WitnessPart[]; readonly minimal: boolean };
+}
+
+/** Clashes after which a set of parts counts as undecided and nothing of it is dropped. */
+const mostClashes = 5000;
+const portion = 50;
+
+/**
+ * Why a problem that a proof found infeasible is so: lengths, dates, sides of links, capacities and stocks of which none can be left out. Parts are dropped in
+ * ever smaller lots (stocks and capacities first, then lengths, dates, waits, each from the back) while a proof says that the rest still cannot be. Where a
+ * proof takes more than `most` clashes the parts stay, and the set may not be minimal.
+ */
+export function refusalOf(p: Problem, most = mostClashes): Refusal {
+  let parts = partsOf(p);
+  let done = false;
+  let minimal = true;
+  let work = 0;
+
+  /** Whether the rest cannot be; null: not decided in time. Pauses where work was done. */
+  function* cannotBe(rest: readonly WitnessPart[]): Generator<void, boolean | null> {
+    const q = problemOfParts(p, rest);
+    work++;
+    yield;
+    if (q.jobs === 0) return false;
+    const made = solve(q);
+    work += made.work;
+    if (made.status === "infeasible") return true;
+    const { solution } = made;
+    if (solution?.finish.every((f) => f <= q.horizon) && verify(q, solution).length === 0) return false;
+    const search = proofOf(q, null);
+    while (!search.done && search.clashes < most) {
+      const before = search.clashes + search.schedules;
+      search.step(portion);
+      work += search.clashes + search.schedules - before;
+      if (search.result().solution !== null) return false;
+      yield;
+    }
+    return search.done ? search.result().status === "infeasible" : null;
+  }
+
+  function* shrink(): Generator<void, void> {
+    for (let size = Math.max(1, parts.length >> 1); size >= 1; size >>= 1) {
+      for (let from = 0; from < parts.length && parts.length > 1; ) {
+        const rest = [...parts.slice(0, from), ...parts.slice(from + size)];
+        const verdict = yield* cannotBe(rest);
+        if (verdict === true) parts = rest;
+        else {
+          if (verdict === null && size === 1) minimal = false;
+          from += size;
+        }
+      }
+    }
+  }
+
+  const run = shrink();
+  return {
+    get done() {
+      return done;
+    },
+    get work() {
+      return work;
+    },
+    step(units) {
+      const until = work + units;
+      while (!done && work < until) done = run.next().done === true;
+    },
+    result: () => ({ parts: [...parts].sort((a, b) => weight(a) - weight(b) || place(a) - place(b)), minimal: done && minimal }),
+  };
+}
+
+/** Everything a problem says, in the order in which it is tried to be dropped. */
+function partsOf(p: Problem): WitnessPart[] {
+  const parts: WitnessPart[] = [];
+  p.stocks.forEach((_, index) => void parts.push({ kind: "stock", index }));
+  p.capacities.forEach((_, index) => void parts.push({ kind: "capacity", index }));
+  for (let job = 0; job < p.jobs; job++) {
+    parts.push({ kind: "job", job });
+    if (p.release[job]! > 0) parts.push({ kind: "release", job });
+    if (p.due[job]! < p.horizon) parts.push({ kind: "due", job });
+    if (p.fixed[job]! >= 0) parts.push({ kind: "fixed", job });
+  }
+  for (let link = 0; link < p.links.count; link++) {
+    if (p.links.least[link]! >= 0) parts.push({ kind: "link", link, side: "least" });
+    if (p.links.most[link]! >= 0) parts.push({ kind: "link", link, side: "most" });
+  }
+  return parts.sort((a, b) => weight(b) - weight(a) || place(b) - place(a));
+}
+
+const weights = { link: 0, release: 1, due: 1, fixed: 1, job: 2, capacity: 3, stock: 4 } as const;
+
+function weight(part: WitnessPart): number {
+  return weights[part.kind];
+}
+
+function place(part: WitnessPart): number {
+  if (part.kind === "link") return 2 * part.link + (part.side === "most" ? 1 : 0);
+  return "index" in part ? part.index : part.job;
+}
