@@ -1,3 +1,4 @@
+import type { Range } from "../base";
 import type { Answer, Answers, Ask, Offer } from "./kit";
 
 /** What any ask may have beside its kind. */
@@ -8,7 +9,15 @@ interface More {
 }
 
 /** A length: usual in both systems, and the range in mm. */
-export const lengthAsk = (key: string, label: string, us: string, metric: string, least: number, most: number, more: More = {}): Ask => ({
+export const lengthAsk = (
+  key: string,
+  label: string,
+  us: string,
+  metric: string,
+  least: number,
+  most: number,
+  more: More & { within_mm?: (answers: Answers) => Range } = {},
+): Ask => ({
   key,
   label,
   kind: "length",

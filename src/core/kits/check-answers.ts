@@ -1,7 +1,7 @@
 import { type DetailValue, type Finding, isWithin, nearest, parseSigned } from "../base";
 import type { Answer } from "../build";
 import { type AnswerContext, choicesOf, readAnswers, usualAnswer } from "./answers";
-import type { Ask, Kit, RawAnswers } from "./kit";
+import type { Answers, Ask, Kit, RawAnswers } from "./kit";
 import { type RateName, rates } from "./rates";
 
 /** Findings of answers, with the keys of their detail; `asked` is the ask's label. The sentences stand in words. */
@@ -33,9 +33,14 @@ export const answerFinding = <C extends AnswerCode>(code: C, key: string, detail
 
 const shown = (value: Answer): string => (Array.isArray(value) ? value.join(", ") : String(value)).slice(0, 60);
 
-function checkFigure(ask: Ask & { readonly kind: "length" | "number" }, value: Answer, { units }: AnswerContext): Finding | null {
+function checkFigure(
+  ask: Ask & { readonly kind: "length" | "number" },
+  value: Answer,
+  { units }: AnswerContext,
+  answers: Answers,
+): Finding | null {
   const asked = ask.label;
-  const range = ask.kind === "length" ? ask.range_mm : ask.range;
+  const range = ask.kind === "length" ? (ask.within_mm?.(answers) ?? ask.range_mm) : ask.range;
   const like = ask.kind === "length" ? ask.usual[units] : String(ask.usual);
   const figure = ask.kind === "length" ? (typeof value === "string" ? parseSigned("length", value) : null) : value;
   if (typeof figure !== "number" || !Number.isFinite(figure))
@@ -61,7 +66,7 @@ function checkJoins(ask: Ask & { readonly kind: "joins" }, value: Answer | undef
   return value.length > ask.most ? answerFinding("kit.joins-many", ask.key, { asked, there: value.length, most: ask.most }) : null;
 }
 
-function checkOne(ask: Ask, value: Answer | undefined, context: AnswerContext): Finding | null {
+function checkOne(ask: Ask, value: Answer | undefined, context: AnswerContext, answers: Answers): Finding | null {
   if (ask.kind === "joins") return checkJoins(ask, value, context);
   if (value === undefined) return null;
   const asked = ask.label;
@@ -69,7 +74,7 @@ function checkOne(ask: Ask, value: Answer | undefined, context: AnswerContext): 
   switch (ask.kind) {
     case "length":
     case "number":
-      return checkFigure(ask, value, context);
+      return checkFigure(ask, value, context, answers);
     case "choice":
     case "several": {
       const chosen = Array.isArray(value) ? value : [value];
@@ -99,7 +104,7 @@ export function faultsOfAnswers(kit: Kit, raw: RawAnswers, context: AnswerContex
   const answers = readAnswers(kit, raw, context);
   const own = kit.asks.flatMap((ask) => {
     if (ask.when && !ask.when(answers)) return [];
-    return checkOne(ask, Object.hasOwn(raw, ask.key) ? raw[ask.key] : undefined, context) ?? [];
+    return checkOne(ask, Object.hasOwn(raw, ask.key) ? raw[ask.key] : undefined, context, answers) ?? [];
   });
   const keys = kit.asks.map(({ key }) => key);
   const others = Object.entries(raw).flatMap(([key, value]) => {

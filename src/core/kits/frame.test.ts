@@ -114,20 +114,20 @@ describe("answering again", () => {
         value: (find(document, "groups", "column-all") as unknown as { members: string[] }).members.filter((id) => id !== "column-roughen"),
       },
     ]).document;
-    const changed = again(document, "column", { high: "9 ft", lumber: "salvaged" });
+    const changed = again(document, "column", { measured: "foot", high: "9 ft 2 in", lumber: "salvaged" });
     expect(find(changed, "steps", "column-tie")?.hands).toBe(2);
     expect(find(changed, "steps", "column-roughen")).toBeUndefined();
     expect(find(changed, "steps", "column-pick")).toBeDefined();
     expect(find(changed, "deliveries", "column-lumber-comes")).toBeUndefined();
-    expect(JSON.stringify(find(changed, "pours", "column-pour"))).toContain('"high":"9 ft"');
+    expect(JSON.stringify(find(changed, "pours", "column-pour"))).toContain('"high":"9 ft 2 in"');
     lookAt(changed);
   });
 
   test("what stands on it follows", () => {
     const document = builtFrom("us", porch);
     const z = (of: unknown) => (find(of, "solids", "slab-solid") as unknown as { at: { z: string } }).at.z;
-    const changed = again(document, "column", { high: "9 ft 8 in" });
-    expect([z(document), z(changed)]).toEqual(["6 ft 2 in", "8 ft 2 in"]);
+    const changed = again(document, "column", { head: "8 ft 2 in" });
+    expect([z(document), z(changed)]).toEqual(["7 ft 6 in", "8 ft 2 in"]);
     lookAt(changed);
   });
 });
@@ -151,6 +151,7 @@ describe("what is asked and what is not known", () => {
   test("answers that cannot be read are named one by one and count as usual", () => {
     const document = builtFrom("us", porch.slice(0, 1));
     const wrong: RawAnswers = {
+      measured: "foot",
       high: "tall",
       long: "9 ft",
       open: "door",
@@ -174,7 +175,7 @@ describe("what is asked and what is not known", () => {
       ].sort(),
     );
     const usual = putIn(document, "column", "Column", {});
-    expect(putIn(document, "column", "Column", { high: "tall", open: "door" }).part.answers).toEqual(usual.part.answers);
+    expect(putIn(document, "column", "Column", { head: "tall", open: "door" }).part.answers).toEqual(usual.part.answers);
     expect(checkAnswers(document, "no-kit", {})[0]?.code).toBe("kit.unknown");
     expect(checkAnswers(emptyBuild("us"), "column", {})[0]?.code).toBe("kit.joins-few");
   });

@@ -22,7 +22,13 @@ interface Asked {
 
 /** One question of a kit. Every question has an answer that is usual, so that a kit can be put in with none given. */
 export type Ask =
-  | (Asked & { readonly kind: "length"; readonly usual: Usual; readonly range_mm: Range })
+  | (Asked & {
+      readonly kind: "length";
+      readonly usual: Usual;
+      readonly range_mm: Range;
+      /** The part of the range that is left by other answers. */
+      readonly within_mm?: (answers: Answers) => Range;
+    })
   | (Asked & { readonly kind: "amount"; readonly usual: string })
   | (Asked & { readonly kind: "number"; readonly usual: number; readonly range: Range; readonly unit?: string })
   | (Asked & { readonly kind: "choice"; readonly usual: string; readonly options: readonly Option[] })

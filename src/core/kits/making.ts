@@ -27,6 +27,18 @@ export class Making {
     return formatLength(length_mm, this.given.units);
   }
 
+  /** The length at or under (over) one that a builder lays out: on the half inch or 10 mm. */
+  onTape_mm(length_mm: number, way: "down" | "up"): number {
+    const grid_mm = this.either(12.7, 10);
+    const count = length_mm / grid_mm;
+    return (way === "down" ? Math.floor(count + 1e-6) : Math.ceil(count - 1e-6)) * grid_mm;
+  }
+
+  /** A length that is laid out or cut, as the build writes it: on the half inch or 10 mm, to the side that is safe. */
+  laid(length_mm: number, way: "down" | "up"): string {
+    return this.mm(this.onTape_mm(length_mm, way));
+  }
+
   /** One of a figure's two faces. */
   either<T>(us: T, metric: T): T {
     return this.given.units === "us" ? us : metric;

@@ -4,6 +4,8 @@ const said: Readonly<Record<string, string>> = {
   frost: "How deep it must go. Frost depth is the building office's to say.",
   bars: "Which bars it must have. Those written are a guess: ask whoever designs it, a licensed engineer where people stand under or on it.",
   structure: "Whether its size carries what stands on it. Ask a licensed engineer; the building office may want the calculation.",
+  headroom:
+    "Whether its headroom will do: under 7 ft (2.1 m) is left below it, and so much is usual where people walk (common practice, no source). Ask the building office, or make what carries it higher.",
   tipping:
     "Whether it stays level: what it stands on is in one line, and a load at its edge may tip it. Ask a licensed engineer, or stand it on more.",
   soffit: "What shows that it carries itself, before shores or props go: a test of its strength, or the word of whoever answers for it.",

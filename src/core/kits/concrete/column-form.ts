@@ -1,5 +1,5 @@
 import type { Making } from "../making";
-import { bandAcross, beamOf, fullHead, heights_in, type Lumber, lumber } from "./lay";
+import { bandAcross, beamOf, fullHead, heights_in, type Lumber, lumber, onTape_in } from "./lay";
 
 /** From light to heavy: battens laid flat or on edge, their spacing, and the bands. */
 const designs = [
@@ -38,9 +38,9 @@ export function brace(
   const size = Math.hypot(rise_mm, run_mm) > 1700 ? "4x4" : "2x4";
   return {
     stuff: lumber(size, from),
-    spacing: making.mm(spacing_mm),
-    run: making.mm(run_mm),
-    rise: making.mm(rise_mm),
+    spacing: making.laid(spacing_mm, "down"),
+    run: making.laid(run_mm, "up"),
+    rise: making.laid(rise_mm, "up"),
     lands,
     foot: { name: "ground screw, or two stakes", carries, from: "own guess" },
   };
@@ -53,7 +53,7 @@ export function columnForm(making: Making, { side_mm, high_mm, perimeter_mm }: C
   const bolts = making.either(bolt.us, bolt.metric);
   const step_in = making.either(0.5, 10 / 25.4);
   const tried = designs.map((design) => {
-    const every_in = Math.min(design.every_in, plySpan_in(diagram.most_psf));
+    const every_in = onTape_in(making, Math.min(design.every_in, plySpan_in(diagram.most_psf)));
     const up = { ...beamOf(design.batten, 1, from), spacing_mm: every_in * 25.4 };
     const band = beamOf(design.band, design.pieces, from);
     const across = bandAcross(band, side_in, ply_in + up.section.deep_in, bolts.lb);

@@ -14,7 +14,10 @@ export interface Sizes {
 /** From here up one stands on something to fill it and to work on its head (common practice, no source). */
 export const scaffoldFrom_mm = 1500;
 /** As deep as an arm gets from the top (26 in, measured on people by nobody here: common practice). */
-export const armDepth_mm = 650;
+const armDepth_mm = 650;
+
+/** The same as the build writes it. */
+export const armDepth = (making: Making): string => making.either("26 in", "650 mm");
 
 /**
  * What gets in from the top. Whoever looks at bars sees their foot, cover and spacers too: from the top of what is higher than an arm reaches, with its last side on, nobody does.
@@ -61,7 +64,13 @@ export function addPlaces({ making, sizes, isHatch, on }: Context): void {
   const sides = isHatch
     ? [
         { id: "sides", name: "its sides", passes: ["person", "arm", "sight"], through: ground },
-        { id: "hatch", name: "the clean-out at the foot", passes: ["hand", "arm", "sight"], depth: making.mm(400), through: ground },
+        {
+          id: "hatch",
+          name: "the clean-out at the foot",
+          passes: ["hand", "arm", "sight"],
+          depth: making.laid(400, "down"),
+          through: ground,
+        },
       ]
     : [
         { id: "last-side", name: "the side left open", passes: ["person", "arm", "sight"], through: ground },
@@ -72,7 +81,7 @@ export function addPlaces({ making, sizes, isHatch, on }: Context): void {
     level,
     ways: [
       ...sides,
-      { id: "top", name: "from the top", passes: topPasses(isHatch, sizes.high_mm), depth: making.mm(armDepth_mm), through: ground },
+      { id: "top", name: "from the top", passes: topPasses(isHatch, sizes.high_mm), depth: armDepth(making), through: ground },
     ],
   });
   addHead(making, { around: "ground around" }, sizes.high_mm, level, ground);
@@ -196,7 +205,7 @@ export function addOpenSteps(context: Context, stuff: ReturnType<typeof addStuff
     name: `Seal corners and foot of ${name}`,
     place: steel,
     work: given.hours("seal", (4 * sizes.high_mm + 2 * (sizes.long_mm + sizes.wide_mm)) / 1000),
-    reaches: [{ place: steel, need: "arm", depth: making.mm(isHatch ? 400 : sizes.high_mm - 50) }],
+    reaches: [{ place: steel, need: "arm", depth: isHatch ? making.laid(400, "down") : making.laid(sizes.high_mm - 50, "up") }],
     leansOn: [{ piece: making.id("faces") }],
     notes: isHatch ? "The foot by the clean-out; the corners as the faces are joined." : "Down to the foot by the side left open.",
   });

@@ -1,45 +1,13 @@
 import type { Part } from "../../build";
-import { choiceAsk, lengthAsk, severalAsk, wordAsk, yesAsk } from "../asks";
-import type { Answers, Ask, Given, KeyedOffer, Kit, Made, Offer } from "../kit";
+import type { Answers, Given, KeyedOffer, Kit, Made, Offer } from "../kit";
 import { copiesOf, firstOf, Making } from "../making";
+import { columnAsks, sizesOf } from "./column-asks";
 import { columnForm } from "./column-form";
-import { addClosedSteps, addOpenSteps, addPieces, addPlaces, barsOf, type Context, type Sizes, scaffoldFrom_mm } from "./column-members";
+import { addClosedSteps, addOpenSteps, addPieces, addPlaces, barsOf, type Context, scaffoldFrom_mm } from "./column-members";
 import { addBarsDelivery, addLooks } from "./looks";
-import { addPour, burns, layer_mm, pourAsks, pourStep } from "./mix";
-import { addStuff, addTrial, formAsks, lumberOf } from "./stuff";
+import { addPour, burns, layer_mm, pourStep } from "./mix";
+import { addStuff, addTrial, lumberOf } from "./stuff";
 import { firmUnder } from "./top";
-
-const asks: readonly Ask[] = [
-  {
-    key: "on",
-    label: "What they stand on",
-    help: "One column on each.",
-    kind: "joins",
-    offers: ["bears"],
-    least: 1,
-    most: 12,
-  },
-  lengthAsk("long", "Long", "10 in", "250 mm", 150, 750),
-  lengthAsk("wide", "Wide", "10 in", "250 mm", 150, 750),
-  lengthAsk("high", "High above what it stands on", "7 ft 8 in", "2.3 m", 400, 3700),
-  severalAsk("visible", "Faces that stay visible", { front: "front", back: "back", left: "left", right: "right" }),
-  choiceAsk("open", "How one gets to bars and joints at the foot", {
-    face: "one face is left off until the bars were seen",
-    hatch: "a clean-out at the foot",
-  }),
-  choiceAsk("made", "The form is put together", { bench: "on the bench, three faces as one", place: "where it stands, face by face" }),
-  ...formAsks,
-  yesAsk("starters", "Starter bars or bolts stand out of the head", true),
-  ...pourAsks,
-  wordAsk("sized", "Who says that columns of this size carry what comes on them"),
-];
-
-const sizesOf = (answers: Answers): Sizes => ({
-  number: Math.max(1, answers.joins("on").length),
-  long_mm: answers.length_mm("long"),
-  wide_mm: answers.length_mm("wide"),
-  high_mm: answers.length_mm("high"),
-});
 
 /** Where each stands: the middle of what it is on. */
 const feet = (answers: Answers): readonly KeyedOffer["at_mm"][] => {
@@ -158,7 +126,7 @@ export const column: Kit = {
   name: "Column",
   what: "Columns on footings: bars, a form with one side open until they were seen, bands, pour, strip.",
   group: "concrete",
-  asks,
+  asks: columnAsks,
   rates: [
     "panel",
     "coat",

@@ -1,11 +1,11 @@
 import type { Making } from "../making";
 import { brace } from "./column-form";
-import { type Lumber, lumber } from "./lay";
+import { type Lumber, lumber, onTape_in } from "./lay";
 
 /** A plank under a shore: longer ones of salvaged lumber bend more over weak ground than they may. */
-const sill_in = 18;
+const us_sill_in = 18;
 /** What one 9 1/4 in wide may bring on ground of 1,500 psf, lb: the weaker classes of ground (IRC R401.4.1, from memory). A guess: somebody looks at it. */
-const sill_lb = (1500 * sill_in * 9.25) / 144;
+const sillCarries_lb = (long_in: number): number => (1500 * long_in * 9.25) / 144;
 /** Over two spans and more a stringer, and a shore under it, gets up to a quarter more than its share (coefficients of the form handbooks). */
 const through = 1.25 * 1.25;
 
@@ -32,12 +32,13 @@ const leastShore_mm = 300;
 /** Deck for concrete so deep: joists at 12 in, stringers of two 2x6, 4x4 shores so close that a plank under each brings no more on weak ground than it carries. */
 export function deckForm(making: Making, { deep_mm, under_mm, sheathing, buggies = false }: DeckSize, from: Lumber): DeckDesign {
   const load_psf = Math.max(buggies ? 125 : 100, (150 * deep_mm) / 304.8 + 12 + (buggies ? 75 : 50));
-  const grid_in = making.either(3, 75 / 25.4);
+  const grid_in = making.either(3, 50 / 25.4);
   const salvaged = from === "salvaged";
-  const joists_in = deep_mm > 200 || salvaged ? 9 : 12;
+  const joists_in = onTape_in(making, deep_mm > 200 || salvaged ? 9 : 12);
+  const sill_in = making.either(us_sill_in, 450 / 25.4);
   // Two 2x6 over a span of 3 ft, less where the lumber is of no known grade or the slab is thick; then what the sill allows.
   const stringers_in = Math.min(salvaged ? 30 : 36, Math.sqrt(9 * 144 * (250 / load_psf)));
-  const bySill_in = (sill_lb / (through * load_psf * (stringers_in / 12))) * 12;
+  const bySill_in = (sillCarries_lb(sill_in) / (through * load_psf * (stringers_in / 12))) * 12;
   const shores_in = Math.max(12, Math.floor(Math.min(bySill_in, salvaged ? 24 : 33) / grid_in) * grid_in);
   const wide_in = Math.max(12, Math.floor(stringers_in / grid_in) * grid_in);
   const shore_mm = Math.max(leastShore_mm, under_mm - aboveAndBelow_mm);
@@ -50,8 +51,8 @@ export function deckForm(making: Making, { deep_mm, under_mm, sheathing, buggies
     shores: {
       stuff: lumber("4x4", from),
       spacing: making.mm(shores_in * 25.4),
-      high: making.mm(shore_mm),
-      unbraced: making.mm(braced ? Math.ceil(shore_mm / 2 / 50) * 50 : shore_mm),
+      high: making.laid(shore_mm, "up"),
+      unbraced: making.laid(braced ? shore_mm / 2 : shore_mm, "up"),
     },
     mudsills: {
       long: making.mm(sill_in * 25.4),

@@ -1,5 +1,5 @@
 import { describe, expect, test } from "vitest";
-import { holds, mostCarried, type Put } from "../../../../test/fixtures/kits/kit-check";
+import { builtFrom, holds, mostCarried, type Put } from "../../../../test/fixtures/kits/kit-check";
 import { apply } from "../../edit";
 import { putIn } from "..";
 
@@ -38,7 +38,7 @@ describe.each(["us", "metric"] as const)("a slab on a deck in %s", (units) => {
       for (const high of ["900 mm", "7 ft 8 in", "11 ft"]) {
         const most = mostCarried(units, [
           ["footing", "Footing"],
-          ["column", "Column", { high }],
+          ["column", "Column", { measured: "foot", high }],
           ["deck-slab", "Slab", { thick, lumber, long: "20 ft", wide: "16 ft", wayWide: "24 in", wayHigh: "20 in", buggies: true }],
         ]);
         expect(most, `${lumber} ${high}`).toBeLessThanOrEqual(100);
@@ -64,4 +64,22 @@ test("on heads in one line it is not known whether it tips, until somebody says 
   };
   expect(unknownOf({})).toContain("tipping");
   expect(unknownOf({ sized: "engineer" })).not.toContain("tipping");
+});
+
+test("the usual columns leave 7 ft clear under it, though their footings lie in the ground; less is remarked", () => {
+  const soffitAnd = (column: Readonly<Record<string, string>>) => {
+    const document = builtFrom("us", [
+      ["footing", "Footing", { deep: "42 in" }],
+      ["column", "Column", column],
+    ]);
+    const { edits, unknown } = putIn(document, "deck-slab", "Slab", {});
+    const { solids } = apply(document, edits).document as {
+      readonly solids: readonly { readonly id: string; readonly at: { readonly z: string } }[];
+    };
+    return [solids.find(({ id }) => id === "slab-solid")?.at.z, unknown.some(({ code }) => code === "headroom")];
+  };
+  expect(soffitAnd({})).toEqual(["7 ft 6 in", false]);
+  expect(soffitAnd({ head: "7 ft" })).toEqual(["7 ft", false]);
+  expect(soffitAnd({ head: "6 ft 6 in" })).toEqual(["6 ft 6 in", true]);
+  expect(soffitAnd({ measured: "foot", high: "9 ft" })).toEqual(["6 ft 6 in", true]);
 });

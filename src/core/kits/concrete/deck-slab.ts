@@ -58,6 +58,9 @@ function sizesOf(answers: Answers): Sizes {
   };
 }
 
+/** Clear height that people walk under at ease, 7 ft (common practice, no source); what is lower than 4 ft nobody means to walk under. */
+const headroom_mm = 2133.6;
+const walksFrom_mm = 1219.2;
 /** Guards are usual, and often law, from this drop up (30 in, IRC R312.1, from memory). */
 const guardFrom_mm = 760;
 
@@ -136,6 +139,7 @@ function make(given: Given): Made {
     making.unknown("structure");
     if (standsInLine(on, long_mm, wide_mm)) making.unknown("tipping");
   }
+  if (at_mm.z > walksFrom_mm && at_mm.z < headroom_mm - 1) making.unknown("headroom");
   making.unknown("shore-ground");
   making.unknown("soffit");
   return making.made();

@@ -28,8 +28,9 @@ export function edgeForm(making: Making, high_mm: number, salvaged = false): obj
   const byStake_mm = (by.kN / thrust_kN_m) * 1000;
   // The lowest board under full head, 1.5 in thick: bending of the weakest salvaged lumber rules, about 24 in at 300 mm and less in proportion to the root of the head.
   const byBoard_mm = (salvaged ? 430 : 560) * Math.sqrt(300 / Math.max(high_mm, 60));
-  const grid_mm = making.either(25.4, 25);
-  const spacing_mm = Math.max(4 * grid_mm, Math.floor(Math.min(byStake_mm, byBoard_mm, 914) / grid_mm) * grid_mm);
+  const grid_mm = making.either(25.4, 10);
+  const least_mm = making.either(101.6, 100);
+  const spacing_mm = Math.max(least_mm, Math.floor(Math.min(byStake_mm, byBoard_mm, 914) / grid_mm) * grid_mm);
   return {
     kind: "edge",
     boards: salvaged ? { size, salvaged: true } : { size, grade: "SPF No 2" },

@@ -13,6 +13,7 @@ import {
   stretches,
   unknownSalvaged,
 } from "../../concrete";
+import type { Making } from "../making";
 
 /** As forms are judged: l/360 and 1/16 in. */
 export const sags: readonly Sag[] = [
@@ -33,6 +34,9 @@ export function fullHead(high_mm: number): Diagram {
 /** Lumber as the document writes it. */
 export const lumber = (size: string, from: Lumber, more: object = {}): object =>
   from === "salvaged" ? { size, salvaged: true, ...more } : { size, grade, ...more };
+
+/** A spacing that a builder lays out, no wider than this: on the half inch or 10 mm. */
+export const onTape_in = (making: Making, spacing_in: number): number => making.onTape_mm(spacing_in * 25.4, "down") / 25.4;
 
 export interface Beam {
   readonly section: Section;
@@ -103,7 +107,7 @@ export function heights_in(layout: Layout): readonly number[] | null {
     const found = layoutBy(diagram, {
       of100: (line) => across(line * share),
       gap_in: (psf) => gap * longest_in(psf),
-      first_in: first_in * low,
+      first_in: Math.max(step_in, Math.floor((first_in * low) / step_in + 1e-6) * step_in),
       widest_in,
       step_in,
     });

@@ -88,13 +88,13 @@ const writtenBars = (making: Making, bars: Bars): object => ({
   name: bars.name,
   size: bars.size,
   number: bars.number,
-  long: making.mm(bars.long_mm),
-  ...(bars.spacing_mm === undefined ? {} : { spacing: making.mm(bars.spacing_mm) }),
+  long: making.laid(bars.long_mm, "down"),
+  ...(bars.spacing_mm === undefined ? {} : { spacing: making.laid(bars.spacing_mm, "down") }),
   yield: making.either("60 ksi", "500 MPa"),
   cover: making.mm(bars.cover_mm),
   exposure: bars.exposure,
   ...(bars.sort === undefined ? {} : { sort: bars.sort }),
-  ...(bars.supported_mm === undefined ? {} : { supported: making.mm(bars.supported_mm) }),
+  ...(bars.supported_mm === undefined ? {} : { supported: making.laid(bars.supported_mm, "down") }),
   from: barsFrom(making.given.answers),
 });
 

@@ -26,7 +26,7 @@ describe.each(["us", "metric"] as const)("piers in %s", (units) => {
     ]);
     const columns = holds(units, [
       ["pier", "Piers", { above: "0 in" }],
-      ["column", "Columns", { high: "4 ft" }],
+      ["column", "Columns", { head: "4 ft" }],
     ]);
     inOrder(columns, ["piers-place", "columns-set-faces#4", "columns-place"]);
   });

@@ -1,7 +1,7 @@
 import { pointCoefficients, pointMember } from "../../concrete";
 import type { Making } from "../making";
 import { brace } from "./column-form";
-import { type Beam, beamOf, beamUnder, fullHead, grade, heights_in, type Lumber, lumber, sags } from "./lay";
+import { type Beam, beamOf, beamUnder, fullHead, grade, heights_in, type Lumber, lumber, onTape_in, sags } from "./lay";
 
 /** Studs on edge, wales in pairs, and how far apart ties or strongbacks stand; from light to heavy. */
 const designs = [
@@ -44,8 +44,8 @@ export function wallForm(making: Making, { high_mm, lean, oneSided }: WallSize, 
   const ties = making.either(tie.us, tie.metric);
   const step_in = making.either(0.5, 10 / 25.4);
   const tried = designs.map((light) => {
-    const design = oneSided ? { ...light, apart_in: backsApart_in(high_mm, from) } : light;
-    const every_in = Math.min(design.every_in, plySpan_in(diagram.most_psf));
+    const design = { ...light, apart_in: onTape_in(making, oneSided ? backsApart_in(high_mm, from) : light.apart_in) };
+    const every_in = onTape_in(making, Math.min(design.every_in, plySpan_in(diagram.most_psf)));
     const up = { ...beamOf(design.stud, 1, from), spacing_mm: every_in * 25.4 };
     const across = waleAcross(beamOf(design.wale, 2, from), design.apart_in, every_in, oneSided ? 1e6 : ties.lb);
     return { design, every_in, at: heights_in({ diagram, up, across, first_in: 8, widest_in: 36, step_in }) };
@@ -76,7 +76,7 @@ function holdDown(making: Making, up_lb_ft: number): object {
   const spacing_mm = Math.min(1200, Math.max(150, Math.floor((2000 / Math.max(1, up_lb_ft)) * 12) * 25.4));
   return {
     by: { name: "loop or strap cast into the footing", carries: making.either("2000 lb", "8.9 kN"), from: "own guess" },
-    spacing: making.mm(spacing_mm),
+    spacing: making.laid(spacing_mm, "down"),
   };
 }
 
@@ -113,8 +113,8 @@ function oneSidedParts(making: Making, high_mm: number, apart_in: number, thrust
     brace: {
       stuff: lumber(Math.hypot(run_mm, rise_mm) > 2000 ? "6x6" : "4x4", from),
       spacing: making.mm(apart_in * 25.4),
-      run: making.mm(run_mm),
-      rise: making.mm(rise_mm),
+      run: making.laid(run_mm, "up"),
+      rise: making.laid(rise_mm, "up"),
       lands: "footing",
       foot: { name: "loop cast into the footing", carries: written(Math.max(along_lb, each_lb) * 1.5), from: "own guess" },
     },

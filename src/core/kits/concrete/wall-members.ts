@@ -1,6 +1,6 @@
 import type { KeyedOffer } from "../kit";
 import type { Making } from "../making";
-import { armDepth_mm, topPasses } from "./column-members";
+import { armDepth, topPasses } from "./column-members";
 import type { Bars } from "./mix";
 import type { addStuff } from "./stuff";
 import { addHead } from "./top";
@@ -48,9 +48,17 @@ export function addPlaces({ making, sizes, on, isHatch, behind }: Wall): void {
       side("front", "from the front", ground),
       ...(sizes.oneSided ? [] : [side("back", "from behind", behind)]),
       ...(isHatch
-        ? [{ id: "hatch", name: "clean-outs at the foot", passes: ["hand", "arm", "sight"], depth: making.mm(450), through: ground }]
+        ? [
+            {
+              id: "hatch",
+              name: "clean-outs at the foot",
+              passes: ["hand", "arm", "sight"],
+              depth: making.laid(450, "down"),
+              through: ground,
+            },
+          ]
         : []),
-      { id: "top", name: "from the top", passes: topPasses(isHatch, sizes.high_mm), depth: making.mm(armDepth_mm), through: ground },
+      { id: "top", name: "from the top", passes: topPasses(isHatch, sizes.high_mm), depth: armDepth(making), through: ground },
     ],
   });
   addHead(making, { around: "ground before" }, sizes.high_mm, level, ground);

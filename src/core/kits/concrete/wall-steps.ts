@@ -92,7 +92,7 @@ export function addOpenSteps(wall: Wall): void {
     name: `Seal the foot and joints of ${name}`,
     place: steel,
     work: given.hours("seal", (2 * sizes.long_mm) / 1000),
-    reaches: [{ place: steel, need: "arm", depth: making.mm(isHatch ? 450 : sizes.high_mm - 50) }],
+    reaches: [{ place: steel, need: "arm", depth: isHatch ? making.laid(450, "down") : making.laid(sizes.high_mm - 50, "up") }],
     leansOn: [{ piece: sizes.oneSided ? own("cage") : own("first") }],
   });
 }
