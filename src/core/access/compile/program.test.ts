@@ -56,6 +56,19 @@ describe("links", () => {
     expect(program.amounts).toEqual([hour, hour]);
   });
 
+  test("selectors are no links, and numbered on from the first of several", () => {
+    const program = new Program(build);
+    program.before(0, 1);
+    const first = program.selectors(3);
+    expect([first, program.atoms, program.selector()]).toEqual([1, 4, 4]);
+    for (let atom = first; atom < program.atoms; atom++) {
+      const columns = [program.from, program.to, program.least, program.most, program.bare];
+      expect(columns.map((column) => column.at(atom))).toEqual([-1, -1, -1, -1, -1]);
+    }
+    program.oneOf(3, -1, first, 3, 1, 0);
+    expect([clausesOf(program), program.asked.at(0), program.need.at(0)]).toEqual([[[1, 2, 3]], 1, 0]);
+  });
+
   test("helping nodes come after the steps and before each other, never before themselves", () => {
     const program = new Program(build);
     const [outer, inner] = [program.node(), program.node()];
@@ -77,12 +90,14 @@ describe("clauses", () => {
     program.must(8, x, always, y);
     program.must(8, x, y, always);
     program.each(9, y, [x, always, never], 1);
-    expect(clausesOf(program)).toEqual([[x, y], [y], [y], [x], []]);
+    program.each(9, y, [x]);
+    program.clause(9, y, [x]);
+    expect(clausesOf(program)).toEqual([[x, y], [y], [y], [x], [], [x], [x]]);
     const told = (list: { at(i: number): number }) => Array.from({ length: program.clauses }, (_, c) => list.at(c));
-    expect(told(program.fact)).toEqual([7, 8, 8, 9, 9]);
-    expect(told(program.guard)).toEqual([-1, x, x, y, y]);
-    expect(told(program.asked)).toEqual([2, -1, -1, 1, 1]);
-    expect(told(program.need)).toEqual([1, -1, -1, -1, -1]);
+    expect(told(program.fact)).toEqual([7, 8, 8, 9, 9, 9, 9]);
+    expect(told(program.guard)).toEqual([-1, x, x, y, y, y, y]);
+    expect(told(program.asked)).toEqual([2, -1, -1, 1, 1, -1, -1]);
+    expect(told(program.need)).toEqual([1, -1, -1, -1, -1, -1, -1]);
   });
 
   test("two options together are one as well", () => {

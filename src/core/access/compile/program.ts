@@ -156,7 +156,7 @@ export class Program {
   }
 
   /** The same for so many options that are numbered on from the first. */
-  oneOf(fact: number, guard: number, first: number, count: number, asked = -1, need = -1): void {
+  oneOf(fact: number, guard: number, first: number, count: number, asked: number, need: number): void {
     for (let i = 0; i < count; i++) this.options.push(first + i);
     this.#end(fact, guard, asked, need);
   }

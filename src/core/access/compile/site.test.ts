@@ -53,3 +53,32 @@ test("places that lead through each other, or through themselves, are in a ring"
   expect([site.inOneRing(cage, pit), site.inOneRing(pit, cage), site.inOneRing(own, own)]).toEqual([true, true, true]);
   expect([site.inOneRing(cage, yard), site.inOneRing(end, own)]).toEqual([false, false]);
 });
+
+test("a piece that names a way or a place twice stands there once", () => {
+  const twice = new Site(
+    smallCase({
+      places: [{ id: "yard", ways: [{ id: "gate", passes: ["person"] }] }],
+      pieces: [{ id: "face", closes: ["yard.gate", "yard.gate"], makes: ["yard", "yard.gate"], fills: ["yard", "yard"] }],
+      steps: [step("a")],
+    }).build,
+  );
+  expect([twice.closers, twice.makers, twice.fillers, twice.needs]).toEqual([[[0]], [[0]], [[0]], []]);
+});
+
+test("the ways of the place that comes next in the document are not its own", () => {
+  const door = { id: "door", passes: ["person"] };
+  const line = new Site(
+    smallCase({
+      places: [
+        { id: "a", ways: [door] },
+        { id: "b", ways: [{ ...door, through: "a" }] },
+        { id: "c", ways: [{ ...door, through: "e" }] },
+        { id: "d", ways: [door] },
+        { id: "e", ways: [{ ...door, through: "d" }] },
+        { id: "f", ways: [{ ...door, through: "c" }] },
+      ],
+      steps: [step("a")],
+    }).build,
+  );
+  expect([0, 1, 2, 3, 4, 5].filter((q) => line.inRing(q))).toEqual([]);
+});

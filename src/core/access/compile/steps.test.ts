@@ -1,6 +1,8 @@
 import { expect, test } from "vitest";
+import { say } from "../../../../test/fixtures/say";
 import { place, small, smallCase, step } from "../../../../test/fixtures/small";
 import type { Statement } from "../../base";
+import { compile } from "./compile";
 import { reachesOf } from "./steps";
 
 const slit = (id: string) => place(id, { id: "slit", passes: ["sight"] });
@@ -43,5 +45,30 @@ test("each is said as it is written: whose it is, which of them, what must get w
     { rule: "off", step: "strip", piece: "prop", id: "1", place: "cage", need: "person", detail: { places: ["cage"], needs: ["person"] } },
     { rule: "reach", step: "strip", id: "1", detail: { places: ["yard", "cage"], needs: ["arm", "person"] } },
     { rule: "reach", step: "strip", id: "2", place: "cage", need: "person", detail: { places: ["cage"], needs: ["person"] } },
+  ]);
+});
+
+test("steps are told one after the other: where they must get to as it is written, then what they lean on as it is written", () => {
+  const pieces = [{ id: "prop" }, { id: "deck" }];
+  const leans = { leansOn: [{ piece: "prop" }, { piece: "deck" }] };
+  const steps = [
+    step("lay", { reaches: [cage, yard], ...leans }),
+    step("pour", { reaches: [cage, { place: "yard" }], ...leans }),
+    step("trowel", { reaches: [cage], leansOn: [{ piece: "deck" }] }),
+  ];
+  const program = compile(smallCase({ ...partial, pieces, steps }).build);
+  const facts = Array.from({ length: program.facts.count }, (_, fact) => fact).reverse();
+  const told = program.facts.inOrder(facts).map((fact) => program.facts.statement(fact));
+  expect(told.filter(({ rule }) => rule === "reach" || rule === "leans").map(say)).toEqual([
+    "reach(lay cage person)",
+    "reach(lay yard arm)",
+    "leans(lay prop)",
+    "leans(lay deck)",
+    "reach(pour cage person)",
+    "reach(pour yard person)",
+    "leans(pour prop)",
+    "leans(pour deck)",
+    "reach(trowel cage person)",
+    "leans(trowel deck)",
   ]);
 });
