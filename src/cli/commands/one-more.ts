@@ -1,6 +1,6 @@
 import { readDocument } from "../../core/build";
 import { apply } from "../../core/edit";
-import { OneMore, plan, quickFinish } from "../../core/plan";
+import { OneMore, quickFinish, searched } from "../../core/plan";
 import { oneMoreWords } from "../../words";
 import { type Outcome, outcome, type Ports } from "../fault";
 import { openBuild } from "../open";
@@ -9,7 +9,10 @@ import { openBuild } from "../open";
 export async function oneMoreCommand(file: string, ports: Ports): Promise<Outcome> {
   const { build, read } = await openBuild(file, ports);
   const { document } = read;
-  const search = new OneMore(build, (edits) => readDocument(apply(document, edits).document).build, { quick: quickFinish, answer: plan });
+  const search = new OneMore(build, (edits) => readDocument(apply(document, edits).document).build, {
+    quick: quickFinish,
+    search: searched,
+  });
   while (!search.table().done) search.step(100);
   const table = search.table();
   const { lead, rows } = oneMoreWords(table, build);

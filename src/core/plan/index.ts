@@ -23,6 +23,7 @@ export { pourDates, stepTimes } from "./pour-dates";
 export { quickFinish } from "./quick-finish";
 export type { FinishBound } from "./search/finish-bound";
 export { PlanSearch, rungs, type Sought } from "./search/plan-search";
+export { searched } from "./searched";
 export { type SolidStage, type SolidState, solidStages, statesAt } from "./solid-states";
 export type { Fault } from "./verify/fault";
 export { verifyPlan } from "./verify/verify-plan";

@@ -7,6 +7,8 @@ import { apply } from "../edit";
 import { OneMore, type OneMoreTable } from "./one-more";
 import { plan } from "./plan-of";
 import { quickFinish } from "./quick-finish";
+import { PlanSearch, rungs } from "./search/plan-search";
+import { searched } from "./searched";
 import { verifyPlan } from "./verify/verify-plan";
 
 type Raw = Record<string, unknown>;
@@ -28,7 +30,7 @@ const written = (over: Raw): Raw => ({
 });
 const edited = (document: unknown) => (edits: readonly DocumentEdit[]) => readDocument(apply(document, edits).document).build;
 const searchOf = (document: unknown, from = "") =>
-  new OneMore(readDocument(document).build!, edited(document), { quick: quickFinish, answer: plan }, from);
+  new OneMore(readDocument(document).build!, edited(document), { quick: quickFinish, search: searched }, from);
 const tableOf = (document: unknown, from = ""): OneMoreTable => {
   const search = searchOf(document, from);
   search.step(10_000);
@@ -117,14 +119,16 @@ test("a set of sheets is what the largest form takes; of what never comes back t
 
 const example = JSON.parse(readFileSync("src/examples/garden-wall.json", "utf8"));
 
-test("each answer is the plan of the changed document made afresh, and its edits make that document", () => {
+test("each answer is what a search of the changed document by itself finds, and its edits make the document that is planned so", () => {
   for (const document of [threeDays, example]) {
     for (const row of tableOf(document).rows) {
       for (const { edits, finish } of row.bought) {
+        const search = new PlanSearch(edited(document)(edits.filter(({ path }) => path[0] !== "served"))!);
+        while (!search.sought().done && search.sought().rung < rungs[0]) search.step(500);
+        expect(search.plan().finish).toBe(finish);
         const build = edited(document)(edits)!;
-        const afresh = plan(build);
-        expect(afresh.finish).toBe(finish);
-        expect(verifyPlan(build, afresh)).toEqual([]);
+        expect(plan(build).finish).toBe(finish);
+        expect(verifyPlan(build, plan(build))).toEqual([]);
       }
     }
   }
@@ -135,7 +139,7 @@ test("in portions it comes to the same as in one go, and says how far it is", ()
   let before = -1;
   while (!search.table().done) {
     const { made, toMake } = search.table();
-    expect(made).toBeGreaterThan(before);
+    expect(made).toBeGreaterThanOrEqual(before);
     expect(toMake).toBeGreaterThanOrEqual(made);
     before = made;
     search.step(1);

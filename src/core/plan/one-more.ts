@@ -1,18 +1,21 @@
 import type { Apply } from "../access";
 import { type DocumentEdit, type ElapsedMinute, never } from "../base";
-import type { Build } from "../build";
+import type { Build, Served } from "../build";
 import { clocksOf } from "../clock";
 import { type Choice, type Offer, type OfferKind, offersOf } from "./one-more-offers";
 import type { Plan } from "./plan";
+import { plan } from "./plan-of";
 import { workedDays } from "./worked-days";
 
 /** What one more of something would buy, and a second: one row for each thing a builder can have more of. */
 export interface OneMoreTable {
-  /** As the build stands; `never` where it has no dates, and then there are no rows. */
+  /** Of the best plan found for the build as it stands; `never` where it has no dates, and then there are no rows. */
   readonly finish: ElapsedMinute;
+  /** Of its plan without a search: later where another order of the work alone is better. */
+  readonly planned: ElapsedMinute;
   readonly rows: readonly OneMoreRow[];
   readonly done: boolean;
-  /** Plans made, and how many there will be as far as is known. */
+  /** Plans made, and how many there will be as far as is known; a search counts as one. */
   readonly made: number;
   readonly toMake: number;
 }
@@ -37,25 +40,27 @@ export interface Bought {
   readonly siteDays: number;
   /** Minutes by which the finish comes earlier; 0 where it buys nothing. */
   readonly earlier_min: number;
-  /** From the document as it stands to the changed one. */
+  /** From the document as it stands to the changed one, planned as it was found. */
   readonly edits: readonly DocumentEdit[];
 }
 
-/** How the changed builds are planned: the same for the build as it stands and for each answer. */
+/** How builds are planned: the one as it stands and every changed one alike. */
 export interface Planners {
   /** Finish of a quick plan, by which one of many dates is chosen; `never` where it finds none. */
   quick(build: Build): ElapsedMinute;
-  answer(build: Build): Plan;
+  /** The best plan found by a search that always goes equally far, in portions, and the order of serving that leads to it where that is new. */
+  search(build: Build): Generator<void, { readonly plan: Plan; readonly served: Served | null }>;
 }
 
 /**
- * Works the table out in portions, so that whoever asks can show how far it is and stop. Every answer is the plan of the changed document made afresh. What
+ * Works the table out in portions, so that whoever asks can show how far it is and stop. Every answer is that of the changed document searched afresh. What
  * more of something allows, allows the plan there is too: where the fresh plan ends later it is told as having bought nothing.
  */
 export class OneMore {
   private readonly rows: OneMoreRow[] = [];
   private readonly work: Generator<void, void>;
   private finish = never as ElapsedMinute;
+  private planned = never as ElapsedMinute;
   private made = 0;
   private toMake = 1;
   private over = false;
@@ -76,16 +81,17 @@ export class OneMore {
   }
 
   table(): OneMoreTable {
-    const { finish, made, over } = this;
-    return { finish, rows: [...this.rows], done: over, made, toMake: over ? made : Math.max(made, this.toMake) };
+    const { finish, planned, made, over } = this;
+    return { finish, planned, rows: [...this.rows], done: over, made, toMake: over ? made : Math.max(made, this.toMake) };
   }
 
   private *run(): Generator<void, void> {
-    const now = this.planners.answer(this.build);
+    const { plan: now } = yield* this.planners.search(this.build);
     this.made++;
     yield;
     if (now.status !== "planned") return;
     this.finish = now.finish;
+    this.planned = plan(this.build).finish;
     const offers = offersOf(this.build, now.finish, this.from).map((offer) => ({ offer, choices: offer.choices(this.build) }));
     for (const { choices } of offers) this.toMake += plansFor(choices);
     for (const { offer, choices } of offers) yield* this.row(offer, choices);
@@ -105,7 +111,7 @@ export class OneMore {
     if (second !== null) this.rows[at] = { ...this.rows[at], bought: [first.bought, second.bought] };
   }
 
-  /** The best of the choices by a quick plan, then planned as everything is answered. */
+  /** The best of the choices by a quick plan, then searched as everything that is answered. */
   private *best(choices: readonly Choice[], before: readonly DocumentEdit[], finish: ElapsedMinute): Generator<void, Best | null> {
     let picked: { readonly build: Build; readonly date: string | null; readonly edits: readonly DocumentEdit[] } | null = null;
     let earliest: number = never;
@@ -123,15 +129,16 @@ export class OneMore {
       picked = { build, date, edits: all };
     }
     if (picked === null) return null;
-    const plan = this.planners.answer(picked.build);
+    const { plan: found, served } = yield* this.planners.search(picked.build);
     this.made++;
     yield;
-    const { build, date, edits } = picked;
-    return { build, bought: { date, ...this.gain(plan, finish), edits } };
+    const { build, date } = picked;
+    const edits = served === null ? picked.edits : [...picked.edits, { path: ["served"], value: served }];
+    return { build: served === null ? build : { ...build, served }, bought: { date, ...this.gain(found, finish), edits } };
   }
 
-  private gain(plan: Plan, before: ElapsedMinute): Pick<Bought, "finish" | "siteDays" | "earlier_min"> {
-    const finish = plan.status === "planned" ? plan.finish : (never as ElapsedMinute);
+  private gain({ status, finish: at }: Plan, before: ElapsedMinute): Pick<Bought, "finish" | "siteDays" | "earlier_min"> {
+    const finish = status === "planned" ? at : (never as ElapsedMinute);
     if (finish >= before) return { finish, siteDays: 0, earlier_min: 0 };
     return { finish, siteDays: workedDays(clocksOf(this.build), this.build.usual, finish, before), earlier_min: before - finish };
   }

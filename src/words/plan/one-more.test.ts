@@ -35,7 +35,7 @@ const row = (kind: OfferKind, id: string, number: number, dates: number, ...boug
   dates,
   bought,
 });
-const table = (...rows: OneMoreRow[]): OneMoreTable => ({ finish: before, rows, done: true, made: 9, toMake: 9 });
+const table = (...rows: OneMoreRow[]): OneMoreTable => ({ finish: before, planned: before, rows, done: true, made: 9, toMake: 9 });
 const said = (...rows: OneMoreRow[]) =>
   oneMoreWords(table(...rows), build).rows.map(({ what, sentence, change }) => {
     for (const text of [`${what}.`, sentence]) expect(faultsOf(text, build), text).toEqual([]);
@@ -77,8 +77,16 @@ test("what buys nothing says how many days were tried, and stands last", () => {
   ]);
 });
 
+test("where another order alone is better, what more buys is counted from there", () => {
+  const { lead } = oneMoreWords({ ...table(), planned: at("2027-03-21T10:00") }, build);
+  expect(lead).toBe(
+    "As it stands the finish is Sun 21 Mar, 10:00. Another order of the work alone makes it Sat 20 Mar, 12:00: what more buys is counted from there.",
+  );
+  expect(faultsOf(lead, build)).toEqual([]);
+});
+
 test("a build without dates has no table, and how far it is is told in plans", () => {
-  const none: OneMoreTable = { finish: never, rows: [], done: true, made: 1, toMake: 1 };
+  const none: OneMoreTable = { finish: never, planned: never, rows: [], done: true, made: 1, toMake: 1 };
   expect(oneMoreWords(none, build)).toEqual({ lead: "The build has no dates yet, so nothing can be said of more.", rows: [] });
   expect(oneMoreProgress({ ...none, done: false, made: 3, toMake: 40 })).toBe("3 of 40 plans made");
 });

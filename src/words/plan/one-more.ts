@@ -28,10 +28,15 @@ export function oneMoreWords(table: OneMoreTable, build: Build, display?: Displa
   const say = voice(build, display);
   const time = siteTime(build.site.zone, build.start);
   if (table.done && table.finish >= never) return { lead: "The build has no dates yet, so nothing can be said of more.", rows: [] };
-  const lead = table.finish >= never ? "" : `As it stands the finish is ${say.finish(table.finish)}.`;
+  const lead = table.finish >= never ? "" : leadOf(table, say);
   const rows = table.rows.map((row) => ({ row, line: lineOf(row, table, say, time) }));
   rows.sort((a, b) => gainOf(b.row) - gainOf(a.row));
   return { lead, rows: rows.map(({ line }) => line) };
+}
+
+function leadOf({ finish, planned }: OneMoreTable, say: Voice): string {
+  if (planned <= finish) return `As it stands the finish is ${say.finish(finish)}.`;
+  return `As it stands the finish is ${say.finish(planned)}. Another order of the work alone makes it ${say.finish(finish)}: what more buys is counted from there.`;
 }
 
 /** "67 of 383 plans made" */
