@@ -24,6 +24,7 @@ export {
   runSentence,
 } from "./plan/holders";
 export { type OneMoreLine, type OneMoreWords, oneMoreProgress, oneMoreWords } from "./plan/one-more";
+export { boundSentence, earlierSentence, lookingSentence, verdictSentence } from "./plan/search";
 export { slackSentence } from "./plan/slack";
 export { barSentences, barSetSentence } from "./pour/bars";
 export { type BuyWords, buyWords } from "./pour/buy";
@@ -45,7 +46,7 @@ export {
   pressureWords,
   riseWords,
 } from "./pour/members";
-export { careSentences, groundWords, removalSentence, removalState } from "./pour/removals";
+export { alsoSentence, careSentences, groundWords, removalSentence, removalState } from "./pour/removals";
 export { type BodyChange, bodiesSentence, carryingCaution, stateWords, structureSentence } from "./structure";
 export { counted, listed, quoted, sentence, spelled } from "./text";
 export { usualSentence } from "./usual";

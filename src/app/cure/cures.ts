@@ -4,7 +4,7 @@ import { siteTime } from "../../core/clock";
 import { type Plan, stepTimes } from "../../core/plan";
 import { type CureSheet, cureSheet } from "../../core/pour";
 import type { RemovalWords } from "../../draw";
-import { bareSentence, groundWords, removalSentence, removalState, voice } from "../../words";
+import { alsoSentence, bareSentence, groundWords, removalSentence, removalState, voice } from "../../words";
 import { shownName } from "../state/names";
 
 export interface Cured {
@@ -88,6 +88,29 @@ export function stripOrder(build: Build, cures: readonly Cured[], units: Units):
     )
     .sort((a, b) => a.at - b.at)
     .map(({ at: _, ...row }) => row);
+}
+
+export interface AlsoRow {
+  readonly key: string;
+  readonly step: string;
+  readonly name: string;
+  readonly date: string;
+  readonly says: string;
+}
+
+/** What waits for one pour by what steps and waits say themselves, in the order of the plan. */
+export function alsoRows(build: Build, { sheet }: Cured, units: Units): AlsoRow[] {
+  const say = voice(build, units);
+  return sheet.also.map((one) => {
+    const step = build.steps[one.step]!;
+    return {
+      key: `${step.id} ${one.amount}`,
+      step: step.id,
+      name: shownName(step),
+      date: say.day(one.planned),
+      says: alsoSentence(one, build, units),
+    };
+  });
 }
 
 const copyOf = (id: string): string => id.split("#")[1] ?? "";

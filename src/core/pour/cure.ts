@@ -1,5 +1,6 @@
 import type { ElapsedMinute, Finding } from "../base";
 import type { Build } from "../build";
+import { alsoWaits } from "./cure-also";
 import { coldFindings, coldOf } from "./cure-cold";
 import { type CureContext, cureContext, later, type StepTimes } from "./cure-context";
 import { dayFindings, floatingOf, workOf } from "./cure-day";
@@ -36,6 +37,7 @@ export function cureSheet(build: Build, p: number, dates: StepTimes): CureSheet 
     at20: curveOf(c, until, strengthAt20(c.pour.mix.cement)),
     shown,
     removals,
+    also: alsoWaits(c),
     wet,
     cold,
     floating: floatingOf(c, work),

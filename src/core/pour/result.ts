@@ -214,6 +214,15 @@ export interface RemovalSheet {
   readonly saidBy: Source | null;
 }
 
+/** A step that waits for the concrete by what it leans on, or by a wait of its own. */
+export interface AlsoWaits {
+  readonly step: number;
+  readonly planned: ElapsedMinute;
+  /** The amount as written ("50 % of slab-place", "24 h"). */
+  readonly amount: string;
+  readonly by: "leans" | "waits";
+}
+
 /** One pour after it is placed, with the plan's dates. */
 export interface CureSheet {
   readonly pour: number;
@@ -233,6 +242,8 @@ export interface CureSheet {
   readonly at20: readonly { readonly at: ElapsedMinute; readonly share: number }[];
   readonly shown: readonly { readonly at: ElapsedMinute; readonly share: number; readonly strength_MPa: number; readonly by: Source }[];
   readonly removals: readonly RemovalSheet[];
+  /** Beside them: what steps and waits say themselves. */
+  readonly also: readonly AlsoWaits[];
   /** `least`: what its document asks for, at 50 °F and above; `beside`: another document that asks for other days. */
   readonly wet: {
     readonly days: number;

@@ -3,7 +3,7 @@ import { buildOf } from "../../../test/fixtures/make";
 import { slabPour } from "../../../test/fixtures/pours";
 import { plan } from "../../core/plan";
 import { cureSheet } from "../../core/pour";
-import { removalSentence, removalState } from "../index";
+import { alsoSentence, removalSentence, removalState } from "../index";
 
 const steps = [{ id: "a" }, { id: "b" }];
 
@@ -42,4 +42,31 @@ test("earth over a vault is told as a load that may lie on it, a slab as what ma
   expect(over.state).toBe("a hold until shown");
   expect(told({ sort: "load" }).says).toMatch(/^It may be loaded from /);
   expect(told({ sort: "backfill" }).says).toMatch(/^Backfill may go against it from /);
+});
+
+test("what waits by what it says itself is told with its strength or time, of steps alike the first, and what is written with the pour is not told again", () => {
+  const build = buildOf({
+    pieces: [{ id: "slab", sort: "concrete" }, { id: "wall" }],
+    steps: [
+      { id: "a", puts: ["slab"] },
+      { id: "b" },
+      { id: "posts", leansOn: [{ piece: "slab", once: "50 % of a" }] },
+      { id: "walls", puts: ["wall"], leansOn: [{ piece: "slab", once: "24 h" }] },
+      { id: "roof", leansOn: [{ piece: "wall", once: "24 h" }] },
+      { id: "uncover" },
+    ],
+    waits: [{ id: "wet", from: "a", to: "uncover", least: "7 d" }],
+    groups: [{ id: "both", count: 2, members: ["posts"] }],
+    pours: [slabPour({ removals: [{ sort: "sides", step: "b" }] })],
+  });
+  const made = plan(build);
+  const dates = { start: made.steps.map(({ start }) => start), finish: made.steps.map(({ finish }) => finish) };
+  const { also, removals } = cureSheet(build, 0, dates);
+  expect(removals).toHaveLength(1);
+  const says = new Map(also.map((one) => [build.steps[one.step]!.id as string, alsoSentence(one, build, "us")]));
+  expect([...says.keys()].sort()).toEqual(["posts#1", "uncover", "walls"]);
+  expect(says.get("posts#1")).toBe("It leans on this concrete, from 50 % of the strength of “a”.");
+  expect(says.get("walls")).toBe("It leans on this concrete, from 24 h after it is placed.");
+  expect(says.get("uncover")).toBe("Not before 7 days after it is placed.");
+  expect(also.map(({ planned }) => planned)).toEqual(also.map(({ planned }) => planned).sort((x, y) => x - y));
 });

@@ -1,6 +1,6 @@
 import { type Display, type ElapsedMinute, formatLength, formatPressure } from "../../core/base";
 import { type Build, isLoad, isVault, type RemovalSort } from "../../core/build";
-import type { CureSheet, RemovalSheet } from "../../core/pour";
+import type { AlsoWaits, CureSheet, RemovalSheet } from "../../core/pour";
 import { listed, sentence } from "../text";
 import { type Voice, voice } from "../voice";
 
@@ -119,3 +119,10 @@ export function careSentences(cure: CureSheet, build: Build, display?: Display):
 
 /** "15:30" of "Sat 19 Jun, 15:30". */
 const timeOf = (moment: string): string => moment.split(", ").at(-1) ?? moment;
+
+/** One sentence of a step that waits for the concrete by what it says itself. */
+export function alsoSentence({ amount, by }: AlsoWaits, build: Build, display?: Display): string {
+  const say = voice(build, display);
+  const once = / of [a-z]/.test(amount) ? say.amount(amount) : `${say.amount(amount)} after it is placed`;
+  return sentence(by === "leans" ? `It leans on this concrete, from ${once}` : `Not before ${once}`);
+}
