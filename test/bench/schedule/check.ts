@@ -16,7 +16,8 @@ export function check(row: Row, calendars: readonly Calendar[], start: ArrayLike
   return links(row, start, finish) ?? capacities(row, start, finish) ?? start[row.n - 1]!;
 }
 
-function completion(row: ClockRow, calendars: readonly Calendar[], i: number, start: number): number | string {
+/** Where activity `i` ends when it starts at `start`, hour by hour; or why it cannot. */
+export function completion(row: ClockRow, calendars: readonly Calendar[], i: number, start: number): number | string {
   const act = row.acts[i]!;
   if (act.kind === "dummy") return start;
   if (act.kind === "cure") {

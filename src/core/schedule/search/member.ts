@@ -21,8 +21,8 @@ export interface Ground {
   readonly late: Int32Array;
   readonly afterAt: Int32Array;
   readonly after: Int32Array;
-  /** Makes a schedule along a list, as turn `turn` does, and writes it into a member as the next turn reads it. */
-  pass(turn: number, list: Int32Array, into: Member): void;
+  /** Makes a schedule along a list, as turn `turn` does, and writes it into a member as the next turn reads it. The number of passes it counts for. */
+  pass(turn: number, list: Int32Array, into: Member): number;
   /** The starts, in minutes, of what turn `turn` made; null where they may not be a schedule. */
   starts(turn: number, m: Member): Int32Array | null;
   /** The finish of what a turn made, in minutes. */

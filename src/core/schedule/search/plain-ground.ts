@@ -27,7 +27,7 @@ export class PlainGround implements Ground {
     this.bucket = new Int32Array(ahead.span + 2);
   }
 
-  pass(turn: number, list: Int32Array, into: Member): void {
+  pass(turn: number, list: Int32Array, into: Member): number {
     const { start, jobs } = this;
     const { length } = this.plain.sides[0];
     const last = this.passes[turn]!.run(list, start);
@@ -37,6 +37,7 @@ export class PlainGround implements Ground {
       into.end[j] = last - start[j]!;
     }
     this.sort(into, this.plain.sides[1 - turn]!.order);
+    return 1;
   }
 
   starts(turn: number, m: Member): Int32Array | null {

@@ -11,8 +11,8 @@ const membersByRoot = 0.55;
  * child of one is made by a pass of the other turn, so that each pass pushes its parents' jobs to the other side too.
  */
 export class Population {
-  /** Passes so far; the turn of the last one and what it made, until the next. */
-  passes = 0;
+  /** Schedules so far; the turn of the last one and what it made, until the next. */
+  count = 0;
   turn = 0;
   made: Member;
   private spare: Member;
@@ -39,19 +39,20 @@ export class Population {
     this.made = this.spare = memberOf(ground.jobs);
   }
 
-  step(): void {
+  /** Makes one schedule; the number of passes it counts for. */
+  step(): number {
     const { ground, size, spare } = this;
     if (this.at === size) {
       this.at = 0;
       this.turn = (this.turn + 1) % ground.turns;
     }
-    const begins = this.passes++ < size;
+    const begins = this.count++ < size;
     if (begins) this.begin();
     else {
       const parents = this.members[(this.turn + 1) % ground.turns]!;
       this.crossing.cross(parents[this.at]!, parents[this.mate(parents)]!, this.child);
     }
-    ground.pass(this.turn, this.child, spare);
+    const passes = ground.pass(this.turn, this.child, spare);
     this.made = spare;
     const row = this.members[this.turn]!;
     const old = row[this.at]!;
@@ -60,6 +61,7 @@ export class Population {
       this.spare = old;
     }
     this.at++;
+    return passes;
   }
 
   private begin(): void {

@@ -1,13 +1,14 @@
 import { type ElapsedMinute, never } from "../../base";
-import { earliest, netOf } from "../network";
+import { type Earliest, earliest, type Net, netOf } from "../network";
 import type { Problem, Result, Solution, Stuck } from "../problem";
-import { solve } from "../solve";
 import { verify } from "../verify";
 import { witness } from "../witness";
-import { workBound } from "./bound";
+import { lacking, workBound } from "./bound";
+import type { Ground } from "./member";
 import { plainOf } from "./plain";
 import { PlainGround } from "./plain-ground";
 import { Population } from "./population";
+import { prepared } from "./prepare";
 
 export interface Asked {
   /** The same number, the same search. */
@@ -21,88 +22,102 @@ export interface Asked {
 /** A search for a good schedule that goes on for as much work as it is given. */
 export interface Search {
   readonly done: boolean;
-  /** Passes of a generation scheme so far, forwards or backwards. */
+  /** Passes of a generation scheme so far, forwards or backwards; one in which jobs are placed anew counts for as many as it places them. */
   readonly schedules: number;
+  /** Goes on for so many schedules, or until done. */
   step(units: number): void;
-  /** The best so far. "infeasible" is said of links and dates only, "proved" where the finish meets the bound. */
+  /** The best so far. "infeasible" only where no schedule within the horizon can be, "proved" where the finish meets the bound. */
   result(): Result;
 }
 
 const usual = 5000;
 
-/** A population search for the earliest finish; proves nothing but what its bound shows. */
+/** A population search for the earliest finish of a problem of any kind. It proves nothing but what its bound shows. */
 export function searchOf(p: Problem, asked: Asked): Search {
-  const early = earliest(p, netOf(p));
-  const none = { witness: [], stuck: null, earliest: early, work: 0 };
-  if (early.broken >= 0) {
-    const broken = witness(p, netOf(p), early);
-    return ended({ ...none, status: "infeasible", solution: null, bound: 0 as ElapsedMinute, witness: broken });
-  }
+  const net = netOf(p);
+  const early = earliest(p, net);
+  const none = { witness: [], stuck: null, earliest: early, solution: null, work: 0 };
+  if (early.broken >= 0) return ended({ ...none, status: "infeasible", bound: 0 as ElapsedMinute, witness: witness(p, net, early) });
   const bound = Math.max(workBound(p), lastOf(early.finish)) as ElapsedMinute;
-  const short = lacking(p);
-  if (short !== null) return ended({ ...none, status: "not-found", solution: null, bound, stuck: short });
-  const plain = plainOf(p);
-  const given = asked.first ?? null;
-  const first = given !== null && lastOf(given.finish) <= p.horizon && verify(p, given).length === 0 ? given : null;
-  let best = first;
-  let finish = first === null ? never : lastOf(first.finish);
-  let schedules = 0;
-  const take = (s: Solution): void => {
-    if (lastOf(s.finish) >= finish || lastOf(s.finish) > p.horizon || verify(p, s).length > 0) return;
-    best = s;
-    finish = lastOf(s.finish);
-  };
-  let population: Population | null = null;
-  const ground = plain === null ? null : new PlainGround(plain);
-  let ran = false;
-  return {
-    get done() {
-      return finish <= bound || (ground === null && ran);
-    },
-    get schedules() {
-      return schedules;
-    },
-    step(units) {
-      if (ground === null) {
-        if (ran || units < 1 || finish <= bound) return;
-        ran = true;
-        const made = solve(p);
-        schedules += made.work;
-        if (made.solution !== null) take(made.solution);
-        return;
-      }
-      if (population === null) {
-        if (units < 1) return;
-        population = new Population(ground, asked.seed, asked.schedules ?? usual, [orderOf(first?.start ?? ground.late)]);
-      }
-      for (let k = 0; k < units && finish > bound; k++) {
-        population.step();
-        schedules++;
-        if (ground.finish(population.made) >= finish) continue;
-        const start = ground.starts(population.turn, population.made);
-        if (start !== null) take({ start, finish: start.map((s, j) => p.clocks[p.clock[j]!]!.advance(s as ElapsedMinute, p.amount[j]!)) });
-      }
-    },
-    result() {
-      const status = best === null ? "not-found" : finish <= bound ? "proved" : "planned";
-      return { ...none, status, solution: best, bound, work: schedules };
-    },
-  };
+  const stuck = lacking(p);
+  return stuck === null ? new PopulationSearch(p, asked, net, early, bound) : ended({ ...none, status: "not-found", bound, stuck });
+}
+
+class PopulationSearch implements Search {
+  done = false;
+  schedules = 0;
+  private best: Solution | null = null;
+  private finish: number = never;
+  private stuck: Stuck | null = null;
+  private impossible = false;
+  private ground: Ground | null = null;
+  private population: Population | null = null;
+
+  constructor(
+    private readonly problem: Problem,
+    private readonly asked: Asked,
+    private readonly net: Net,
+    private readonly early: Earliest,
+    private readonly bound: ElapsedMinute,
+  ) {
+    if (asked.first != null) this.take(asked.first);
+  }
+
+  step(units: number): void {
+    const until = this.schedules + units;
+    if (units > 0 && this.population === null && !this.done) this.begin();
+    while (!this.done && this.schedules < until) this.once();
+  }
+
+  result(): Result {
+    const { best, early, bound, schedules, stuck } = this;
+    const known = { earliest: early, work: schedules, witness: [], solution: best };
+    if (best === null && this.impossible) return { ...known, status: "infeasible", bound: never, stuck: null };
+    if (best === null) return { ...known, status: "not-found", bound, stuck };
+    return { ...known, status: this.finish <= bound ? "proved" : "planned", bound, stuck: null };
+  }
+
+  private begin(): void {
+    const { problem: p, asked } = this;
+    const plain = plainOf(p);
+    if (plain !== null) this.ground = new PlainGround(plain);
+    else {
+      const { ground, first, passes, stuck, impossible } = prepared(p, this.net, this.early, this.bound, this.best);
+      this.ground = ground;
+      this.schedules += passes;
+      this.stuck = stuck;
+      this.impossible = impossible;
+      if (first !== null) this.take(first);
+    }
+    this.done ||= this.ground === null;
+    if (this.ground === null) return;
+    const given = [orderOf(this.best?.start ?? this.ground.late)];
+    this.population = new Population(this.ground, asked.seed, asked.schedules ?? usual, given);
+  }
+
+  private once(): void {
+    const { problem: p } = this;
+    const population = this.population!;
+    const ground = this.ground!;
+    this.schedules += population.step();
+    if (ground.finish(population.made) >= this.finish) return;
+    const start = ground.starts(population.turn, population.made);
+    if (start === null) return;
+    this.take({ start, finish: start.map((s, j) => p.clocks[p.clock[j]!]!.advance(s as ElapsedMinute, p.amount[j]!)) });
+  }
+
+  private take(s: Solution): void {
+    const last = lastOf(s.finish);
+    if (last >= this.finish || last > this.problem.horizon || verify(this.problem, s).length > 0) return;
+    this.best = s;
+    this.finish = last;
+    this.done = last <= this.bound;
+  }
 }
 
 /** Jobs by start. */
 function orderOf(start: Int32Array): Int32Array {
   return Int32Array.from(start.keys()).sort((a, b) => start[a]! - start[b]! || a - b);
-}
-
-/** A job that asks for more than there ever is. */
-function lacking(p: Problem): Stuck | null {
-  for (let d = 0; d < p.demands.length; d += 3) {
-    const [job, index] = [p.demands[d]!, p.demands[d + 1]!];
-    const most = p.capacities[index]!.levels.reduce((a, b) => Math.max(a, b), 0);
-    if (p.amount[job]! > 0 && p.demands[d + 2]! > most) return { job, of: { kind: "capacity", index } };
-  }
-  return null;
 }
 
 function ended(result: Result): Search {
