@@ -13,24 +13,25 @@ import { graphOfAnswer, readRows } from "./read-out/rows";
 import { Settled } from "./read-out/settled";
 import type { Access, RefusedLink } from "./result";
 
-/** Most work spent on finding an order, in steps of the search. Far above what any build tried so far has needed. */
+/** Far above what any build tried so far has needed. */
 const mostWork = 20_000_000;
 
 /**
  * Derives the order of a build from what its steps reach and its pieces close.
  * @param refuse sets of links that dates have refuted together; not all of a set are chosen again
+ * @param work most work spent on finding an order, in steps of the search
  * @returns an order with the reason of every precedence; or, where there is none, minimal sets of statements that cannot all hold
  */
-export function access(build: Build, refuse: readonly (readonly RefusedLink[])[] = []): Access {
+export function access(build: Build, refuse: readonly (readonly RefusedLink[])[] = [], work = mostWork): Access {
   const program = compile(build, refuse);
   const problem = orderLayer(program);
   const search = new ClauseSearch(problem);
-  const answer = search.solve([], mostWork);
-  if (answer === "yes") return possible(program, problem, search);
+  const answer = search.solve([], work);
+  if (answer === "yes") return possible(program, problem, search, work);
   const stops =
     answer === "no"
       ? findingsOf(program, findBlocks(program, problem, search))
-      : [{ code: "access.too-hard", severity: "stop", where: {}, detail: { work: mostWork } } as const];
+      : [{ code: "access.too-hard", severity: "stop", where: {}, detail: { work } } as const];
   return {
     possible: false,
     findings: [...stops, ...notesOn(build)],
@@ -43,8 +44,8 @@ export function access(build: Build, refuse: readonly (readonly RefusedLink[])[]
 }
 
 /** What is settled in every order is asked of the build alone: what dates have refuted makes nothing forced. */
-function possible(program: Program, problem: ClauseProblem, search: ClauseSearch): Access {
-  const every = program.refusals.length === 0 ? search : unrefused(program, problem);
+function possible(program: Program, problem: ClauseProblem, search: ClauseSearch, work: number): Access {
+  const every = program.refusals.length === 0 ? search : unrefused(program, problem, work);
   const settled = new Settled(program, search, every);
   const reasons = new Reasons(program);
   const rows = readRows(program, settled, reasons);
@@ -62,11 +63,11 @@ function possible(program: Program, problem: ClauseProblem, search: ClauseSearch
   };
 }
 
-function unrefused(program: Program, problem: ClauseProblem): ClauseSearch {
+function unrefused(program: Program, problem: ClauseProblem, work: number): ClauseSearch {
   const search = new ClauseSearch(
     problem,
     Uint8Array.from(program.facts.statements, ({ rule }) => (rule === "refused" ? 1 : 0)),
   );
-  search.solve([], mostWork);
+  search.solve([], work);
   return search;
 }

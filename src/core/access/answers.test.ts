@@ -113,8 +113,15 @@ describe("may", () => {
     expect(answer.verdict === "no" && answer.finding).toMatchObject({ code: "access.refused", where: { list: "steps", id: "close" } });
   });
 
+  test("how much was tried, where the work allowed was spent first; where only a set as small as can be was not found, that", () => {
+    expect(may(build, at("close"), at("look"), 0)).toEqual({ verdict: "not-found", tried: 0 });
+    const answer = may(build, at("tie"), at("tie"), 0);
+    expect(answer.verdict === "no" && answer.finding.detail).toEqual({ steps: ["tie"], spent: ["set"] });
+  });
+
   test("a step is not before itself", () => {
     const answer = may(build, at("tie"), at("tie"));
+    expect(answer.verdict === "no" && answer.finding.detail).toEqual({ steps: ["tie"] });
     expect(answer.verdict === "no" && sayAll(answer.finding)).toEqual(["asked(tie tie)"]);
   });
 
@@ -185,6 +192,15 @@ describe("last chances", () => {
     });
     expect(lastChances(bad, access(bad))).toEqual([]);
   });
+});
+
+test("where the work allowed was spent before there is an order, that is said", () => {
+  const answer = access(column().build, [], 0);
+  expect([answer.possible, answer.findings]).toEqual([
+    false,
+    [{ code: "access.too-hard", severity: "stop", where: {}, detail: { work: 0 } }],
+  ]);
+  expect(access(column().build, [], 100_000)).toEqual(access(column().build));
 });
 
 describe("what dates have refuted", () => {

@@ -50,6 +50,19 @@ describe("what comes before a closing", () => {
     expect(closing?.before).toEqual(["bend work must", "photo photograph must"]);
   });
 
+  test("also who must get in to take something down", () => {
+    const [closing] = told({
+      places: [place("yard"), cage],
+      pieces: [{ id: "pane", closes: ["cage.north"] }, { id: "frame" }, { id: "clamp", fromStart: true, off: [{ place: "cage" }] }],
+      steps: [
+        step("free", { takes: ["frame", "clamp"] }),
+        step("close", { puts: ["pane"], after: ["free"] }),
+        step("set", { puts: ["frame"] }),
+      ],
+    });
+    expect(closing).toEqual({ piece: "pane", step: "close", before: ["free work must"], forGood: true });
+  });
+
   test("for what fills a place on the way to another, who must pass there", () => {
     const [closing] = told({
       places: [place("trench"), place("pit", { id: "side", passes: ["person"], through: "trench" })],

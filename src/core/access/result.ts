@@ -64,11 +64,11 @@ export type May =
  */
 export type RefusedLink = readonly [from: number, to: number, link?: number];
 
-/** The room's functions; see its index. `refuse` hands back sets of arc rows that dates have refuted together; access then chooses again. */
+/** The room's functions; see its index. `refuse` hands back sets of arc rows that dates have refuted together; access then chooses again. `work`: the most, in steps of the search. */
 export interface AccessRoom {
-  access(build: Build, refuse?: readonly (readonly RefusedLink[])[]): Access;
+  access(build: Build, refuse?: readonly (readonly RefusedLink[])[], work?: number): Access;
   why(build: Build, result: Access, before: number, after: number): Why;
-  may(build: Build, before: number, after: number): May;
+  may(build: Build, before: number, after: number, work?: number): May;
   lastChances(build: Build, result: Access): readonly Closing[];
 }
 

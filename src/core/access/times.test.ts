@@ -117,6 +117,20 @@ describe("order and times together", () => {
     ]);
   });
 
+  test("of two that share what a step takes, one of them for its dates alone, both are told", () => {
+    const over = {
+      notBefore: (s: number) => (s === 0 ? 0 : null),
+      deadline: (s: number) => [30, 100, null][s] as number | null,
+      fixed: (s: number) => (s === 2 ? 0 : null),
+    };
+    const chained = [step("a"), step("b", { after: ["a"] }), step("c")];
+    const late = ask({ steps: chained, waits: [wait("w", "c", "a", { fromEnd: "start" })] }, over);
+    expect([...(late as unknown[])].sort()).toEqual([
+      ["access.late", ["work(a)", "not-before(a)", "deadline(a)"]],
+      ["access.late", ["work(a)", "work(b)", "deadline(b)", "fixed(c)", "wait(a b a>b)", "wait(c a w)"]],
+    ]);
+  });
+
   test("ways that lead through each other in a ring say nothing of time", () => {
     const partial = {
       places: [
@@ -203,6 +217,12 @@ describe("order and times together", () => {
     ];
     expect(ask({ waits })).toEqual([["access.late", ["work(b)", "wait(a b w)", "wait(a b v)"]]]);
     expect(ask({ waits }, { work: () => ({ least: hour, most: Number.POSITIVE_INFINITY }) })).toHaveLength(3);
+  });
+
+  test("where the work allowed was spent first, no answer was found", () => {
+    const { build } = smallCase({ steps, waits: [wait("w", "a", "b", { least: "2 h" })] });
+    expect(refuteWithTimes(build, bounds(), 0)).toEqual({ verdict: "not-found" });
+    expect(refuteWithTimes(build, bounds(), 100_000)).toEqual(refuteWithTimes(build, bounds()));
   });
 
   test("bounds that are not there bind nothing", () => {

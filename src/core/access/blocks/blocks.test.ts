@@ -31,7 +31,18 @@ describe("blocks", () => {
 
   test("no more than a handful are told", () => {
     const many = Array.from({ length: 30 }, (_, i) => step(`s${i}`, { reaches: [{ place: "pit" }] }));
-    expect(small({ places: [place("pit", { id: "slit", passes: ["sight"] })], steps: many }).blocks).toHaveLength(mostBlocks);
+    const { blocks, result } = small({ places: [place("pit", { id: "slit", passes: ["sight"] })], steps: many });
+    expect(blocks).toHaveLength(mostBlocks);
+    expect(result.findings.some(({ detail }) => "spent" in detail)).toBe(false);
+    expect({ ...result, findings: [], arcs: null }).toEqual({
+      possible: false,
+      findings: [],
+      statements: [],
+      amounts: [],
+      arcs: null,
+      choices: [],
+      order: new Int32Array(),
+    });
   });
 
   test("two that share what a piece does are both told: only what was asked or written is set aside", () => {

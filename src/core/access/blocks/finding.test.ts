@@ -71,11 +71,12 @@ describe("it is shown at", () => {
 test("notes: holders that go by themselves, each once, and a piece said to hold itself without an amount; only of what is held", () => {
   const noted = smallCase({
     pieces: [
-      { id: "net", goesAfter: "1 d" },
       { id: "prop" },
+      { id: "net", goesAfter: "1 d" },
       { id: "wall", heldBy: [["net", "prop"], ["net"]], holdsItself: true },
       { id: "kerb", heldBy: [["prop"]], holdsItself: "2 d" },
       { id: "free", holdsItself: true },
+      { id: "fence", heldBy: [["prop"], ["prop", "net"]] },
     ],
     steps: [step("up", { puts: ["net", "prop", "wall", "kerb", "free"] })],
   });
@@ -87,5 +88,11 @@ test("notes: holders that go by themselves, each once, and a piece said to hold 
       detail: { piece: "wall", holder: "net" },
     },
     { code: "access.holds-itself", severity: "look", where: { list: "pieces", id: "wall", key: "holdsItself" }, detail: { piece: "wall" } },
+    {
+      code: "access.holds-nothing",
+      severity: "look",
+      where: { list: "pieces", id: "fence", key: "heldBy" },
+      detail: { piece: "fence", holder: "net" },
+    },
   ]);
 });

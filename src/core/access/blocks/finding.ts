@@ -50,7 +50,7 @@ function whereOf(because: readonly Statement[]): Where {
     because.find((s) => s.step !== undefined && s.rule !== "up-down") ??
     because.find((s) => s.step !== undefined);
   if (asked?.step !== undefined) return { list: "steps", id: asked.step };
-  const first = because.find((s) => s.piece !== undefined || s.place !== undefined || s.id !== undefined);
+  const [first] = because;
   if (first?.piece !== undefined) return { list: "pieces", id: first.piece };
   return first?.place !== undefined
     ? { list: "places", id: first.place }

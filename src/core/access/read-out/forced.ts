@@ -24,8 +24,8 @@ export function forcedRows(program: Program, settled: Settled, rows: Rows): Uint
   const ends = (list: { at(atom: number): number }) => open.map((r) => list.at(rows.atom[r] as number));
   const follow = settled.follow(ends(program.from), ends(program.to));
   const unsure = open.filter((r, i) => {
-    forced[r] = follow[i] === 1 || settled.always(rows.atom[r] as number) === 1 ? 1 : 0;
-    return forced[r] === 0;
+    if (follow[i] === 1) forced[r] = 1;
+    return follow[i] !== 1;
   });
   askReverse(program, settled.every, rows, unsure, forced);
   return forced;

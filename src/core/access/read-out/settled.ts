@@ -6,7 +6,7 @@ import type { Program } from "../compile/program";
 export class Settled {
   /** By atom, 1 where it holds in the answer. What binds time alone counts as true. */
   readonly #holds: Uint8Array;
-  /** By atom, 1 and -1 where it holds or fails in every order. */
+  /** By atom, 1 and -1 where it holds or fails in every order; 0 for either, and where it binds time alone. */
   readonly #always: Int8Array;
 
   /**
@@ -26,11 +26,6 @@ export class Settled {
       if (!answer.holds(variable)) this.#holds[atom] = 0;
       this.#always[atom] = every.settled(variable);
     }
-  }
-
-  /** 1 and -1: holds or fails in every order. 0: either, or it binds time alone. */
-  always(atom: number): number {
-    return this.#always[atom] as number;
   }
 
   /** The preferred option of the clause that holds in the answer. */
