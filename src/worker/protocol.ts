@@ -26,8 +26,8 @@ export interface Questions {
   layout: { readonly text: number };
   /** What one more of everything would buy: so many plans further with this run, or a new run. Nothing is added before the local date `from`. */
   oneMore: { readonly run: number; readonly from: string; readonly plans: number };
-  /** An earlier finish: a portion further towards rung `upTo`. Plans up to rung `seen` are there already. */
-  search: { readonly seen: number; readonly upTo: number };
+  /** An earlier finish: a portion further towards rung `upTo`. */
+  search: { readonly upTo: number };
 }
 
 export interface Answers {
@@ -38,8 +38,8 @@ export interface Answers {
   why: { readonly why: Why };
   layout: { readonly drawing: OrderDrawing };
   oneMore: { readonly table: OneMoreTable };
-  /** `served`: what the document would say for that plan; null where the plan as it is stays the best. */
-  search: { readonly sought: Sought; readonly served: Served | null; readonly plan: Plan | null };
+  /** `served`: what the document has to say for the plan found; null where the plan as it is stays the best. */
+  search: { readonly sought: Sought; readonly served: Served | null };
 }
 
 export type Question = keyof Questions;

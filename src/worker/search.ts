@@ -8,12 +8,11 @@ const portion_ms = 80;
 /** The search going on; another build starts another and forgets it. */
 let last: { readonly build: Build; readonly search: PlanSearch } | null = null;
 
-/** A portion of the search for an earlier finish. The page asks again until it is done or has enough; a plan comes along only where the page has not seen it. */
-export function search(build: Build, { seen, upTo }: Questions["search"], now_ms: () => number): Answers["search"] {
+/** A portion of the search for an earlier finish. The page asks again until it is done or has enough. */
+export function search(build: Build, { upTo }: Questions["search"], now_ms: () => number): Answers["search"] {
   if (last?.build !== build) last = { build, search: new PlanSearch(build) };
   const { search } = last;
   const until_ms = now_ms() + portion_ms;
   while (!search.done && search.rung < upTo && now_ms() < until_ms) search.step(1);
-  const served = search.served();
-  return { sought: search.sought(), served, plan: served !== null && served.rung > seen ? search.plan() : null };
+  return { sought: search.sought(), served: search.served() };
 }

@@ -3,5 +3,6 @@ export const blocked = () => import("./Blocked.svelte").then((part) => part.defa
 export const trying = () => import("./Try.svelte").then((part) => part.default);
 export const steps = () => import("./StepList.svelte").then((part) => part.default);
 export const things = () => import("./ThingList.svelte").then((part) => part.default);
+export const search = () => import("../search").then((room) => room.SearchStrip);
 
-export const orderParts = [blocked, trying, steps, things] as const;
+export const orderParts = [blocked, trying, steps, things, search] as const;

@@ -5,6 +5,7 @@ import type { OneMoreTable, PlanMay } from "../../core/plan";
 import type { OrderDrawing } from "../../draw";
 import { Link } from "../../worker";
 import { Offline } from "../offline/offline.svelte";
+import type { LookAnswer, Looking } from "../search/looking.svelte";
 import type { Adding } from "./adding";
 import { BuildDesk } from "./build-desk.svelte";
 import { dateAt } from "./device";
@@ -39,6 +40,8 @@ export class Shop extends Papers {
   /** What Site is asked to show. */
   siteAt = $state.raw<{ readonly section: "people"; readonly id: string } | null>(null);
   versionsShown = $state(false);
+  /** The search for an earlier finish, once the strip that shows it has come. */
+  looking: Looking | null = null;
   ready = $state(false);
 
   constructor() {
@@ -168,6 +171,11 @@ export class Shop extends Papers {
   /** A portion of what one more of everything would buy; the same run goes on where it stopped. Null when it was overtaken or the worker is lost. */
   async oneMore(document: unknown, run: number): Promise<OneMoreTable | null> {
     return (await this.#link.ask("oneMore", { document }, { run, from: this.desk.today, plans: 12 }))?.table ?? null;
+  }
+
+  /** A portion of the search for an earlier finish. Null when it was overtaken or the worker is lost. */
+  earlier(document: unknown, upTo: number): Promise<LookAnswer | null> {
+    return this.#link.ask("search", { document }, { upTo });
   }
 
   copiedSteps(count: number): void {

@@ -34,7 +34,8 @@ export interface Sought {
   readonly bound: FinishBound | null;
   /** Nothing finishes earlier: in whatever order, or in the order that was chosen; or nothing was shown. */
   readonly proved: "any-order" | "this-order" | null;
-  /** Site days from the bound to the finish. */
+  /** Site days that the finish at the end of the rung is earlier than as it is, and from the bound to it. */
+  readonly gain: number;
   readonly gap: number;
 }
 
@@ -91,8 +92,13 @@ export class PlanSearch {
       finish: finish as ElapsedMinute | null,
       bound,
       proved: this.at.proved,
-      gap: finish === null || bound === null ? 0 : Math.max(0, workedDays(this.clocks, this.build.usual, bound.at, finish)),
+      gain: finish === null || this.was === null ? 0 : this.days(finish, this.was),
+      gap: finish === null || bound === null ? 0 : Math.max(0, this.days(bound.at, finish)),
     };
+  }
+
+  private days(from: number, to: number): number {
+    return workedDays(this.clocks, this.build.usual, from, to);
   }
 
   /** What the build has to say to be planned as at the end of the last rung; null where that is how it is planned already. */

@@ -1,0 +1,1 @@
+export { default as SearchStrip } from "./SearchStrip.svelte";

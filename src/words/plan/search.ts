@@ -1,0 +1,90 @@
+import type { Display } from "../../core/base";
+import type { Build } from "../../core/build";
+import type { FinishBound, Sought } from "../../core/plan";
+import { sentence, spelled } from "../text";
+import { type Voice, voice } from "../voice";
+
+/** "12,000" */
+const figured = (count: number): string => String(count).replace(/\B(?=(\d{3})+$)/g, ",");
+
+const triedWords = ({ tried }: Sought): string => `${figured(tried)} tried`;
+
+/** "Looking for an earlier finish: 1,240 tried. It cannot be before Sat 12 Jun." */
+export function lookingSentence(sought: Sought, build: Build, display?: Display): string {
+  const say = voice(build, display);
+  const { bound } = sought;
+  return `Looking for an earlier finish: ${triedWords(sought)}.${bound === null ? "" : ` It cannot be before ${say.finish(bound.at)}.`}`;
+}
+
+/** "An earlier finish is there: Sat 9 Oct, 15:30, one site day sooner." */
+export function earlierSentence({ finish, gain }: Sought, build: Build, display?: Display): string {
+  const sooner = gain > 0 ? `, ${spelled(gain, "site day")} sooner` : ", sooner on the same site day";
+  return `An earlier finish is there: ${voice(build, display).finish(finish ?? 0)}${sooner}.`;
+}
+
+/** What a search that has come to its end, or to the end of a rung, says of the plan it has. */
+export function verdictSentence(sought: Sought, build: Build, display?: Display): string {
+  const say = voice(build, display);
+  const { proved, bound, gap } = sought;
+  if (proved === "any-order") return "No plan with these answers finishes earlier.";
+  const apart = gap > 0 ? `, ${spelled(gap, "site day")} sooner` : ", on the same site day";
+  const before = bound === null ? "" : `; ${proved === null ? "it" : "in another one it"} cannot be before ${say.finish(bound.at)}${apart}`;
+  return proved === "this-order"
+    ? `In this order no plan finishes earlier${before}.`
+    : `No earlier finish was found, ${triedWords(sought)}${before}.`;
+}
+
+/** "Cannot finish before Sat 12 Jun: there are 41 hours of work for you and Ruth before “Pour the slab”." */
+export function boundSentence(bound: FinishBound, build: Build, display?: Display): string {
+  const say = voice(build, display);
+  const by = bound.by === "tries" ? bound.beside : bound;
+  const ruledOut = "every plan that would finish earlier has been ruled out";
+  if (bound.by === "tries" && (by === null || by.by === "tries"))
+    return sentence(`cannot finish before ${say.finish(bound.at)}: ${ruledOut}`);
+  const why = by === null ? "" : whyOf(by, build, say);
+  if (bound.by !== "tries") return sentence(`cannot finish before ${say.finish(bound.at)}: ${why}`);
+  return sentence(`cannot finish before ${say.finish(bound.at)}: ${why}, and ${ruledOut}`);
+}
+
+function whyOf(bound: FinishBound, build: Build, say: Voice): string {
+  switch (bound.by) {
+    case "waits":
+      return bound.first === bound.last
+        ? `${job(bound.first, build, say)} takes until then`
+        : `from ${job(bound.first, build, say)} to ${job(bound.last, build, say)} one waits for another, however many people there are`;
+    case "date":
+      return `${dated(bound, build, say)}${bound.job === bound.last ? "" : `, and what waits for it goes on to ${job(bound.last, build, say)}`}`;
+    case "hands": {
+      const before = bound.before < 0 ? "" : ` before ${job(bound.before, build, say)}`;
+      const from = bound.from > 1440 ? `, none of it before ${say.day(bound.from)}` : "";
+      return `there are ${figured(Math.round(bound.work_min / 60))} hours of work for ${say.people(bound.people)}${before}${from}`;
+    }
+    default:
+      return "";
+  }
+}
+
+/** A job counts steps first, then deliveries. */
+function job(at: number, build: Build, say: Voice): string {
+  const steps = build.steps.length;
+  return at < steps ? say.step(build.steps[at]?.id) : say.thing("deliveries", build.deliveries[at - steps]?.id ?? "");
+}
+
+function dated(bound: Extract<FinishBound, { by: "date" }>, build: Build, say: Voice): string {
+  const what = job(bound.job, build, say);
+  const on = say.moment(bound.date);
+  switch (bound.of) {
+    case "promised":
+      return `${what} is promised for ${on}`;
+    case "lead":
+      return `${what} cannot be there before ${on}`;
+    case "resumes":
+      return `work goes on from ${on}`;
+    case "done":
+      return `${what} was begun ${on}`;
+    case "not-before":
+      return `${what} may not begin before ${on}`;
+    default:
+      return `${what} is set for ${on}`;
+  }
+}
