@@ -1,0 +1,79 @@
+import { readFileSync } from "node:fs";
+import type { Page } from "playwright-core";
+import { expect, test } from "vitest";
+import { realisticDocument } from "../bench/realistic";
+import { desk, headline, phone, undoButton, withBrowser, words } from "./app";
+
+const app = withBrowser();
+
+/** A build of so many steps, opened from a file. */
+async function opened(steps: number, start: number, viewport = desk): Promise<Page> {
+  const page = await app.start({ viewport });
+  const [chooser] = await Promise.all([page.waitForEvent("filechooser"), page.getByRole("button", { name: "open a build file" }).click()]);
+  await chooser.setFiles({
+    name: "bays.json",
+    mimeType: "application/json",
+    buffer: Buffer.from(JSON.stringify(realisticDocument(steps, start))),
+  });
+  await page.getByText(/^Finishes /).waitFor();
+  return page;
+}
+
+const strip = (page: Page) => page.getByRole("region", { name: "an earlier finish" });
+
+/** The build as it would be saved. */
+async function fileOf(page: Page): Promise<string> {
+  const [file] = await Promise.all([page.waitForEvent("download"), page.keyboard.press("Control+s")]);
+  return readFileSync(await file.path(), "utf8");
+}
+
+test("an earlier finish is looked for and found, shown, taken over, and undone byte for byte", async () => {
+  const page = await opened(60, 1);
+  const before = await headline(page);
+  const file = await fileOf(page);
+  const use = strip(page).getByRole("button", { name: "use it" });
+  await strip(page).getByRole("progressbar").waitFor();
+  await use.waitFor({ timeout: 60_000 });
+  expect(await words(strip(page))).toMatch(/An earlier finish is there: Sat 8 May, 13:00, two site days sooner\./);
+  expect(await headline(page)).toBe(before);
+
+  await strip(page).getByRole("button", { name: "show what moves" }).click();
+  expect(await words(page.getByRole("region", { name: "what would move" }))).toContain("Sat 8 May, 13:00");
+  await strip(page).getByRole("button", { name: "as it is now" }).click();
+  expect(await headline(page)).toBe(before);
+
+  await use.click();
+  await expect.poll(() => headline(page)).toBe("Finishes Sat 8 May 2027.");
+  expect(await words(strip(page))).toContain("This plan was found by looking for an earlier finish.");
+  expect(await fileOf(page)).toContain('"served": {');
+
+  await undoButton(page).click();
+  await expect.poll(() => headline(page)).toBe(before);
+  expect(await fileOf(page)).toBe(file);
+});
+
+test("the looking can be stopped, gone on with, and gives way to an edit", async () => {
+  const page = await opened(300, 1);
+  await strip(page).getByRole("button", { name: "stop looking" }).click();
+  const stopped = await words(strip(page));
+  expect(stopped).toContain("Stopped");
+  await page.waitForTimeout(500);
+  expect(await words(strip(page))).toBe(stopped);
+  await strip(page).getByRole("button", { name: "look on" }).click();
+  await strip(page)
+    .getByText(/^Looking for an earlier finish: [\d,]+ tried\./)
+    .waitFor();
+
+  await page.getByRole("button", { name: "Steps", exact: true }).click();
+  await page.locator(".row").first().click();
+  await page.getByRole("button", { name: "As written" }).click();
+  await page.getByRole("complementary").getByLabel("Work", { exact: true }).fill("12 h");
+  await strip(page).getByText("Whether it can finish earlier is looked for when you rest.").waitFor();
+});
+
+test("what was shown to be the earliest is said with its reason, on a phone as well", async () => {
+  const page = await app.example("Garden wall with a planter", { viewport: phone });
+  await strip(page).getByText("No plan with these answers finishes earlier.").waitFor();
+  await strip(page).getByRole("button", { name: "why not earlier" }).click();
+  expect(await words(strip(page))).toMatch(/Cannot finish before Sat 29 May, 14:15: /);
+});
