@@ -13,8 +13,7 @@ export function compileHeld(program: Program): void {
   build.pieces.forEach((piece, q) => {
     if (piece.heldBy.length === 0 || (piece.up < 0 && !piece.fromStart)) return;
     const sets = piece.heldBy.map((set) => known(set, build));
-    const [only] = piece.heldBy;
-    const pieces = piece.heldBy.length === 1 && only?.length === 1 ? [...only] : [...new Set(piece.heldBy.flat())];
+    const pieces = [...new Set(piece.heldBy.flat())];
     const detail = { sets: piece.heldBy.map((set) => set.join(" and ")), claims: piece.claimsToHoldItself };
     const fact = facts.add({ rule: "held", piece: piece.id, pieces, detail }, "pieces", q * 1000 + 4);
     /** Selectors of the sets that stand whole once step t is done. What t puts up itself counts, what it takes down does not. */

@@ -14,6 +14,19 @@ describe("a hold point", () => {
     expect(rows).toContain("look < pour: hold-point(look pour cage) must redundant");
   });
 
+  test("is after all who work there, each of them, and after nobody twice", () => {
+    const paint = step("paint", { reaches: [{ place: "cage" }, { place: "cage", need: "arm", depth: "1 m" }] });
+    const sweep = step("sweep", { reaches: [{ place: "yard" }] });
+    const own = { ...look, reaches: [{ place: "cage" }] };
+    expect(
+      small({ places: [cage, place("yard")], steps: [sweep, own, paint, tie, step("oil", { reaches: [{ place: "cage" }] })] }).rows,
+    ).toEqual([
+      "paint < look: hold-point(look paint cage) must",
+      "tie < look: hold-point(look tie cage) must",
+      "oil < look: hold-point(look oil cage) must",
+    ]);
+  });
+
   test("leaves alone who only looks", () => {
     const photo = step("photo", { reaches: [{ place: "cage", need: "sight" }] });
     expect(small({ places: [cage], steps: [look, photo] }).rows).toEqual([]);

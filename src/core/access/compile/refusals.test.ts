@@ -29,6 +29,33 @@ describe("what dates have refuted", () => {
     expect(access(free.build, [[[0, 0]]]).possible).toBe(false);
   });
 
+  test("of several in a set one is turned round, the others stay as they were", () => {
+    const four = smallCase({ steps: [step("a"), step("b"), step("c"), step("d")] });
+    expect(
+      orderOf(
+        four.build,
+        access(four.build, [
+          [
+            [0, 1],
+            [2, 3],
+          ],
+        ]),
+      ),
+    ).toEqual(["b", "a", "c", "d"]);
+    expect(
+      orderOf(
+        four.build,
+        access(four.build, [
+          [
+            [0, 1],
+            [2, 3],
+          ],
+          [[1, 0]],
+        ]),
+      ),
+    ).toEqual(["a", "b", "d", "c"]);
+  });
+
   test.each([
     [{ least: "2 h", most: "5 h" }, "2 h to 5 h"],
     [{ least: "2 h" }, "2 h"],

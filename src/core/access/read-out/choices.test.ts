@@ -34,6 +34,17 @@ test("one that does not matter to the order found is not told", () => {
   });
 });
 
+test("under an option the way that is still open is told, not the usual one that is refuted; what is refuted is no option", () => {
+  const steps = [
+    step("set", { puts: ["panel"] }),
+    step("strip", { takes: ["panel"] }),
+    step("look", { reaches: [{ any: [{ place: "yard" }, { place: "pit" }, { place: "cage" }] }], after: ["set"] }),
+  ];
+  const pit = place("pit", { id: "slit", passes: ["sight"] });
+  const all = told({ places: [place("cage"), place("yard"), pit], pieces: [panel("panel", "cage")], steps });
+  expect(all.map(({ options }) => options)).toEqual([[[], [[1, 2]]]]);
+});
+
 test("an alternative tells all its precedences, those too that are asked for elsewhere", () => {
   const wait = (from: string, to: string) => ({ from, to });
   const either = [
