@@ -45,6 +45,7 @@ const made: CureSheet = {
     { at: minute(7), share: 520, strength_MPa: 14.5, by: "lab" },
     { at: minute(14), share: 760, strength_MPa: 21, by: "lab" },
   ],
+  also: [],
   removals: [
     removal(
       "sides",

@@ -44,6 +44,7 @@ export const pressed = (height_mm: number, more: Partial<Pressure> = {}): Pressu
   hose: full(height_mm),
   held: null,
   design: "hose",
+  throttle: null,
   fastest_m_h: null,
   act: null,
   ...more,

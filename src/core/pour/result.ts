@@ -66,6 +66,8 @@ export interface Pressure {
   readonly design: "hose" | "held";
   /** Fastest rise at which the weakest member carries exactly what it may, by a formula that lowers the pressure; null where full head rules. */
   readonly fastest_m_h: number | null;
+  /** How a chute, or a gang with buckets, is throttled where it would fill the form faster than anybody vibrates it: lift and minutes from one to the next. Null: it need not be. */
+  readonly throttle: { readonly rise_m_h: number; readonly lift_mm: number; readonly every_min: number } | null;
   /** The stop rule that is printed, where a held rate is the design: pass, interval, who. */
   readonly act: { readonly pass_mm: number; readonly every_min: number; readonly who: string | null } | null;
 }

@@ -51,6 +51,31 @@ describe("full head in words", () => {
   });
 });
 
+test("what a chute would fill at once is told with the rate, the lifts and the minutes at which it is let in, and no rate nobody would place at", () => {
+  const column = columnOf({ shape: { kind: "column", long: "10 in", wide: "10 in", high: "9 ft" } });
+  const { pressure } = of(column, { placed: "chute", rate: "10 yd3/h" }).one;
+  // 16 in at 15 ft/h: 5.33 min, rounded up.
+  expect(pressure?.throttle).toEqual({ rise_m_h: 15 * 0.3048, lift_mm: 406.4, every_min: 6 });
+  const said = fullHeadReasons(pressure!, "us", "chute");
+  expect(said[0]).toMatch(
+    /^.+\. Let it in no faster than 15 ft\/h: lifts of 16 in at most, each vibrated, and 6 min from the start of one to the next\.$/,
+  );
+  const rates = said
+    .join(" ")
+    .match(/\d+(?= ft\/h)/g)
+    ?.map(Number);
+  expect(rates).toEqual([15]);
+  // It lowers no pressure: only a written act of a named person does.
+  expect(pressure?.design).toBe("hose");
+  expect(pressure?.hose.most_psf).toBeCloseTo(9 * 150, 6);
+  // A hose cannot be throttled, and what is one lift high has no lifts.
+  expect(of(column, { placed: "hose" }).one.pressure?.throttle).toBeNull();
+  const low = columnOf({ shape: { kind: "column", long: "10 in", wide: "10 in", high: "14 in" } });
+  expect(of(low, { placed: "chute", rate: "10 yd3/h" }).one.pressure?.throttle).toBeNull();
+  const metric = of(column, { placed: "chute", rate: "8 m3/h" }, { pressure: "aci-si" }).one.pressure!;
+  expect(fullHeadReasons(metric, "metric", "chute")[0]).toContain("4.5 m/h: lifts of 400 mm at most, each vibrated, and 6 min");
+});
+
 test("a formula of a document is named once", () => {
   const people = { people: [{ id: "ann", name: "Ann", calendar: "weekends" }], pressure: "ciria" };
   const held = { held: { pass: "6 in", every: "30 min", who: "ann" } };

@@ -102,9 +102,10 @@ const comes: Readonly<Record<Pour["placed"], { readonly from: string; readonly b
 };
 
 /** Why it is full head where nobody holds a rate, each reason as a sentence. */
-export function fullHeadReasons({ hose, held }: Pressure, display: Display, placed: Pour["placed"] = "hose"): string[] {
+export function fullHeadReasons({ hose, held, throttle }: Pressure, display: Display, placed: Pour["placed"] = "hose"): string[] {
   const { by } = comes[placed];
-  const rise = hose.rise_m_h === null ? "" : riseWords(hose.rise_m_h, display);
+  // What nobody would let down a chute is not told as a rate.
+  const rise = hose.rise_m_h === null || throttle !== null ? "" : riseWords(hose.rise_m_h, display);
   const reasons: Readonly<Record<WhyFullHead, string>> = {
     "no rate is held": `nobody is named to hold a rate${rise === "" ? "" : `, and ${by} raises it ${rise}`}`,
     "short and small in plan": `it is short and small in plan, and full before the concrete stiffens${rise === "" ? "" : `: ${by} raises it ${rise}`}`,
@@ -117,8 +118,15 @@ export function fullHeadReasons({ hose, held }: Pressure, display: Display, plac
     "outside the formula": "it lies outside the range the formula was published for",
   };
   // Where a rate is written that does not count, its own finding says why.
-  return hose.why.filter((why) => held === null || why !== "no rate is held").map((why) => sentence(reasons[why]));
+  const said = hose.why.filter((why) => held === null || why !== "no rate is held").map((why) => sentence(reasons[why]));
+  return throttle === null ? said : [[...said.slice(0, 1), throttleSentence(throttle, display)].join(" "), ...said.slice(1)];
 }
+
+/** How fast it is to be let in where a chute or buckets would fill it at once. */
+const throttleSentence = ({ rise_m_h, lift_mm, every_min }: NonNullable<Pressure["throttle"]>, display: Display): string =>
+  sentence(
+    `Let it in no faster than ${riseWords(rise_m_h, display)}: lifts of ${formatLength(lift_mm, display)} at most, each vibrated, and ${every_min} min from the start of one to the next`,
+  );
 
 /** Why the head is higher than the element: what lies on it is fresh with it. Nothing where it is not. */
 export function overSentence(pressure: Pressure, high_mm: number, display: Display): string {
