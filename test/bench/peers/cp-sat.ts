@@ -1,6 +1,6 @@
 import { pathToFileURL } from "node:url";
 import { type Answer, Watch } from "./answer";
-import type { PeerModel } from "./model";
+import type { PeerJob, PeerModel } from "./model";
 
 /** As much of the package as is used here. */
 interface CpSat {
@@ -18,8 +18,9 @@ interface CpModel {
   newIntVarFromDomain(domain: object, name: string): Variable;
   newFixedSizeIntervalVar(start: Variable, size: number, name: string): object;
   newIntervalVar(start: Variable, size: Variable, end: Variable, name: string): object;
-  addLinearConstraint(sum: Variable, least: number, most: number): unknown;
-  addAllowedAssignments(variables: readonly Variable[], rows: readonly (readonly number[])[]): unknown;
+  addLinearConstraint(sum: Variable, least: number, most: number): { onlyEnforceIf(literal: object): unknown };
+  newBoolVar(name: string): object;
+  addExactlyOne(literals: readonly object[]): unknown;
   addCumulative(intervals: readonly object[], numbers: readonly number[], capacity: number): unknown;
   minimize(variable: Variable): void;
 }
@@ -51,10 +52,15 @@ export async function cpSat(require: NodeJS.Require): Promise<(m: PeerModel, sec
       const start = model.newIntVarFromDomain(Domain.fromValues(job.starts), `s${i}`);
       const finish = model.newIntVarFromDomain(Domain.fromValues([...new Set(job.finishes)]), `f${i}`);
       const length = model.newIntVarFromDomain(Domain.fromValues([...new Set(lengths)]), `d${i}`);
-      model.addAllowedAssignments(
-        [start, finish],
-        job.starts.map((s, k) => [s, job.finishes[k]!]),
-      );
+      // A literal for each stretch of starts with one length: a table of all pairs takes the solver longer to read than to solve.
+      const stretches = stretchesOf(job);
+      const here = stretches.map((_, k) => model.newBoolVar(`i${i} ${k}`));
+      model.addExactlyOne(here);
+      stretches.forEach(({ from, to, length: lasts }, k) => {
+        model.addLinearConstraint(start, from, to).onlyEnforceIf(here[k]!);
+        model.addLinearConstraint(finish.minus(start), lasts, lasts).onlyEnforceIf(here[k]!);
+        model.addLinearConstraint(length, lasts, lasts).onlyEnforceIf(here[k]!);
+      });
       finishes.push(finish);
       intervals.push(model.newIntervalVar(start, length, finish, `i${i}`));
       return start;
@@ -83,4 +89,22 @@ export async function cpSat(require: NodeJS.Require): Promise<(m: PeerModel, sec
     return { status, start: found ? starts.map((s) => solver.value(s)) : null, ...watch.read(), ownSeconds: solver.wallTime };
   };
   return solve;
+}
+
+interface Stretch {
+  readonly from: number;
+  readonly to: number;
+  readonly length: number;
+}
+
+/** Starts that follow on each other and take equally long. */
+function stretchesOf(job: PeerJob): Stretch[] {
+  const out: Stretch[] = [];
+  job.starts.forEach((s, k) => {
+    const length = job.finishes[k]! - s;
+    const last = out.at(-1);
+    if (last !== undefined && last.to === s - 1 && last.length === length) out[out.length - 1] = { ...last, to: s };
+    else out.push({ from: s, to: s, length });
+  });
+  return out;
 }
