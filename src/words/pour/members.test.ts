@@ -70,7 +70,7 @@ test("what a chute would fill at once is told with the rate, the lifts and the m
   expect(pressure?.hose.most_psf).toBeCloseTo(9 * 150, 6);
   // A hose cannot be throttled, and what is one lift high has no lifts.
   expect(of(column, { placed: "hose" }).one.pressure?.throttle).toBeNull();
-  const low = columnOf({ shape: { kind: "column", long: "10 in", wide: "10 in", high: "14 in" } });
+  const low = columnOf({ shape: { kind: "column", long: "10 in", wide: "10 in", high: "14 in" }, form: undefined });
   expect(of(low, { placed: "chute", rate: "10 yd3/h" }).one.pressure?.throttle).toBeNull();
   const metric = of(column, { placed: "chute", rate: "8 m3/h" }, { pressure: "aci-si" }).one.pressure!;
   expect(fullHeadReasons(metric, "metric", "chute")[0]).toContain("4.5 m/h: lifts of 400 mm at most, each vibrated, and 6 min");
