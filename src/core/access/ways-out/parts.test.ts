@@ -76,6 +76,57 @@ describe("equal parts", () => {
     expect(made("core", { step: "nobody" })).toEqual([]);
   });
 
+  test("are cut across the long side where that is what does not pass; what goes in elsewhere or beside it is left as it is", () => {
+    const low = { id: "slot", passes: ["unit"], longest: "700 mm" };
+    const pipe = smallCase({
+      places: [place("tank", low)],
+      pieces: [
+        { id: "pipe", name: "Pipe", size: { long: "2000 mm", wide: "50 mm", thick: "50 mm" }, weight: "10 kg" },
+        { id: "rod", size: { long: "600 mm", wide: "9 mm", thick: "9 mm" }, weight: "1 kg" },
+      ],
+      steps: [
+        step("bring", {
+          puts: ["pipe", "rod"],
+          reaches: [
+            {
+              any: [
+                { place: "tank", need: "unit", piece: "pipe" },
+                { place: "tank", need: "unit", piece: "rod" },
+                { place: "tank", need: "hose" },
+              ],
+            },
+            { place: "tank", need: "unit", piece: "rod" },
+          ],
+        }),
+        step("weigh", { leansOn: [{ piece: "rod" }] }),
+        step("press", { leansOn: [{ piece: "pipe", once: "2 h" }] }),
+      ],
+    });
+    const says: Statement = { rule: "reach", step: "bring", id: "1", place: "tank", need: "unit", detail: { unit: "pipe" } };
+    const [way, ...more] = inParts({ build: pipe.build, because: [says] });
+    expect(more).toEqual([]);
+    expect(way?.detail).toMatchObject({ parts: 3 });
+    expect(way?.edits.slice(1, 3).map(({ value }) => value)).toEqual([
+      { long: "666.7 mm", wide: "50 mm", thick: "50 mm" },
+      { is: "3.4 kg", from: "own guess" },
+    ]);
+    expect(way?.edits.filter(({ path }) => path[0] === "steps" && path.includes("+999"))).toEqual(
+      ["pipe-part-2", "pipe-part-3"].flatMap((id) => [
+        {
+          path: ["steps", "id=bring", "reaches", "+999"],
+          value: {
+            any: [
+              { place: "tank", need: "unit", piece: id },
+              { place: "tank", need: "unit", piece: "rod" },
+              { place: "tank", need: "hose" },
+            ],
+          },
+        },
+        { path: ["steps", "id=press", "leansOn", "+999"], value: { piece: id, once: "2 h" } },
+      ]),
+    );
+  });
+
   test("of a piece of a group are made once for all its copies", () => {
     const group = smallCase({
       places: [place("tank", hatch)],

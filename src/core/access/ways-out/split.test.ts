@@ -105,6 +105,33 @@ describe("a step that does several things at once", () => {
     expect(set?.edits[1]?.value).toMatchObject({ reaches: [{ place: "yard", need: "person" }] });
   });
 
+  test("an inspected place that is only one of several the step may get to counts as inspected", () => {
+    const { build: either } = smallCase({
+      places: [place("cage"), place("yard"), place("pit")],
+      pieces: [{ id: "gate" }, { id: "lid" }],
+      steps: [
+        step("look", { sort: "inspection", holdPoint: { places: ["cage"] } }),
+        step("shut", { sort: "check", puts: ["gate"], reaches: [{ any: [{ place: "yard" }, { place: "cage" }] }, { place: "pit" }] }),
+      ],
+    });
+    const because: Statement[] = [closes("gate"), { rule: "hold-point", step: "look", place: "cage" }];
+    const [way, ...more] = split({ build: either, because });
+    expect([way?.detail, more]).toEqual([{ step: "shut", piece: "gate" }, []]);
+    expect(way?.edits[1]?.value).toMatchObject({ id: "shut-part", sort: "check", reaches: [{ place: "pit", need: "person" }] });
+  });
+
+  test("a part that had to get nowhere still must not", () => {
+    const { build: bare } = smallCase({
+      pieces: [
+        { id: "a", fromStart: true },
+        { id: "b", fromStart: true },
+      ],
+      steps: [step("off", { takes: ["a", "b"] })],
+    });
+    const [way] = split({ build: bare, because: [closes("a")] });
+    expect(Object.keys(way?.edits[1]?.value as object)).toEqual(["id", "name", "sort", "hands", "work", "takes"]);
+  });
+
   test("leaves one of its places to the new step; who waits at the far end is told", () => {
     const reach: Statement = { rule: "reach", step: "set", id: "2", place: "cage", need: "person" };
     expect(made(reach)).toEqual([
