@@ -53,7 +53,7 @@ describe("what comes before a closing", () => {
   test("also who must get in to take something down", () => {
     const [closing] = told({
       places: [place("yard"), cage],
-      pieces: [{ id: "pane", closes: ["cage.north"] }, { id: "frame" }, { id: "clamp", fromStart: true, off: [{ place: "cage" }] }],
+      pieces: [{ id: "pane", closes: ["cage.top"] }, { id: "frame" }, { id: "clamp", fromStart: true, off: [{ place: "cage" }] }],
       steps: [
         step("free", { takes: ["frame", "clamp"] }),
         step("close", { puts: ["pane"], after: ["free"] }),

@@ -1,5 +1,5 @@
 import { describe, expect, test } from "vitest";
-import { small, step } from "../../../../test/fixtures/small";
+import { place, small, step } from "../../../../test/fixtures/small";
 
 const pour = (id: string, more: object = {}) => step(id, { sort: "pour", pour: { strength: "28 MPa" }, ...more });
 
@@ -11,6 +11,50 @@ function told(partial: Parameters<typeof small>[0]) {
     return reason?.rule === "choice" ? [[row.replace(/:.*/, ""), reason.step, reason.other, reason.detail]] : [];
   });
 }
+
+/** Rows with the details of their reasons, as they are told and no more. */
+const details = (partial: Parameters<typeof small>[0]) => {
+  const { rows, result } = small(partial);
+  return rows.map((row, r) => [row, result.statements[result.arcs.reason[r] as number]?.detail]);
+};
+
+describe("a reason tells the pour that is waited for", () => {
+  const steps = [pour("wall"), step("lay"), step("strip"), pour("roof")];
+
+  test("of a wait, where it is another step than the wait's own and where it is that step itself", () => {
+    const waits = [
+      { id: "w", from: "lay", to: "strip", least: "40 % of wall", most: "90 % of roof", why: "" },
+      { id: "v", from: "wall", to: "lay", least: "10 % of wall", why: "" },
+      { id: "u", from: "wall", to: "lay", least: "1 h", why: "" },
+    ];
+    const told = { plain: false, least: "40 % of wall", most: "90 % of roof" };
+    expect(details({ steps, waits })).toStrictEqual([
+      ["lay < strip: wait(lay strip w) must", told],
+      ["wall + 40 % of wall < strip: wait(lay strip w) must", { ...told, pour: "wall" }],
+      ["roof within 90 % of roof < strip: wait(lay strip w) must time", { ...told, pour: "roof" }],
+      ["wall + 10 % of wall < lay: wait(wall lay v) must", { plain: false, least: "10 % of wall", pour: "wall" }],
+      ["wall + 1 h < lay: wait(wall lay u) must", { plain: false, least: "1 h" }],
+    ]);
+  });
+
+  test("of what a piece closes only what must pass, unless a pour is waited for", () => {
+    const partial = (goesAfter: string) => ({
+      places: [place("pit")],
+      pieces: [{ id: "net", closes: ["pit.door"], goesAfter }],
+      steps: [
+        pour("wall"),
+        step("cover", { puts: ["net"] }),
+        step("dig", { reaches: [{ place: "pit", need: "arm", depth: "1 m" }], after: ["cover"] }),
+      ],
+    });
+    const of = (goesAfter: string) => details(partial(goesAfter)).filter(([row]) => String(row).includes("closes("));
+    expect(of("2 h")).toStrictEqual([["cover + 2 h < dig: closes(dig cover net pit.door arm) must", { depth_mm: 1000 }]]);
+    expect(of("30 % of wall")).toStrictEqual([
+      ["cover < dig: closes(dig cover net pit.door arm) must", { depth_mm: 1000 }],
+      ["wall + 30 % of wall < dig: closes(dig wall net pit.door arm) must", { depth_mm: 1000, pour: "wall" }],
+    ]);
+  });
+});
 
 describe("the reason of a row that a choice asks for", () => {
   test("tells the alternative and the amounts of the very wait, also where several lead to one step", () => {

@@ -165,6 +165,16 @@ test("what is spent counts the work on arcs too, and every question has a budget
   expect(search.solve([], cost + 1)).toBe("yes");
 });
 
+test("where nothing was refuted, nothing is told of it, though the question before was", () => {
+  const { search } = solved(clauses(null, [{ literals: [holds(0)], statement: 4 }], [[0, 1]], 2));
+  const none = { statements: [], assumptions: [] };
+  expect(search.refutation).toEqual(none);
+  expect(search.solve([fails(0)])).toBe("no");
+  expect(search.refutation).toEqual({ statements: [4], assumptions: [fails(0)] });
+  expect(search.solve([holds(0)])).toBe("yes");
+  expect(search.refutation).toEqual(none);
+});
+
 test("an empty clause is refuted by its statement alone", () => {
   const problem = clauses(null, [{ literals: [], statement: 4 }], [[0, 1]], 2);
   const { answer, search } = solved(problem);
