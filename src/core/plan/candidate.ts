@@ -20,6 +20,7 @@ const weight: Readonly<Record<Holder["kind"], number>> = {
   window: 3,
   "start-of-build": 4,
   "on-purpose": 5,
+  kept: 5,
 };
 
 /** Something that by itself leads to a start of a job. */

@@ -5,6 +5,7 @@ import type { Clocks } from "../clock";
 import type { Result } from "../schedule";
 import type { Bound } from "./bound";
 import { datesFor } from "./dates";
+import { keptOrder, movedOf, nearer } from "./near";
 import { againstServed } from "./served";
 import { timeBounds } from "./time-bounds";
 
@@ -31,9 +32,19 @@ export interface Ordered {
 /** Rounds in which choices are turned to suit the order in which steps are served. */
 const mostTurned = 20;
 
-/** As `orderFor`, by the order in which the build says steps are served where that still gives dates. */
+/**
+ * As `orderFor`, by the order in which the build says steps are served where that still gives dates; else near the plan that was kept, where leaving that is not
+ * worth it.
+ */
 export function orderWithDates(build: Build, clocks: Clocks): Ordered {
-  return (build.served ? servedOrder(build, clocks) : null) ?? orderFor(build, clocks);
+  const served = build.served ? servedOrder(build, clocks) : null;
+  if (served !== null) return served;
+  const fresh = orderFor(build, clocks);
+  const kept = keptOrder(build);
+  const solution = fresh.result?.solution ?? null;
+  if (kept === null || (solution !== null && movedOf(build, clocks, solution.start) === 0)) return fresh;
+  const near = fresh.result?.status === "infeasible" ? null : servedOrder({ ...build, served: kept }, clocks);
+  return near === null ? fresh : nearer(build, clocks, { ...near, served: false }, fresh);
 }
 
 function servedOrder(build: Build, clocks: Clocks): Ordered | null {

@@ -77,7 +77,7 @@ function dated(ordered: Ordered, bound: Bound, clocks: Clocks, earlier: Solution
   const crowd = crowdOf(problem, earlier, first.stretches);
   const held = holdersOf(bound, first.served, first.net, first.turns, earlier, first.order, crowd);
   const chain = chainOf(earlier, held, steps);
-  const tail = tailOf(bound, first.served, first.net, earlier, first.late, held);
+  const tail = tailOf(bound, first, held);
   const reading = tail === null ? first : readingOf(bound, clocks, tail.solution);
   const { solution, stretches, named, served, net, finish, late } = reading;
   const onChain = new Set(chain.map((link) => link.job));
@@ -96,7 +96,7 @@ function dated(ordered: Ordered, bound: Bound, clocks: Clocks, earlier: Solution
       latestStart: late.start[s]! as ElapsedMinute,
       latestFinish: late.finish[s]! as ElapsedMinute,
       slack: slackOf(problem, solution, late, s),
-      holder: tail?.late.has(s) ? { kind: "on-purpose", job: tail.late.get(s)! } : held[s]!.holder,
+      holder: tail?.why.get(s) ?? held[s]!.holder,
       onChain: onChain.has(s),
       pieces: stretches[s]!,
       people: named.people[s]!.map((i) => personIds[i]!),

@@ -1,42 +1,58 @@
 import type { ElapsedMinute } from "../base";
 import type { Build } from "../build";
-import { type Later, type Net, type Problem, putLater, type Solution } from "../schedule";
+import { type Later, type Net, putLater, type Solution } from "../schedule";
 import type { Bound } from "./bound";
 import type { Held } from "./holders";
+import type { Holder } from "./plan";
+import type { Reading } from "./reading";
 
 /** A step comes later only where that is worth a week: what lies open or is out for a few days is not moved about. Common practice, no source. */
 const worth_min = 7 * 1440;
 
-/** A plan in which what only waits is put late, and for the sake of what. */
+/** A plan in which some steps are later than they could be. */
 export interface Tail {
   readonly solution: Solution;
-  /** By step that was put later: the step that it waits for. */
-  readonly late: ReadonlyMap<number, number>;
+  /** Why, by step. */
+  readonly why: ReadonlyMap<number, Holder>;
 }
 
 /**
- * Steps whose effect only waits are put as late as is safe with nothing else moved: those that open the ground, those that take stock or hired things out until
- * something is taken down, those that close a place or a way. Safe is a site day to spare: the step ends before the day on which it would have to
- * begin at the latest. Null where nothing is to be moved, as in most builds: what is left then is the plan as it was.
- * @param served with who is served after whom as links, so that nobody's turn comes later; @param late latest times in it
+ * Puts steps later with nothing else moved. What was pulled forward from its date in the kept plan goes back there. Steps whose effect only waits are put as late
+ * as is safe: those that open the ground, those that take stock or hired things out until something is taken down, those that close a place or a way. Safe is
+ * a site day to spare: the step ends before the day on which it would have to begin at the latest. Null where nothing is to be moved.
+ * @param first everything as early as it can be; nobody's turn comes later either
  */
-export function tailOf(bound: Bound, served: Problem, net: Net, s: Solution, late: Solution, held: readonly Held[]): Tail | null {
-  const { build } = bound;
+export function tailOf(bound: Bound, first: Reading, held: readonly Held[]): Tail | null {
+  const { build, problem } = bound;
+  const { solution: s, late, served, net } = first;
   const { time } = bound.clocks;
   const jobs: Later[] = [];
-  const next = new Map<number, number>();
+  const why = new Map<number, Holder>();
   build.steps.forEach((step, j) => {
-    if (late.start[j]! - s.start[j]! < worth_min || !onlyWaits(build, j) || step.done !== null || held[j]!.holder.kind === "on-purpose")
+    if (step.done !== null || late.start[j]! <= s.start[j]! || held[j]!.holder.kind === "on-purpose") return;
+    const kept = keptStart(bound, j);
+    if (kept > s.start[j]!) {
+      const then = problem.clocks[problem.clock[j]!]!.advance(kept as ElapsedMinute, problem.amount[j]!);
+      jobs.push({ job: j, finishBy: Math.min(then, late.finish[j]!) as ElapsedMinute, least_min: 1 });
+      why.set(j, { kind: "kept", date: kept as ElapsedMinute });
       return;
+    }
+    if (late.start[j]! - s.start[j]! < worth_min || !onlyWaits(build, j)) return;
     const to = firstAfter(bound, net, s, j);
     if (to < 0 || s.start[to]! - s.finish[j]! < worth_min) return;
-    next.set(j, to);
+    why.set(j, { kind: "on-purpose", job: to });
     jobs.push({ job: j, finishBy: time.startOf(time.dayOf(late.start[j]!)) as ElapsedMinute, least_min: worth_min });
   });
   if (jobs.length === 0) return null;
   const solution = putLater(served, net, s, jobs);
   if (solution === null) return null;
-  return { solution, late: new Map([...next].filter(([j]) => solution.start[j] !== s.start[j])) };
+  return { solution, why: new Map([...why].filter(([j]) => solution.start[j] !== s.start[j])) };
+}
+
+/** When the kept plan has the step start; -1 where it does not have it. */
+function keptStart({ build, clocks: { time } }: Bound, j: number): number {
+  const kept = build.kept?.steps.get(build.steps[j]!.id);
+  return kept === undefined ? -1 : (time.minuteOf(kept.start) ?? -1);
 }
 
 /** Of the steps that wait for this one by the build itself, the one that starts first; -1: none. */

@@ -35,6 +35,8 @@ export function gapReason(build: Build, plan: Plan, holder: Holder): string | nu
       return holder.calendar === build.usual ? null : (build.calendars[build.at.calendar.get(holder.calendar) ?? -1]?.name ?? null);
     case "on-purpose":
       return "placed late";
+    case "kept":
+      return "as kept";
     case "start-of-build":
       return null;
   }

@@ -59,6 +59,8 @@ function holderClause(step: number, { holder, start }: StepDates, plan: Plan, vo
       return `what is not done yet goes on from ${voice.moment(holder.date)}`;
     case "done":
       return "it is done";
+    case "kept":
+      return "it stays where the kept plan has it, as nothing is gained by doing it earlier";
     case "on-purpose":
       return `it is put late on purpose, close before ${jobWords(holder.job, voice)}`;
   }
