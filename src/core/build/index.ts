@@ -1,4 +1,5 @@
 export { type BuildCode, bars, codes, type DetailKey } from "./codes";
+export { usualRate_m3_h } from "./link/pours";
 export { isLoad, isVault, isVouched } from "./link/removals";
 export * from "./model";
 export { pourOf } from "./pour-of";

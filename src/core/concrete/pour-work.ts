@@ -1,5 +1,6 @@
 /** A whole pour as it is written, to its volumes and hours: one computation for the length of the step and for the sheet of the day. */
 import { finished_m2, type PouredFace } from "./faces";
+import { handsFor, type Placed } from "./placing";
 import { columnsSettle_min, type PourDayTimes, pourDayTimes } from "./pour-day";
 import type { Checked } from "./range";
 import { type LeftOut, netVolume_m3, type PouredShape } from "./volume";
@@ -47,6 +48,23 @@ export function wastePercent(net_m3: number, written: number | null): number {
 /** Two hands float up to 40 m2, one more each 20 m2 over it (common practice, no source). */
 export function finishersFor(finished_m2: number): number {
   return 2 + Math.max(0, Math.ceil((finished_m2 - 40) / 20 - 1e-9));
+}
+
+/** How many people a pour takes: who places it, or who floats it where those are more. One rule for the sheet of the day and for whoever writes a pour. */
+export function peopleFor({
+  placed,
+  elements,
+  rate_m3_h,
+}: Pick<PourWritten, "elements" | "rate_m3_h"> & { readonly placed: Placed }): number {
+  const floated_m2 = elements.reduce((sum, e) => sum + finished_m2(e.shape, e.faces) * e.number, 0);
+  const hands = handsFor(
+    placed,
+    elements.some(({ shape }) => stands.has(shape.kind)),
+    floated_m2,
+    rate_m3_h,
+  );
+  const placing = hands.reduce((sum, { number }) => sum + number, 0);
+  return Math.max(placing, floated_m2 > 0 ? finishersFor(floated_m2) : 0);
 }
 
 /** Between what stands and what is laid on it, min: as written, else an hour; 0 where the pour has not both. */

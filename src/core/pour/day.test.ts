@@ -125,6 +125,12 @@ describe("hands", () => {
     const short = buildWith([pourOf()], { hands: [{ role: "hands", number: 2 }] });
     expect(detail({}, "pour.hands-short", short)).toEqual({ step: "pour-porch", wanted: 5, have: 2 });
     expect(finds({}, "pour.hands-short")).toHaveLength(0);
+    expect(detail({}, "pour.hands-short", buildWith([pourOf({ helpers: 2 })], { hands: [{ role: "hands", number: 2 }] }))).toEqual({
+      step: "pour-porch",
+      wanted: 5,
+      have: 4,
+    });
+    expect(of({ helpers: 3 }).day!.helpers).toBe(3);
   });
 
   test("columns alone take three, and nobody floats", () => {

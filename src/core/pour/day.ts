@@ -1,6 +1,6 @@
 import { type Finding, toModel } from "../base";
 import type { Build, Pour } from "../build";
-import { handsFor, netVolume_m3, type PourWork, pourWork } from "../concrete";
+import { handsFor, netVolume_m3, type PourWork, peopleFor, pourWork } from "../concrete";
 import { aggregate } from "./day-aggregate";
 import { callOff, ground } from "./day-ground";
 import { joints } from "./day-joints";
@@ -49,6 +49,7 @@ function made(build: Build, pour: Pour, work: PourWork): { day: PourDay; finding
     coldJoint_min: work.coldJoint_min,
     total_min: work.total_min,
     hands,
+    helpers: pour.helpers ?? 0,
     finishers: work.finished_m2 > 0 ? work.finishers : 0,
     evaporation: dry.value,
     aggregate: stone.value,
@@ -84,8 +85,7 @@ function handsOf(pour: Pour, work: PourWork): PourDay["hands"] {
 function short(build: Build, pour: Pour, day: PourDay): Finding[] {
   const step = build.steps[build.at.step.get(pour.step) ?? -1];
   if (step === undefined) return [];
-  const placing = day.hands.reduce((sum, h) => sum + h.number, 0);
-  const wanted = Math.max(placing, day.finishers);
-  const have = step.hands.reduce((sum, h) => sum + h.number, 0);
+  const wanted = peopleFor(pour);
+  const have = step.hands.reduce((sum, h) => sum + h.number, 0) + day.helpers;
   return have >= wanted ? [] : [found(pour, "pour.hands-short", "look", { step: step.id, wanted, have })];
 }

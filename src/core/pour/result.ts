@@ -182,6 +182,8 @@ export interface PourDay {
   readonly total_min: number;
   /** While it is placed; roles as in `PourRole`. */
   readonly hands: readonly { readonly role: string; readonly number: number }[];
+  /** Of them so many come for this pour alone. */
+  readonly helpers: number;
   /** Of them, so many float and trowel afterwards; 0 where nothing is floated. */
   readonly finishers: number;
   readonly evaporation: {

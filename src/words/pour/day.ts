@@ -1,6 +1,6 @@
 import { type Display, formatFigure, formatLength, formatWork } from "../../core/base";
 import type { PourDay } from "../../core/pour";
-import { readable, sentence, spelled } from "../text";
+import { readable, sentence, spelled, spelledFigure, upper } from "../text";
 
 /** 5.4 yd³ or 4.1 m³; of less than one 0.54 m³ */
 export function volumeWords(volume_m3: number, display: Display): string {
@@ -38,6 +38,14 @@ export function daySentences(day: PourDay, display: Display): string[] {
     out.push(
       sentence(
         `Hands wanted: ${day.hands.map(({ role, number }) => (role === "hands" ? spelled(number, "more", "more") : `${spelled(number, "for the", "for the")} ${readable(role)}`)).join(", ")}`,
+      ),
+    );
+  if (day.helpers > 0)
+    out.push(
+      sentence(
+        day.helpers === 1
+          ? "One of them comes as a helper for this pour alone"
+          : `${upper(spelledFigure(day.helpers))} of them come as helpers for this pour alone`,
       ),
     );
   if (day.cement_kg !== null)

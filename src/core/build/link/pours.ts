@@ -28,6 +28,9 @@ const usual = {
   },
 } as const;
 
+/** What a chute, hose or mixer gives where nobody says, m3/h. */
+export const usualRate_m3_h = (units: Site["units"], placed: Pour["placed"]): number => usual[units].rate_m3_h[placed];
+
 /** What stays in the line and the hopper of a pump, and the grout that starts it, m3 (a quarter of a cubic yard; common practice, no source). */
 const pump = { hopper_m3: toModel("volume", 0.1, "yd3"), prime_m3: toModel("volume", 0.25, "yd3") };
 

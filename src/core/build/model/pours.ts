@@ -171,6 +171,8 @@ export interface Pour {
   readonly ground: PourGround;
   /** Stock the concrete itself is bought as (sacks), null: ready-mixed. */
   readonly sacks: StockId | null;
+  /** People who come for this pour alone, beside the hands of its step: they are asked for, and no other step counts on them. Left out: none. */
+  readonly helpers?: number;
   readonly from: Source | null;
   /** Keys that are not written and were taken as usual ("mix.weight", "elements.columns.form.sheathing.class"). */
   readonly assumed: readonly string[];

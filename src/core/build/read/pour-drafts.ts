@@ -17,6 +17,7 @@ export interface PourDraft
   readonly cure: Cure;
   readonly removals: readonly RemovalDraft[];
   readonly sacks: string | null;
+  readonly helpers?: number;
 }
 
 export interface MixDraft extends Omit<Mix, "cement" | "retarder" | "weight_kg_m3" | "slump_mm"> {

@@ -168,6 +168,7 @@ export function readPour(raw: Raw, notes: Notes): PourDraft {
     removals: (raw.removals ?? []).map((removal, i) => readRemoval(at("removals", String(i + 1)), removal)),
     ground: readGround(at("ground"), raw.ground ?? {}),
     sacks: raw.sacks ?? null,
+    ...(raw.helpers === undefined ? {} : { helpers: raw.helpers }),
     from: raw.from ?? null,
   };
 }

@@ -138,6 +138,7 @@ export const pour = v.looseObject({
     }),
   ),
   sacks: maybe(s.ref),
+  helpers: maybe(s.wholeIn("alike")),
   from,
 });
 

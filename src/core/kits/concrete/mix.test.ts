@@ -1,5 +1,7 @@
 import { describe, expect, test } from "vitest";
-import { builtFrom } from "../../../../test/fixtures/kits/kit-check";
+import { builtFrom, type Put } from "../../../../test/fixtures/kits/kit-check";
+import { readDocument } from "../../build";
+import { pourSheets } from "../../pour";
 import { type Bars, massOfBars_kg } from "./mix";
 
 const bar = (size: number): Bars => ({ name: "bar", size, number: 1, long_mm: 1000, cover_mm: 50, exposure: "weather or ground" });
@@ -28,5 +30,48 @@ describe("bags", () => {
     expect(bags).toBeGreaterThanOrEqual(Math.ceil(needed * 1.1));
     expect(bags).toBeLessThan(needed * 1.3);
     expect(document.pours[0]).toMatchObject({ placed: "by hand", sacks: "footing-bags" });
+  });
+});
+
+describe.each(["us", "metric"] as const)("people on a pour in %s", (units) => {
+  const put = (answers: Readonly<Record<string, string | number>>): readonly Put[] => [
+    ["footing", "Pads", answers],
+    ["column", "Columns", answers],
+    ["deck-slab", "Slab", answers],
+    ["footing", "Strip", { ...answers, sort: "strip", number: 1, right: "30 ft" }],
+    ["wall", "Wall", answers],
+    ["pier", "Piers", { ...answers, right: "60 ft" }],
+    ["stair", "Steps", { ...answers, right: "90 ft" }],
+    ["ground-slab", "Floor", { ...answers, right: "120 ft", long: "30 ft", wide: "30 ft" }],
+  ];
+  const shortIn = (answers: Readonly<Record<string, string | number>>) => {
+    const { build } = readDocument(builtFrom(units, put(answers)));
+    if (build === null) throw new Error("not read");
+    const short = pourSheets(build).flatMap(({ findings }) => findings.filter(({ code }) => code === "pour.hands-short"));
+    return { build, short };
+  };
+
+  test.each(["chute", "hose", "bags"])(
+    "are as many as the sheet of its day asks for, by %s: helpers come for it, and no other step counts on them",
+    (placed) => {
+      const { build, short } = shortIn({ placed });
+      expect(short).toEqual([]);
+      const helped = build.pours.filter(({ helpers = 0 }) => helpers > 0);
+      expect(helped.length).toBeGreaterThan(2);
+      for (const { step } of build.pours) expect(build.steps.find(({ id }) => id === step)?.hands).toEqual([{ role: "hands", number: 2 }]);
+      for (const { step, helpers } of helped) {
+        const booking = build.bookings.find((one) => one.step === step && /helper/.test(one.name));
+        expect(booking?.name).toMatch(helpers === 1 ? /^A helper for/ : new RegExp(`^${helpers} helpers for`));
+        expect(booking?.lead?.text).toBe("7 d");
+      }
+    },
+  );
+
+  test("of a gang large enough nobody else is asked, and those who do it alone are told that they are few", () => {
+    const gang = shortIn({ people: 12 });
+    expect([gang.short.length, gang.build.pours.filter(({ helpers }) => helpers !== undefined).length]).toEqual([0, 0]);
+    const alone = shortIn({ helped: "none" });
+    expect(alone.short.length).toBeGreaterThan(5);
+    expect(alone.build.bookings.some(({ name }) => /helper/.test(name))).toBe(false);
   });
 });

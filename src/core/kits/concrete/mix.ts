@@ -1,4 +1,5 @@
-import { netVolume_m3, type PouredShape } from "../../concrete";
+import { usualRate_m3_h } from "../../build";
+import { netVolume_m3, type PouredFace, type PouredShape, peopleFor } from "../../concrete";
 import { choiceAsk, countAsk, wordAsk, yesAsk } from "../asks";
 import type { Answers, Ask } from "../kit";
 import type { Making } from "../making";
@@ -16,7 +17,13 @@ export const pourAsks: readonly Ask[] = [
     hose: "by a pump and hose",
     bags: "mixed here from bags",
   }),
-  countAsk("people", "People on the pour", 2, 2, 12),
+  countAsk("people", "People on the pour", 2, 2, 12, { help: "Of those who work on the build." }),
+  choiceAsk(
+    "helped",
+    "If the pour takes more people than that",
+    { helpers: "helpers are asked to come for it", none: "those do it alone" },
+    { unasked: "none" },
+  ),
   yesAsk("inspected", "An inspector looks before it is poured", true),
   wordAsk("bars", "Whose drawing the bars are", {
     help: "Empty: a usual guess stands in the file, and the bars stay on the list of what is not known.",
@@ -115,12 +122,29 @@ export const layer_mm = (making: Making, number: number): number => number * mak
 const volumeOf = (elements: readonly Element[]): number =>
   elements.reduce((sum, { shape, number }) => sum + netVolume_m3(shape, []) * number, 0);
 
+/** People whom a pour takes beside those of the build, by the rule that its day is judged by. */
+function helpersOf(making: Making, elements: readonly Element[]): number {
+  const { answers, units } = making.given;
+  if (answers.choice("helped") === "none") return 0;
+  const placed = placedOf(answers);
+  const poured = elements.map(({ number, shape, faces = [] }) => ({ number, shape, faces: faces as readonly PouredFace[], rebates: [] }));
+  const wanted = peopleFor({ placed, rate_m3_h: usualRate_m3_h(units, placed), elements: poured });
+  return Math.max(0, wanted - answers.number("people"));
+}
+
+/** How the document says that concrete gets there. */
+const placedOf = (answers: Answers): "chute" | "hose" | "by hand" => {
+  const placed = answers.choice("placed");
+  return placed === "bags" ? "by hand" : (placed as "chute" | "hose");
+};
+
 /** The pour of a part, what brings its concrete (a truck, or bags), and the pump. Gives ids of the deliveries that its step needs. */
 export function addPour(making: Making, plan: PourPlan): readonly string[] {
   const { given } = making;
   const placed = given.answers.choice("placed");
   const m3 = volumeOf(plan.elements);
   const bags = making.either(bag.us, bag.metric);
+  const helpers = helpersOf(making, plan.elements);
   const sacks =
     placed === "bags" ? making.add("stock", "bags", { name: bags.name, unit: "bag", inHand: 0, yields: bags.yields }) : undefined;
   const count = Math.ceil((m3 * 1.15) / bags.m3);
@@ -156,7 +180,7 @@ export function addPour(making: Making, plan: PourPlan): readonly string[] {
       from: "own guess",
     },
     weather: { concrete: making.either("70 °F", "20 °C") },
-    placed: placed === "bags" ? "by hand" : placed,
+    placed: placedOf(given.answers),
     vibrated: making.mm(plan.vibrated_mm),
     elements: plan.elements.map((element) => ({
       id: element.id,
@@ -172,8 +196,17 @@ export function addPour(making: Making, plan: PourPlan): readonly string[] {
     cure: plan.cure,
     removals: plan.removals,
     sacks,
+    helpers: helpers > 0 ? helpers : undefined,
     from: "own guess",
   });
+  if (helpers > 0) {
+    making.add("bookings", "helpers", {
+      name: `${helpers === 1 ? "A helper" : `${helpers} helpers`} for the pour of ${given.name}`,
+      step: plan.step,
+      lead: { is: "7 d", from: "own guess" },
+      booked: false,
+    });
+  }
   if (placed === "hose") {
     making.add("bookings", "pump", {
       name: `Pump for ${given.name}`,
