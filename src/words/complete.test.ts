@@ -66,6 +66,11 @@ const statementDetail: Record<string, Record<string, DetailValue>> = {
   "window.most": { amount: "28 d", fromEnd: "start", toEnd: "finish", because: "wait" },
   "window.length": { minutes: 480, calendar, unbroken: true },
   "window.needs": { delivery },
+  "window.people": { people: cellar.people.map(({ id }) => id), roles: [] },
+  "window.equipment": { of: cellar.equipment[0]!.id, number: 2 },
+  "window.room": { number: 2 },
+  "window.alone": {},
+  "window.stock": { of: cellar.stock[0]!.id, number: 12 },
 };
 const way = cellar.places[3]!.ways[0]!.id;
 

@@ -56,7 +56,7 @@ test("the looking can be stopped, gone on with, and gives way to an edit", async
   const page = await opened(300, 1);
   await strip(page).getByRole("button", { name: "stop looking" }).click();
   const stopped = await words(strip(page));
-  expect(stopped).toContain("Stopped");
+  expect(stopped).toContain("Stopped looking");
   await page.waitForTimeout(500);
   expect(await words(strip(page))).toBe(stopped);
   await strip(page).getByRole("button", { name: "look on" }).click();

@@ -69,7 +69,7 @@ export class Looking {
     if (answer === null) return;
     const { sought } = answer;
     this.pause();
-    this.#take(document, { sought: { ...sought, finishWas: sought.finish, gain: 0 }, served: null }, sought.done ? "ended" : "stopped");
+    this.#take(document, { sought: { ...sought, finishWas: sought.finish, gain: 0 }, served: null }, "ended");
   }
 
   #take(document: unknown, answer: LookAnswer | null, phase: Phase): void {

@@ -7,6 +7,8 @@ export const planCodes = {
   "plan.windows": ["otherOrders"],
   /** No plan was found; without people, equipment, room and stock the dates could be met by `boundAt`. `lacks`: people, equipment, room, alone, stock, deadline, wait, calendar. */
   "plan.not-found": ["step", "lacks", "of", "boundAt"],
+  /** Every order and every date was ruled out, people, places and stock included; `because`: of which, where `minimal`, none can be left out. */
+  "plan.ruled-out": ["minimal"],
   /** A step's calendar (with the people it asks for) never has the time it takes. */
   "plan.calendar-never": ["step", "calendar", "minutes", "unbroken"],
   /** More people asked for than the build has. */
@@ -45,7 +47,7 @@ export const compareCodes = {
 
 export type CompareCode = keyof typeof compareCodes;
 
-/** Rules of the statements in `because` of "plan.windows", beside those of access. */
+/** Rules of the statements in `because` of "plan.windows" and "plan.ruled-out", beside those of access. */
 export const windowRules = {
   "window.release": ["date", "of"],
   "window.due": ["date", "of"],
@@ -54,6 +56,12 @@ export const windowRules = {
   "window.most": ["amount", "fromEnd", "toEnd", "because"],
   "window.length": ["minutes", "calendar", "unbroken"],
   "window.needs": ["delivery"],
+  /** These people and no others, when they are there, for those who are asked for as `roles` (empty: anybody). */
+  "window.people": ["people", "roles"],
+  "window.equipment": ["of", "number"],
+  "window.room": ["number"],
+  "window.alone": [],
+  "window.stock": ["of", "number"],
 } as const satisfies Readonly<Record<string, readonly string[]>>;
 
 export type WindowRule = keyof typeof windowRules;

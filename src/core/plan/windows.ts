@@ -32,14 +32,15 @@ export function windowFinding(bound: Bound, witness: readonly NetworkPart[], ref
 }
 
 /** The step at which a builder would look: the first with a date, else the one that a longest wait counts from; -1: none. */
-function placeOf(bound: Bound, witness: readonly NetworkPart[]): number {
+export function placeOf(bound: Bound, witness: readonly NetworkPart[]): number {
   const steps = bound.build.steps.length;
   for (const part of witness) if (part.kind !== "link" && part.kind !== "job" && part.job < steps) return part.job;
   for (const part of witness) if (part.kind === "link" && part.side === "most") return bound.problem.links.from[part.link]!;
   return -1;
 }
 
-function statementOf(bound: Bound, part: NetworkPart): Statement {
+/** What a part of a witness says, in the builder's terms. */
+export function statementOf(bound: Bound, part: NetworkPart): Statement {
   const { build, access, clocks, problem } = bound;
   const steps = build.steps.length;
   const named = (job: number): { step?: string; id?: string } =>

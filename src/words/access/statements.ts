@@ -2,7 +2,7 @@ import type { RuleName } from "../../core/access";
 import type { Display, Statement } from "../../core/base";
 import type { Build } from "../../core/build";
 import type { WindowRule } from "../../core/plan";
-import { listed, sentence } from "../text";
+import { listed, readable, sentence, spelled, spelledFigure } from "../text";
 import { type Detail, figure, list, text, type Voice, voice, workWords } from "../voice";
 
 type Saying = (statement: Statement, voice: Voice, detail: Detail) => string;
@@ -148,7 +148,21 @@ const facts: Readonly<Record<RuleName | WindowRule, Saying>> = {
   "window.length": ({ step, id }, voice, detail) =>
     `${step === undefined ? voice.any(id ?? "") : voice.step(step)} takes ${workWords(figure(detail, "minutes"))} of ${voice.thing("calendars", text(detail, "calendar"))}${detail.unbroken === true ? ", in one go" : ""}`,
   "window.needs": ({ step }, voice, detail) => `${voice.step(step)} needs ${voice.any(text(detail, "delivery"))}`,
+  "window.people": (_, voice, detail) => {
+    const roles = list(detail, "roles").map(readable);
+    const what = roles.length === 0 ? "" : `for the ${listed(roles)} `;
+    return `${what}there is nobody but ${voice.people(list(detail, "people"))}, in the hours they are there`;
+  },
+  "window.equipment": (_, voice, detail) =>
+    `there ${isOrAre(detail)} ${spelledFigure(figure(detail, "number"))} of ${voice.any(text(detail, "of"))}`,
+  "window.room": ({ place }, voice, detail) =>
+    `there is room for ${spelled(figure(detail, "number"), "person", "people")} at ${voice.place(place)}`,
+  "window.alone": ({ place }, voice) => `whoever needs ${voice.place(place)} alone shares it with nobody`,
+  "window.stock": (_, voice, detail) =>
+    `of ${voice.any(text(detail, "of"))} there ${isOrAre(detail)} never more than ${spelledFigure(figure(detail, "number"))}`,
 };
+
+const isOrAre = (detail: Detail): string => (figure(detail, "number") === 1 ? "is" : "are");
 
 export function factClause(statement: Statement, voice: Voice): string {
   const saying = facts[statement.rule as RuleName];

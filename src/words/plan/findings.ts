@@ -33,6 +33,8 @@ export const planSayings: Readonly<Record<PlanCode, (told: Told) => string>> = {
     const bound = figure(detail, "boundAt");
     return `No plan was found: ${voice.step(text(detail, "step"))} lacks ${what}${of === "" ? "" : ` (${of === "hands" ? "hands" : voice.any(of)})`}. Without people, equipment, room and stock it could all be done by ${voice.finish(bound)}; whether with them cannot be said`;
   },
+  "plan.ruled-out": ({ where, voice }) =>
+    `No plan can keep all of this${where.id === undefined ? "" : `: ${voice.step(where.id)} does not fit with the people, equipment, room and stock there are`}; every order and every date was ruled out`,
   "plan.calendar-never": ({ detail, voice }) =>
     `${voice.step(text(detail, "step"))} takes ${workWords(figure(detail, "minutes"))}${detail.unbroken === true ? " without a break" : ""}, and ${voice.thing("calendars", text(detail, "calendar"))} never ${detail.unbroken === true ? "has that much in one go" : "has that much, with the people it asks for"}; shorten it, lengthen the day, or let it pause`,
   "plan.too-few-people": ({ detail, voice }) => {

@@ -16,6 +16,13 @@ export function lookingSentence(sought: Sought, build: Build, display?: Display)
   return `Looking for an earlier finish: ${triedWords(sought)}.${bound === null ? "" : ` It cannot be before ${say.finish(bound.at)}.`}`;
 }
 
+/** The same while there is no plan yet. */
+export const seekingSentence = (sought: Sought): string => `Looking for any plan that keeps all of this: ${triedWords(sought)}.`;
+
+/** "A plan was found after all: it finishes Sat 9 Oct, 15:30." */
+export const foundSentence = ({ finish }: Sought, build: Build): string =>
+  `A plan was found after all: it finishes ${voice(build).finish(finish ?? 0)}.`;
+
 /** "An earlier finish is there: Sat 9 Oct, 15:30, one site day sooner." */
 export function earlierSentence({ finish, gain }: Sought, build: Build, display?: Display): string {
   const sooner = gain > 0 ? `, ${spelled(gain, "site day")} sooner` : ", sooner on the same site day";
@@ -25,13 +32,15 @@ export function earlierSentence({ finish, gain }: Sought, build: Build, display?
 /** What a search that has come to its end, or to the end of a rung, says of the plan it has. */
 export function verdictSentence(sought: Sought, build: Build, display?: Display): string {
   const say = voice(build, display);
-  const { proved, bound, gap } = sought;
-  if (proved === "any-order") return "No plan with these answers finishes earlier.";
+  const { proved, bound, gap, gain } = sought;
+  if (sought.finish === null) return `No plan was found, ${triedWords(sought)}; none is ruled out either.`;
+  const than = gain > 0 ? " than that" : "";
+  if (proved === "any-order") return `No plan with these answers finishes earlier${than}.`;
   const apart = gap > 0 ? `, ${spelled(gap, "site day")} sooner` : ", on the same site day";
   const before = bound === null ? "" : `; ${proved === null ? "it" : "in another one it"} cannot be before ${say.finish(bound.at)}${apart}`;
   return proved === "this-order"
-    ? `In this order no plan finishes earlier${before}.`
-    : `No earlier finish was found, ${triedWords(sought)}${before}.`;
+    ? `In ${gain > 0 ? "its" : "this"} order no plan finishes earlier${than}${before}.`
+    : `Nothing earlier${than} was found, ${triedWords(sought)}${before}.`;
 }
 
 /** "Cannot finish before Sat 12 Jun: there are 41 hours of work for you and Ruth before “Pour the slab”." */

@@ -1,7 +1,7 @@
 import type { ElapsedMinute } from "../../base";
-import { type Capacity, type Earliest, latest, type Net, type Problem } from "../../schedule";
+import { type Capacity, type Earliest, earliest, latest, type Net, netOf, type Problem } from "../../schedule";
 import type { Bound } from "../bound";
-import type { FinishBound } from "./finish-bound";
+import { boundByWaits, type FinishBound } from "./finish-bound";
 
 interface Stretch {
   readonly capacity: number;
@@ -12,11 +12,19 @@ interface Stretch {
   readonly jobs: readonly number[];
 }
 
+/** The later of what waits and dates say and what the work of people says, of a problem that holds for every order and can finish at `finish`. */
+export function strongest(bound: Bound, over: Problem, finish: number): FinishBound {
+  const net = netOf(over);
+  const early = earliest(over, net);
+  const waits = boundByWaits(bound, over, early);
+  return (waits.at >= finish ? null : boundByHands(bound, over, net, early, waits.at, finish)) ?? waits;
+}
+
 /**
  * The lowest finish at which no stretch of time holds more work for a set of people than they are there for (energetic reasoning over what lies in a stretch
  * as a whole: Erschler, Lopez & Thuriot 1991). Null where the work of people says no more than waits and dates do.
  */
-export function boundByHands(bound: Bound, p: Problem, net: Net, early: Earliest, least: number, most: number): FinishBound | null {
+function boundByHands(bound: Bound, p: Problem, net: Net, early: Earliest, least: number, most: number): FinishBound | null {
   const pools = poolsOf(p);
   if (pools.length === 0) return null;
   let low = least;
@@ -32,11 +40,11 @@ export function boundByHands(bound: Bound, p: Problem, net: Net, early: Earliest
     }
   }
   if (why === null) return null;
-  const capacity = p.capacities[why.capacity]!;
+  const pool = new Set(p.capacities[why.capacity]!.id.split(" "));
   return {
     by: "hands",
     at: low as ElapsedMinute,
-    people: capacity.id.split(" "),
+    people: bound.build.people.map(({ id }) => id).filter((id) => pool.has(id)),
     work_min: why.asked,
     there_min: why.there,
     from: why.from as ElapsedMinute,

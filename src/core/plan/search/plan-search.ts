@@ -1,25 +1,25 @@
-import type { ElapsedMinute } from "../../base";
+import type { ElapsedMinute, Finding } from "../../base";
 import type { Build, Served } from "../../build";
 import type { Clocks } from "../../clock";
 import { buildClocks } from "../../pour";
-import { earliest, netOf, type Problem, type Proof, proofOf, type Solution } from "../../schedule";
+import { type Proof, proofOf, type Solution } from "../../schedule";
 import { asDone } from "../history";
-import { orderWithDates } from "../order";
+import { type Ordered, orderWithDates } from "../order";
 import type { Plan } from "../plan";
 import { plan } from "../plan-of";
 import { workedDays } from "../worked-days";
+import { anyPlan, goOn } from "./any-plan";
 import { turnedChoices } from "./chosen";
-import { boundByWaits, type FinishBound } from "./finish-bound";
-import { boundByHands } from "./hands-bound";
+import type { FinishBound } from "./finish-bound";
+import { strongest } from "./hands-bound";
 import { anyOrder, hasChosen, lastOf, ofSteps } from "./relaxed";
-import { type Found, replayed, servedAs } from "./replay";
+import { type Found, replayed, sameOrder, servedAs } from "./replay";
 import { shaken } from "./shaken";
 
 /** How far a search is taken, in units of work: a unit is a schedule made or a clash met. Only the plan at the end of one of these is a plan. */
 export const rungs = [1_000, 10_000, 100_000] as const;
 
-/** Units done in one go; after every fourth of them one of the search over all orders follows. */
-const portion = 20;
+/** Of so many portions one is of the search over all orders, while that in the chosen order is not done. */
 const shares = 4;
 
 /** What a search can say at any time; all but `tried` and `bound` change at the end of a rung only. */
@@ -34,6 +34,8 @@ export interface Sought {
   readonly bound: FinishBound | null;
   /** Nothing finishes earlier: in whatever order, or in the order that was chosen; or nothing was shown. */
   readonly proved: "any-order" | "this-order" | null;
+  /** There is no plan at all, and why: every order and every date was ruled out. */
+  readonly ruledOut: Finding | null;
   /** Site days that the finish at the end of the rung is earlier than as it is, and from the bound to it. */
   readonly gain: number;
   readonly gap: number;
@@ -44,12 +46,14 @@ export class PlanSearch {
   private readonly build: Build;
   private readonly clocks: Clocks;
   private readonly course: Generator<void, void>;
+  private readonly first: Ordered;
   private readonly was: number | null = null;
   private found: Found | null = null;
   private ordered: Proof | null = null;
   private relaxed: Proof | null = null;
   private orderShown = false;
   private bound: FinishBound | null = null;
+  private ruled: Finding | null = null;
   private tried = 0;
   done = false;
   /** The rung reached; 0 before the first. */
@@ -65,11 +69,11 @@ export class PlanSearch {
   constructor(private readonly written: Build) {
     this.build = asDone(written);
     this.clocks = buildClocks(this.build);
-    const now = orderWithDates(this.build, this.clocks);
-    const solution = now.result?.solution ?? null;
+    this.first = orderWithDates(this.build, this.clocks);
+    const solution = this.first.result?.solution ?? null;
     if (solution !== null) {
       this.was = lastOf(solution.finish, this.build.steps.length);
-      this.found = { steps: [], ordered: now, solution, finish: this.was };
+      this.found = { steps: [], ordered: this.first, solution, finish: this.was };
       this.at = { found: this.found, rung: 0, proved: null };
     }
     this.course = this.run();
@@ -92,6 +96,7 @@ export class PlanSearch {
       finish: finish as ElapsedMinute | null,
       bound,
       proved: this.at.proved,
+      ruledOut: this.ruled,
       gain: finish === null || this.was === null ? 0 : this.days(finish, this.was),
       gap: finish === null || bound === null ? 0 : Math.max(0, this.days(bound.at, finish)),
     };
@@ -113,14 +118,31 @@ export class PlanSearch {
       const served = this.served();
       this.made = { found: this.at.found, plan: plan(served === null ? this.written : { ...this.written, served }) };
     }
-    return this.made.plan;
+    const { plan: made } = this.made;
+    if (this.ruled === null) return made;
+    return { ...made, status: "no-dates", findings: [...made.findings.filter(({ code }) => code !== "plan.not-found"), this.ruled] };
   }
 
   private *run(): Generator<void, void> {
+    if (this.found === null) yield* this.any();
     if (this.found === null) return;
     yield* this.earlier();
     const rung = rungs.find((r) => r > this.rung);
     if (rung !== undefined) this.settle(rung);
+  }
+
+  /** A plan where the quick passes found none; or why there is none. */
+  private *any(): Generator<void, void> {
+    if (this.first.result?.status !== "not-found") return;
+    const looking = anyPlan(this.build, this.clocks, this.first);
+    let next = looking.next();
+    for (; next.done !== true && this.tried < rungs[rungs.length - 1]!; next = looking.next()) {
+      this.tried += next.value;
+      yield;
+    }
+    if (next.done !== true || next.value === null) return;
+    if ("code" in next.value) this.ruled = next.value;
+    else this.found = next.value;
   }
 
   private *earlier(): Generator<void, void> {
@@ -128,10 +150,10 @@ export class PlanSearch {
     const steps = build.steps.length;
     const first = this.found!;
     const over = ofSteps(anyOrder(first.ordered.bound!), steps);
-    this.boundFrom(over);
+    this.bound = strongest(first.ordered.bound!, over, first.finish);
     yield;
     if (this.shown()) return;
-    const turning = turnedChoices(build, clocks, first.finish, plan(this.written));
+    const turning = turnedChoices(build, clocks, first.finish, this.planOf(first));
     for (let next = turning.next(); next.done !== true; ) {
       this.tried++;
       if (next.value !== null) this.found = next.value;
@@ -153,7 +175,7 @@ export class PlanSearch {
       if (oneOrder && (turn % shares !== 0 || turn === 0 || !anyLeft || !hasChosen(this.found!.ordered.bound!))) this.inOrder();
       else {
         this.relaxed ??= proofOf(over, this.found!.solution);
-        this.go(this.relaxed);
+        this.tried += goOn(this.relaxed);
         const { solution, bound } = this.relaxed.result();
         this.raise(bound);
         if (solution !== null && solution !== looked) {
@@ -172,7 +194,7 @@ export class PlanSearch {
   private inOrder(): void {
     const { bound } = this.found!.ordered;
     this.ordered ??= proofOf(ofSteps(bound!.problem, this.build.steps.length), this.found!.solution);
-    this.go(this.ordered);
+    this.tried += goOn(this.ordered);
     if (!hasChosen(bound!)) this.raise(this.ordered.result().bound);
     if (!this.ordered.done) return;
     const { status, solution } = this.ordered.result();
@@ -180,12 +202,6 @@ export class PlanSearch {
     if (solution !== null) this.take(solution);
     this.orderShown =
       search === this.ordered && status === "proved" && lastOf(solution!.finish, solution!.finish.length) >= this.found!.finish;
-  }
-
-  private go(search: Proof): void {
-    const before = search.clashes + search.schedules;
-    search.step(portion);
-    this.tried += Math.max(1, search.clashes + search.schedules - before);
   }
 
   /** Makes a plan of a schedule that is better than the best so far. */
@@ -222,27 +238,7 @@ export class PlanSearch {
     this.bound = { by: "tries", at: at as ElapsedMinute, beside };
   }
 
-  private boundFrom(over: Problem): void {
-    const net = netOf(over);
-    const early = earliest(over, net);
-    const { bound } = this.found!.ordered;
-    const waits = boundByWaits(bound!, over, early);
-    this.bound = waits;
-    if (this.shown()) return;
-    const hands = boundByHands(bound!, over, net, early, waits.at, this.found!.finish);
-    if (hands !== null) this.bound = hands;
-  }
-
   private planOf(found: Found): Plan {
-    return plan({ ...this.written, served: servedAs(found.steps, 0) });
+    return plan(found.steps.length === 0 ? this.written : { ...this.written, served: servedAs(found.steps, 0) });
   }
-}
-
-/** Whether two orders of one build bind alike: then what was learned of one holds for the other. */
-function sameOrder(a: Problem, b: Problem): boolean {
-  const rows = (p: Problem): string =>
-    [p.links.from, p.links.to, p.links.fromEnd, p.links.toEnd, p.links.least, p.links.most]
-      .map((list) => list.subarray(0, p.links.count).join())
-      .join("|");
-  return a.links.count === b.links.count && rows(a) === rows(b);
 }

@@ -1,6 +1,6 @@
 import type { Build, Served } from "../../build";
 import type { Clocks } from "../../clock";
-import type { Solution } from "../../schedule";
+import type { Problem, Solution } from "../../schedule";
 import { engine } from "../engine";
 import { type Ordered, orderWithDates } from "../order";
 import { servedSteps } from "../served";
@@ -23,4 +23,13 @@ export function replayed(build: Build, clocks: Clocks, start: Int32Array, order:
   const solution = ordered.result?.solution ?? null;
   if (!ordered.served || solution === null) return null;
   return { steps, ordered, solution, finish: lastOf(solution.finish, build.steps.length) };
+}
+
+/** Whether two orders of one build bind alike: then what was learned of one holds for the other. */
+export function sameOrder(a: Problem, b: Problem): boolean {
+  const rows = (p: Problem): string =>
+    [p.links.from, p.links.to, p.links.fromEnd, p.links.toEnd, p.links.least, p.links.most]
+      .map((list) => list.subarray(0, p.links.count).join())
+      .join("|");
+  return a.links.count === b.links.count && rows(a) === rows(b);
 }

@@ -1,0 +1,51 @@
+import type { Finding } from "../../base";
+import type { Build } from "../../build";
+import type { Clocks } from "../../clock";
+import { type Proof, proofOf, refusalOf, type Solution } from "../../schedule";
+import { bind } from "../bind";
+import { furthest } from "../bound";
+import type { Ordered } from "../order";
+import { anyOrder } from "./relaxed";
+import { type Found, replayed } from "./replay";
+import { ruledOut } from "./ruled-out";
+
+/** Units done in one go. */
+export const portion = 20;
+
+/** Goes on with a proof for one portion; returns the units that took, at least one. */
+export function goOn(search: Proof): number {
+  const before = search.clashes + search.schedules;
+  search.step(portion);
+  return Math.max(1, search.clashes + search.schedules - before);
+}
+
+/**
+ * A plan for a build for which the quick passes found none, or why there is none: all orders at once first, then the order that was chosen. Yields the units
+ * of work done.
+ */
+export function* anyPlan(build: Build, clocks: Clocks, first: Ordered): Generator<number, Found | Finding | null> {
+  const bound = bind(build, first.access, clocks, furthest);
+  const over = anyOrder(bound);
+  for (const p of [over, bound.problem]) {
+    const search = proofOf(p, null);
+    let solution: Solution | null = null;
+    while (!search.done && solution === null) {
+      const units = goOn(search);
+      ({ solution } = search.result());
+      yield units;
+    }
+    if (solution !== null) {
+      const found = replayed(build, clocks, solution.start, first.access.order);
+      if (found !== null) return found;
+    } else if (p === over) {
+      const refusal = refusalOf(p);
+      while (!refusal.done) {
+        const before = refusal.work;
+        refusal.step(1);
+        yield refusal.work - before;
+      }
+      return ruledOut(bound, refusal.result());
+    }
+  }
+  return null;
+}
