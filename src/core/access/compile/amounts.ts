@@ -1,5 +1,5 @@
 import { type Amount, type Build, pourOf } from "../../build";
-import { never, type Program } from "./program";
+import type { Program } from "./program";
 
 const finish = 1;
 const start = 0;
@@ -30,7 +30,7 @@ export function since(program: Program, from: number, t: number, amount: Amount 
 /** A link that counts an amount from the finish of another pour than the wait's own first step. */
 export function fromPour(program: Program, pour: number, t: number, toEnd: number, least: Amount | null, most: Amount | null): number {
   if (least === null || toEnd !== start) return program.timed(pour, finish, t, toEnd, program.amount(least), program.amount(most));
-  return pour === t ? never : program.before(pour, t, program.amount(least), program.amount(most));
+  return program.before(pour, t, program.amount(least), program.amount(most));
 }
 
 const untils = new WeakMap<Amount, Amount>();

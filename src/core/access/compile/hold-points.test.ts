@@ -49,6 +49,7 @@ describe("a hold point", () => {
     const one = place("cage", { id: "north", passes: ["person"] });
     const tieAndClose = step("tie-and-close", { puts: ["face"], reaches: [{ place: "cage" }] });
     expect(small({ places: [one], pieces: [face], steps: [look, tieAndClose] }).codes).toEqual(["access.hold-point"]);
+    expect(small({ places: [one], pieces: [face], steps: [tie, look, tieAndClose] }).codes).toEqual(["access.hold-point"]);
     expect(small({ places: [cage], pieces: [face], steps: [look, tieAndClose] }).order).toBe("tie-and-close look");
   });
 

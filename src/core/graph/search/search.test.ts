@@ -119,6 +119,29 @@ test("preferred options are taken as far as they go", () => {
   expect([answer, search.holds(0), search.holds(1), search.settled(0), search.settled(1)]).toEqual(["yes", false, true, -1, 1]);
 });
 
+test("tells where the arcs of its answer lead, and where those do that held before anything was decided", () => {
+  const problem = clauses(
+    null,
+    [
+      { literals: [holds(0)], statement: 0 },
+      { literals: [holds(1), holds(2)], statement: 1 },
+    ],
+    [
+      [0, 1],
+      [1, 2],
+      [2, 1],
+    ],
+    3,
+  );
+  const { search } = solved(problem);
+  const [from, to] = [
+    [0, 0, 1, 2, 1],
+    [1, 2, 2, 1, 0],
+  ] as const;
+  expect([...search.leads(from, to)]).toEqual([1, 1, 1, 0, 0]);
+  expect([...search.leads(from, to, true)]).toEqual([1, 0, 0, 0, 0]);
+});
+
 test("a clause whose guard does not hold is left alone", () => {
   const problem = clauses(
     null,
