@@ -14,7 +14,7 @@ export type { SheetAsked } from "./sheet/frame";
 export type { Block, Lane } from "./sheet/layout";
 export { linkMarks } from "./sheet/links";
 export { type Neighbours, neighbours } from "./sheet/lit";
-export { type Sheet, type SheetBase, sheet, sheetBase } from "./sheet/sheet";
+export { type Sheet, type SheetBase, type Slices, sheet, sheetBase, sheetBaseSlices, sheetSlices } from "./sheet/sheet";
 export { type TwinRow, twinHeadings, twinRows } from "./sheet/twin";
 export { type Way, walk, walkChalk } from "./sheet/walk";
 export { indexMarks, type MarkIndex } from "./sheet/window";

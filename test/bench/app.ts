@@ -4,19 +4,26 @@ import { pathToFileURL } from "node:url";
 import type { CDPSession, Page } from "playwright-core";
 import { preview } from "vite";
 
+/** A build of its own: what is built meanwhile for something else does not change it. */
+const outDir = join(process.cwd(), "dist/bench-app");
+
 /** Builds the app as it ships (with --as-built: takes the one there), opens it in a browser of desk size, and hands over its first page. */
 export async function withApp(run: (page: Page) => Promise<void>): Promise<void> {
   const { launch } = (await import(
     pathToFileURL(join(process.cwd(), "test/tools/browser.mjs")).href
   )) as typeof import("../tools/browser.mjs");
   if (!process.argv.includes("--as-built")) {
-    const built = spawnSync(process.execPath, ["node_modules/vite/bin/vite.js", "build", "--logLevel", "warn"], {
-      env: { ...process.env, NODE_ENV: "production" },
-      stdio: "inherit",
-    });
+    const built = spawnSync(
+      process.execPath,
+      ["node_modules/vite/bin/vite.js", "build", "--logLevel", "error", "--outDir", outDir, "--emptyOutDir"],
+      {
+        env: { ...process.env, NODE_ENV: "production" },
+        stdio: "inherit",
+      },
+    );
     if (built.status !== 0) process.exit(built.status ?? 1);
   }
-  const server = await preview({ preview: { port: 0, host: "127.0.0.1" }, logLevel: "error" });
+  const server = await preview({ build: { outDir }, preview: { port: 0, host: "127.0.0.1" }, logLevel: "error" });
   const browser = await launch();
   try {
     const context = await browser.newContext({ viewport: { width: 1440, height: 900 }, locale: "en-US" });

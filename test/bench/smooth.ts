@@ -1,11 +1,11 @@
 import { mkdirSync, writeFileSync } from "node:fs";
 import type { Page } from "playwright-core";
-import { counter, spread, withApp } from "./app";
+import { spread, withApp } from "./app";
+import { framesOf } from "./frames";
 import { realisticDocument } from "./realistic";
 
-// How long the page's main thread works for one step of scrolling or zooming the Dates sheet of a large build, in the browser, as it ships.
-// A step is a move of the sheet and the two frames after it; the time is what the browser counts of the page's thread running meanwhile (other work on the machine apart),
-// so that what handlers, drawing and layout cost is in it, and what asking costs too. 95 % of scrolling under 16 ms is wanted.
+// How long the page's main thread works for a frame while the Dates sheet of a large build is scrolled and zoomed, in the browser, as it ships. Counted is the
+// time the page's thread was running (other work on the machine apart), all of it, from the act until the sheet has settled. 95 % under 16 ms is wanted of each.
 
 const frame_ms = 16;
 const steps = Number(process.argv.slice(2).find((word) => /^\d+$/.test(word)) ?? 1000);
@@ -24,52 +24,65 @@ await withApp(async (page) => {
     .click();
   await page.locator("[data-step]").first().waitFor({ state: "attached", timeout: 60_000 });
   await page.waitForTimeout(2000);
-  const took = await measure(page);
+  await page.locator(".dates .frame").focus();
   console.log(`${steps} steps, 1440 by 900, ${await page.locator(".dates svg *").count()} elements on the page`);
   let slow = false;
-  for (const [name, times] of Object.entries(took)) {
-    const within = times.filter((time) => time < frame_ms).length / times.length;
-    console.log(`${name}: ${spread(times)}; ${Math.round(100 * within)} % under ${frame_ms} ms`);
-    if (name.startsWith("scroll") && within < 0.95) slow = true;
+  for (const [name, frames] of Object.entries(await measure(page))) {
+    const within = frames.filter((time) => time < frame_ms).length / frames.length;
+    console.log(`${name}: ${frames.length} frames, ${spread(frames)}; ${Math.round(1000 * within) / 10} % under ${frame_ms} ms`);
+    if (within < 0.95) slow = true;
   }
   if (slow) process.exitCode = 1;
 });
 
 async function measure(page: Page): Promise<Record<string, number[]>> {
-  const count = await counter(page, true);
-  const worked_ms = () => count("TaskDuration");
-  const timed = async (act: () => Promise<unknown>): Promise<number> => {
-    const before = await worked_ms();
-    await act();
-    return (await worked_ms()) - before;
-  };
-  const scroll = (by: readonly [number, number]) =>
-    page.locator(".dates .frame").evaluate(async (frame, [x, y]) => {
-      frame.scrollBy(x, y);
-      await new Promise(requestAnimationFrame);
-      await new Promise(requestAnimationFrame);
-    }, by);
-  const several = async (count: number, act: (index: number) => Promise<unknown>): Promise<number[]> => {
-    const times: number[] = [];
-    for (let index = 0; index < count; index += 1) times.push(await timed(() => act(index)));
-    return times;
-  };
-  const frames = () =>
-    page.evaluate(async () => {
-      await new Promise(requestAnimationFrame);
-      await new Promise(requestAnimationFrame);
-    });
-  await several(10, () => scroll([40, 0]));
+  const scroll = (by: readonly [number, number], times: number) => () =>
+    page.locator(".dates .frame").evaluate(
+      async (frame, [x, y, count]) => {
+        for (let step = 0; step < count; step += 1) {
+          frame.scrollBy(x, y);
+          await new Promise(requestAnimationFrame);
+        }
+      },
+      [...by, times] as const,
+    );
+  await framesOf(page, scroll([40, 0], 10));
+  const rest: number[] = [];
+  for (let time = 0; time < 10; time += 1) rest.push(...(await framesOf(page, scroll([time % 2 ? -250 : 350, 0], 1))));
+  const down = [...(await framesOf(page, scroll([0, 40], 30))), ...(await framesOf(page, scroll([0, -40], 30)))];
   return {
-    "scroll sideways, 40 px a step": await several(200, () => scroll([40, 0])),
-    "scroll down and up, 40 px a step": await several(60, (index) => scroll([0, index < 30 ? 40 : -40])),
-    "coming to rest": await several(10, async () => {
-      await scroll([200, 0]);
-      await page.waitForTimeout(300);
-    }),
-    zoom: await several(8, async (index) => {
-      await page.getByRole("button", { name: index < 4 ? "wider days" : "narrower days" }).click();
-      await frames();
-    }),
+    "scroll sideways, 40 px a frame, and come to rest": await framesOf(page, scroll([40, 0], 200)),
+    "scroll down and up, 40 px a frame": down,
+    "one push sideways, and come to rest": rest,
+    "zoom by keys": await presses(page, ["+", "+", "+", "+", "-", "-", "-", "-", "-", "+"]),
+    "zoom by a wheel": await wheel(page),
   };
+}
+
+/** One press after another, each until it has settled, printed frame by frame. */
+async function presses(page: Page, keys: readonly string[]): Promise<number[]> {
+  const all: number[] = [];
+  for (const key of [...keys, ...keys]) {
+    const frames = await framesOf(page, () => page.keyboard.press(key));
+    console.log(`  ${key}  ${frames.map((time) => time.toFixed(1)).join("  ")} ms`);
+    all.push(...frames);
+  }
+  return all;
+}
+
+/** Turned by three notches at once, with the control key down. */
+async function wheel(page: Page): Promise<number[]> {
+  const box = (await page.locator(".dates .frame").boundingBox())!;
+  await page.mouse.move(box.x + box.width / 2, box.y + box.height / 2);
+  const all: number[] = [];
+  for (const notch of [-100, 100, -100, 100]) {
+    await page.keyboard.down("Control");
+    all.push(
+      ...(await framesOf(page, async () => {
+        for (let turn = 0; turn < 3; turn += 1) await page.mouse.wheel(0, notch);
+      })),
+    );
+    await page.keyboard.up("Control");
+  }
+  return all;
 }

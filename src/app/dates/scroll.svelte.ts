@@ -17,7 +17,12 @@ export class Scroll {
   constructor(scene: Scene, props: () => SceneProps) {
     this.#scene = scene;
     this.#props = props;
+    $effect.pre(() => {
+      const { look } = this.#props().view;
+      untrack(() => scene.follow(look, () => this.#leftmost, this.#shape === ""));
+    });
     $effect.pre(() => this.#hold());
+    $effect(() => () => scene.leave());
     $effect(() => this.#follow());
     $effect(() => this.#showChosen());
     $effect(() => this.#open());
@@ -68,9 +73,8 @@ export class Scroll {
    */
   #hold(): void {
     const scene = this.#scene;
-    const { view } = this.#props();
-    const shape = `${view.scale} ${view.unfolded} ${view.zoom}`;
-    const { axis } = scene;
+    const { axis, look } = scene;
+    const shape = `${look.scale} ${look.unfolded} ${look.zoom}`;
     untrack(() => {
       if (shape !== this.#shape && this.#shape !== "" && this.frame) {
         scene.scrollX = Math.round(axis.x(this.#leftmost));

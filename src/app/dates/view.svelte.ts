@@ -1,14 +1,25 @@
+/** What a sheet must be laid out anew for. */
+export interface Look {
+  readonly scale: "weekends" | "whole";
+  readonly unfolded: boolean;
+  /** Steps of zoom, 0: as many weekends as fit, ten at most. */
+  readonly zoom: number;
+}
+
 /** How the sheet is looked at; nothing of it is in the document. */
 export class SheetView {
-  scale = $state<"weekends" | "whole">("weekends");
+  scale = $state<Look["scale"]>("weekends");
   unfolded = $state(false);
   slack = $state(false);
   /** How many weekends, or weeks, are in sight together. */
   seen = $state.raw<{ readonly count: number; readonly what: "weekends" | "weeks" }>({ count: 10, what: "weekends" });
-  /** Steps of zoom, 0: as many weekends as fit, ten at most. */
   zoom = $state(0);
   keyShown = $state(false);
   tableShown = $state(false);
+
+  get look(): Look {
+    return { scale: this.scale, unfolded: this.unfolded, zoom: this.zoom };
+  }
 
   toggleScale(): void {
     this.scale = this.scale === "whole" ? "weekends" : "whole";

@@ -1,7 +1,7 @@
 type Plain = object;
 
 /** Equal in every field, one level deep; lists within are compared by their members. */
-function alike(a: Plain, b: Plain): boolean {
+export function alike(a: Plain, b: Plain): boolean {
   const [left, right] = [a as Record<string, unknown>, b as Record<string, unknown>];
   const keys = Object.keys(left);
   return keys.length === Object.keys(right).length && keys.every((key) => alikeValues(left[key], right[key]));

@@ -1,4 +1,4 @@
-import { layers, type Mark, path, rect, type Subject, shape, words } from "../marks/mark";
+import { layers, type Mark, path, rect, round, type Subject, shape, words } from "../marks/mark";
 import { textWidth } from "../text/measure";
 import type { Column } from "../time/axis";
 import { dayLabel, monthOf } from "../time/labels";
@@ -95,25 +95,50 @@ function monthMarks({ axis, text, whole }: Frame, baseline: number, top: number)
 }
 
 function dayMarks(frame: Frame, baseline: number, top: number): Mark[] {
-  const { axis, text, time } = frame;
-  return axis.columns.flatMap((column): Mark[] => {
-    if (!touches(frame, column.x0, column.x1)) return [];
-    if (column.kind === "fold") return breakMark(column, top + text / 2 + 3);
-    if (column.kind === "night") return [];
-    const wide = column.x1 - column.x0;
-    const { weekday } = time.local(column.from);
-    const full = dayLabel(time, column.from);
-    const name = column.kind !== "day" && textWidth(full, text) + 4 <= wide ? full : `${Number(column.date.slice(8))}`;
-    const weight = column.kind === "day" && (weekday === 0 || weekday === 6) ? 600 : 400;
-    const role = column.kind === "visit" ? "text-soft" : "text";
-    return [
-      words(`day ${column.date}`, role, { text: name, x: column.x0 + 3, y: baseline, size: text, weight }),
-      path(`day line ${column.date}`, "day-line", layers.rule, [
-        [column.x0, top],
-        [column.x0, top + text + 8],
-      ]),
-    ];
-  });
+  const { axis, text } = frame;
+  const seen = axis.columns.filter(({ x0, x1 }) => touches(frame, x0, x1));
+  const folds = seen.filter(({ kind }) => kind === "fold");
+  const days = seen.filter(({ kind }) => kind !== "fold" && kind !== "night");
+  return [
+    ...inStretches("breaks", "fold-break", folds, { y0: top, y1: top + text + 8 }, (column) => breakMark(column, top + text / 2 + 3)),
+    ...inStretches(
+      "day lines",
+      "day-line",
+      days,
+      { y0: top, y1: top + text + 8 },
+      ({ x0 }) => `M${round(x0)} ${round(top)}V${round(top + text + 8)}`,
+    ),
+    ...days.map((column) => dayMark(frame, column, baseline)),
+  ];
+}
+
+function dayMark({ time, text }: Frame, column: Column, baseline: number): Mark {
+  const wide = column.x1 - column.x0;
+  const { weekday } = time.local(column.from);
+  const full = dayLabel(time, column.from);
+  const name = column.kind !== "day" && textWidth(full, text) + 4 <= wide ? full : `${Number(column.date.slice(8))}`;
+  const weight = column.kind === "day" && (weekday === 0 || weekday === 6) ? 600 : 400;
+  const role = column.kind === "visit" ? "text-soft" : "text";
+  return words(`day ${column.date}`, role, { text: name, x: column.x0 + 3, y: baseline, size: text, weight });
+}
+
+/** So many columns share one mark of what stands at each: a screen shows a stretch of the sheet at a time, and elements are dear. */
+const stretch = 12;
+
+function inStretches(
+  id: string,
+  role: "fold-break" | "day-line",
+  columns: readonly Column[],
+  { y0, y1 }: { readonly y0: number; readonly y1: number },
+  strokes: (column: Column) => string,
+): Mark[] {
+  const marks: Mark[] = [];
+  for (let at = 0; at < columns.length; at += stretch) {
+    const some = columns.slice(at, at + stretch);
+    const bounds = { x0: some[0]!.x0, y0, x1: some[some.length - 1]!.x1, y1 };
+    marks.push(shape(`${id} ${at}`, role, layers.rule, some.map(strokes).join(""), bounds));
+  }
+  return marks;
 }
 
 /** Where a day is too narrow for its name beside its date, the name over it in two letters. */
@@ -126,14 +151,9 @@ function weekdayMarks(frame: Frame, baseline: number): Mark[] {
 }
 
 /** The two slanting strokes by which a drafter says that a length is left out. */
-function breakMark({ x0, x1, date }: Column, y: number): Mark[] {
+function breakMark({ x0, x1 }: Column, y: number): string {
   const middle = (x0 + x1) / 2;
-  return [-3, 3].map((at, index) =>
-    path(`break ${date} ${index}`, "fold-break", layers.rule, [
-      [middle + at - 2.5, y + 6],
-      [middle + at + 2.5, y - 6],
-    ]),
-  );
+  return [-3, 3].map((at) => `M${round(middle + at - 2.5)} ${round(y + 6)}l5 -12`).join("");
 }
 
 function flagMarks(frame: Frame, flag: Flag, y: number, foot: number): Mark[] {

@@ -15,30 +15,8 @@ export function sectionMarks(frame: Frame, layout: Layout): Mark[] {
   layout.lanes.forEach((lane, index) => {
     marks.push(...states(frame, lane));
     const before = layout.lanes[index - 1];
-    const role = "lane-line";
+    marks.push(edgeLines(lane, before, width));
     if (!frame.whole && !lane.thin) marks.push(dayTicks(starts, lane, width));
-    if (lane.thin) {
-      const y = (lane.section.y0 + lane.section.y1) / 2;
-      marks.push(
-        path(`lane ${lane.key}`, role, layers.rule, [
-          [0, y],
-          [width, y],
-        ]),
-      );
-    } else if (!(before && before.section.y1 === lane.section.y0))
-      marks.push(
-        path(`lane ${lane.key} top`, role, layers.rule, [
-          [0, lane.section.y0],
-          [width, lane.section.y0],
-        ]),
-      );
-    if (!lane.thin)
-      marks.push(
-        path(`lane ${lane.key} foot`, role, layers.rule, [
-          [0, lane.section.y1],
-          [width, lane.section.y1],
-        ]),
-      );
     if (before && !before.offSite && lane.offSite) {
       const y = (before.y1 + lane.y0) / 2;
       marks.push(
@@ -50,6 +28,15 @@ export function sectionMarks(frame: Frame, layout: Layout): Mark[] {
     }
   });
   return marks;
+}
+
+/** The lines a lane lies between, as one mark: one line where nothing stands in it, and no second one where the lane above ends. */
+function edgeLines(lane: Lane, before: Lane | undefined, width: number): Mark {
+  const { y0, y1 } = lane.section;
+  const joined = before !== undefined && before.section.y1 === y0;
+  const ys = lane.thin ? [(y0 + y1) / 2] : joined ? [y1] : [y0, y1];
+  const d = ys.map((y) => `M0 ${round(y)}H${round(width)}`).join("");
+  return shape(`lane ${lane.key}`, "lane-line", layers.rule, d, { x0: 0, y0: ys[0]!, x1: width, y1: ys[ys.length - 1]! });
 }
 
 /** Where days begin: short strokes under each lane's upper line, so that no line runs through a lane. */

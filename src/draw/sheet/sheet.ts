@@ -7,7 +7,7 @@ import { type Flag, layFlags } from "./flags";
 import type { Frame, SheetAsked } from "./frame";
 import { groundOf } from "./ground";
 import { headMarks } from "./head";
-import { type Band, type Block, type Lane, layOut } from "./layout";
+import { type Band, type Block, type Lane, type Layout, layOut } from "./layout";
 import { type Leader, leadersOf } from "./leaders";
 import { blockMarks } from "./marks-blocks";
 import { chalkMarks } from "./marks-chalk";
@@ -40,20 +40,37 @@ export interface SheetBase {
   readonly elevation: boolean;
 }
 
-export function sheetBase(asked: SheetAsked): SheetBase {
+/** Work in slices: whatever runs it may stop after each and let the page draw in between. What it comes to is the same, however it is run. */
+export type Slices<T> = Generator<void, T, void>;
+
+function atOnce<T>(slices: Slices<T>): T {
+  for (;;) {
+    const { done, value } = slices.next();
+    if (done) return value;
+  }
+}
+
+export const sheetBase = (asked: SheetAsked): SheetBase => atOnce(sheetBaseSlices(asked));
+
+export function* sheetBaseSlices(asked: SheetAsked): Slices<SheetBase> {
   const elevation = hasElevation(asked);
   const frame = frameOf(asked);
+  yield;
   return { prepared: prepareLanes(frame), axis: frame.axis, elevation };
 }
 
 /** A pure function of what is asked: same build, plan and options, same marks. `base`: of the same question, whatever its sight. */
-export function sheet(asked: SheetAsked, base: SheetBase = sheetBase(asked)): Sheet {
+export const sheet = (asked: SheetAsked, base: SheetBase = sheetBase(asked)): Sheet => atOnce(sheetSlices(asked, base));
+
+export function* sheetSlices(asked: SheetAsked, base: SheetBase): Slices<Sheet> {
   const { build, sight } = asked;
   const { prepared, elevation } = base;
   const { axis } = base;
   const seen = sight ? { from: axis.x(sight.from), to: axis.x(sight.to) } : null;
   const frame0: Frame = { ...prepared.frame, asked: { ...prepared.frame.asked, sight: sight ?? null }, seen };
+  yield;
   const layout = layOut(frame0, prepared);
+  yield;
   const { flags, rows } = layFlags(frame0);
   const width = Math.ceil(Math.max(prepared.width, leastWidth, ...flags.map(({ x, width }) => x + width + 4)));
   const frame: Frame = { ...frame0, axis: { ...frame0.axis, width } };
@@ -65,18 +82,13 @@ export function sheet(asked: SheetAsked, base: SheetBase = sheetBase(asked)): Sh
   const structure = (at: number) =>
     inOrder([...elevationMarks(frame, drawn, side.width, at), ...shownLeaders.flatMap(({ inCorner }) => inCorner)]);
   const foot = footMarks(frame);
-  const body = inOrder([
-    ...sectionMarks(frame, layout),
-    ...foldMarks(frame, layout.height),
-    ...(asked.slack ? slackMarks(frame, layout) : []),
-    ...tailMarks(frame, layout),
-    ...waitMarks(frame, layout),
-    ...ghostMarks(frame, layout),
-    ...chalkMarks(frame, layout),
-    ...blockMarks(frame, layout),
-    ...closingMarks(frame, layout),
-    ...todayMarks(frame, layout.height, "body"),
-  ]);
+  yield;
+  const bodyMarks: Mark[] = [];
+  for (const make of bodyParts) {
+    for (const mark of make(frame, layout)) bodyMarks.push(mark);
+    yield;
+  }
+  const body = inOrder(bodyMarks);
   const footNames = foot.rows.map(
     ({ name, y }): Mark => words(`strip ${name}`, "text-soft", { text: name, x: side.width - 12, y, size: frame.text, anchor: "end" }),
   );
@@ -118,6 +130,20 @@ export function sheet(asked: SheetAsked, base: SheetBase = sheetBase(asked)): Sh
     flags,
   };
 }
+
+/** What makes the marks of the body, in this order within a layer. */
+const bodyParts: readonly ((frame: Frame, layout: Layout) => readonly Mark[])[] = [
+  sectionMarks,
+  (frame, { height }) => foldMarks(frame, height),
+  (frame, layout) => (frame.asked.slack ? slackMarks(frame, layout) : []),
+  tailMarks,
+  waitMarks,
+  ghostMarks,
+  chalkMarks,
+  blockMarks,
+  closingMarks,
+  (frame, { height }) => todayMarks(frame, height, "body"),
+];
 
 function frameOf(asked: SheetAsked): Frame {
   const { build, plan } = asked;

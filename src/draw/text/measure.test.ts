@@ -22,3 +22,10 @@ test("lines break at spaces and stay within the width", () => {
 test("a word too long for the width is not cut", () => {
   expect(wrap("formwork superplasticizer now", 40, 14)).toEqual(["formwork", "superplasticizer", "now"]);
 });
+
+test("a line is as wide when it is asked for again, and after more lines than are kept", () => {
+  const before = textWidth("Set batter boards", 14);
+  expect(textWidth("Set batter boards", 28)).toBeCloseTo(2 * before, 9);
+  for (let line = 0; line < 20_010; line += 1) textWidth(`line ${line}`, 14);
+  expect(textWidth("Set batter boards", 14)).toBe(before);
+});
