@@ -1,22 +1,20 @@
 import { writeFileSync } from "node:fs";
-import { parseArgs } from "node:util";
 import type { Build } from "../../src/core/build";
 import { readDocument } from "../../src/core/build";
 import { PlanSearch, plan } from "../../src/core/plan";
 import { examples } from "../../src/examples";
+import { optionsOf } from "./options";
 import { realistic } from "./realistic";
 
 /**
  * Whole builds as the worker plans them: the first plan, the same again when the code is warm, and the search for an earlier finish portion by portion until
  * it is done or the seconds are over. `npm run bench -- builds [--steps N] [--start N] [--seconds S] [--json OUT]`: the bank cellar, and a build of so many steps drawn from a number.
  */
-const { values } = parseArgs({
-  options: {
-    steps: { type: "string", multiple: true, default: ["300"] },
-    start: { type: "string", default: "1" },
-    seconds: { type: "string", default: "5" },
-    json: { type: "string" },
-  },
+const values = optionsOf({
+  steps: { type: "string", multiple: true, default: ["300"] },
+  start: { type: "string", default: "1" },
+  seconds: { type: "string", default: "5" },
+  json: { type: "string" },
 });
 
 interface Told {

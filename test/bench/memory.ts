@@ -1,19 +1,17 @@
 import { spawnSync } from "node:child_process";
 import { writeFileSync } from "node:fs";
-import { parseArgs } from "node:util";
 import { setFlagsFromString } from "node:v8";
 import { runInNewContext } from "node:vm";
 import { readDocument } from "../../src/core/build";
 import { PlanSearch, plan } from "../../src/core/plan";
+import { optionsOf } from "./options";
 import { realisticDocument } from "./realistic";
 
 /**
  * What a proof run of 300 steps takes of memory at its highest, and whether 100 plans one after the other, each of another edit and each with some search
  * behind it, leave anything behind. Each in a process of its own. `npm run bench -- memory [--seconds S] [--json OUT]`
  */
-const { values } = parseArgs({
-  options: { seconds: { type: "string", default: "20" }, part: { type: "string" }, json: { type: "string" } },
-});
+const values = optionsOf({ seconds: { type: "string", default: "20" }, part: { type: "string" }, json: { type: "string" } });
 const steps = 300;
 const MB = 1024 * 1024;
 

@@ -1,5 +1,5 @@
 import { writeFileSync } from "node:fs";
-import { parseArgs } from "node:util";
+import { optionsOf } from "./options";
 import { type Answer, Watch } from "./peers/answer";
 import { chuffed } from "./peers/chuffed";
 import { cpSat } from "./peers/cp-sat";
@@ -14,15 +14,13 @@ import { run } from "./schedule/run";
  * The same instances in the same run with general-purpose solvers: `npm run bench:peers -- --data FILE [--seconds S] [--every K --offset O] [--json OUT]`.
  * They are packages in WebAssembly, installed by this script only. One thread each, one after the other, in a turn that changes from instance to instance.
  */
-const { values } = parseArgs({
-  options: {
-    data: { type: "string", multiple: true },
-    seconds: { type: "string", default: "10" },
-    every: { type: "string", default: "1" },
-    offset: { type: "string", default: "0" },
-    json: { type: "string" },
-    each: { type: "boolean", default: false },
-  },
+const values = optionsOf({
+  data: { type: "string", multiple: true },
+  seconds: { type: "string", default: "10" },
+  every: { type: "string", default: "1" },
+  offset: { type: "string", default: "0" },
+  json: { type: "string" },
+  each: { type: "boolean", default: false },
 });
 
 async function main(): Promise<void> {

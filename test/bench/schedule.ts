@@ -1,5 +1,5 @@
 import { writeFileSync } from "node:fs";
-import { parseArgs } from "node:util";
+import { optionsOf } from "./options";
 import { readSet } from "./schedule/files";
 import { problemOfRow } from "./schedule/read";
 import { judge, lines, type Sums, sum } from "./schedule/report";
@@ -10,20 +10,18 @@ import { type Asked, run } from "./schedule/run";
  * [--every K --offset O] [--json OUT]`. Only the fields of the problem reach the engine; every schedule is checked from the file itself. `--each` prints a line
  * an instance, `--name` takes only instances of that name, `--cpu` counts the processor's seconds.
  */
-const { values } = parseArgs({
-  options: {
-    data: { type: "string", multiple: true },
-    mode: { type: "string", default: "heuristic" },
-    schedules: { type: "string", default: "1000" },
-    seed: { type: "string", default: "1" },
-    seconds: { type: "string", default: "10" },
-    every: { type: "string", default: "1" },
-    offset: { type: "string", default: "0" },
-    json: { type: "string" },
-    name: { type: "string", multiple: true },
-    cpu: { type: "boolean", default: false },
-    each: { type: "boolean", default: false },
-  },
+const values = optionsOf({
+  data: { type: "string", multiple: true },
+  mode: { type: "string", default: "heuristic" },
+  schedules: { type: "string", default: "1000" },
+  seed: { type: "string", default: "1" },
+  seconds: { type: "string", default: "10" },
+  every: { type: "string", default: "1" },
+  offset: { type: "string", default: "0" },
+  json: { type: "string" },
+  name: { type: "string", multiple: true },
+  cpu: { type: "boolean", default: false },
+  each: { type: "boolean", default: false },
 });
 
 function whole(name: "schedules" | "seed" | "every" | "offset", least: number): number {
