@@ -9,6 +9,7 @@ import { pourSayings as writtenPourSayings } from "./build/pours";
 import type { Sayings, Told } from "./build/sayings";
 import { clockSayings } from "./clock";
 import { answerSayings } from "./kits/answers";
+import { remarkSayings } from "./kits/remarks";
 import { compareSayings, planSayings } from "./plan/findings";
 import { cureSayings } from "./pour/cure-findings";
 import { daySayings } from "./pour/day-findings";
@@ -31,6 +32,7 @@ export const sayings: Sayings = {
   ...compareSayings,
   ...pourSayings,
   ...answerSayings,
+  ...remarkSayings,
 };
 
 /**

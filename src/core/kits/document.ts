@@ -2,7 +2,7 @@ import type { Part } from "../build";
 import { type ListName, listNames } from "../build";
 import type { Written } from "./kit";
 
-const isObject = (value: unknown): value is Readonly<Record<string, unknown>> =>
+export const isObject = (value: unknown): value is Readonly<Record<string, unknown>> =>
   typeof value === "object" && value !== null && !Array.isArray(value);
 
 /** Members of a list of a document that have an id; whatever else stands there is passed over. */

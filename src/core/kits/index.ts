@@ -6,5 +6,6 @@ export type * from "./kit";
 export { offersOf } from "./offers";
 export { type PutIn, putIn } from "./put-in";
 export { type Rate, type RateName, rates } from "./rates";
+export { type RemarkCode, remarkCodes, remarksOf } from "./remarks";
 export { type TakenOut, takeOut } from "./take-out";
 export { unknownOf } from "./unknown";
