@@ -20,3 +20,18 @@ test("tells the number that a pair was given last, as a map of maps would", () =
     }),
   );
 });
+
+test("keeps every one of some thousand pairs, those too with the number 0, however often it grows, and the last number given", () => {
+  const pairs = new Pairs();
+  const all = Array.from({ length: 3000 }, (_, i) => [i % 60, Math.floor(i / 60)] as const);
+  all.forEach(([a, b], i) => {
+    pairs.set(a, b, i);
+    expect(pairs.get(0, 0)).toBe(0);
+  });
+  expect(all.map(([a, b]) => pairs.get(a, b))).toEqual(all.map((_, i) => i));
+  expect([pairs.get(60, 0), pairs.get(0, 50)]).toEqual([-1, -1]);
+  all.forEach(([a, b], i) => {
+    pairs.set(a, b, 2 * i);
+  });
+  expect(all.map(([a, b]) => pairs.get(a, b))).toEqual(all.map((_, i) => 2 * i));
+});

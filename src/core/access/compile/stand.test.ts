@@ -1,5 +1,5 @@
 import { describe, expect, test } from "vitest";
-import { small, step } from "../../../../test/fixtures/small";
+import { place, small, step } from "../../../../test/fixtures/small";
 
 const load = step("load", { leansOn: [{ piece: "ledge" }] });
 const set = step("set", { puts: ["ledge"] });
@@ -24,6 +24,15 @@ describe("leaning on a piece", () => {
     expect(small({ pieces, steps: [load, set] }).rows).toEqual(rows);
     const both = step("both", { puts: ["ledge"], leansOn: [{ piece: "ledge" }] });
     expect(small({ pieces, steps: [both] }).blocks).toEqual([["leans(both ledge)"]]);
+  });
+
+  test("that one puts up oneself, as a way in, asks for nothing", () => {
+    const pieces = [{ id: "ladder", goesAfter: "2 d", makes: ["pit.side"] }];
+    const steps = [step("climb", { puts: ["ladder"], reaches: [{ place: "pit" }] })];
+    expect(small({ places: [place("pit", { id: "side", passes: ["person"] })], pieces, steps })).toMatchObject({
+      rows: [],
+      order: "climb",
+    });
   });
 
   test("that goes once a pour has its strength is over before that, whichever step is the pour", () => {

@@ -26,6 +26,7 @@ describe("a reason tells the pour that is waited for", () => {
       { id: "w", from: "lay", to: "strip", least: "40 % of wall", most: "90 % of roof", why: "" },
       { id: "v", from: "wall", to: "lay", least: "10 % of wall", why: "" },
       { id: "u", from: "wall", to: "lay", least: "1 h", why: "" },
+      { id: "t", from: "lay", to: "strip", most: "95 % of wall", why: "" },
     ];
     const told = { plain: false, least: "40 % of wall", most: "90 % of roof" };
     expect(details({ steps, waits })).toStrictEqual([
@@ -34,6 +35,7 @@ describe("a reason tells the pour that is waited for", () => {
       ["roof within 90 % of roof < strip: wait(lay strip w) must time", { ...told, pour: "roof" }],
       ["wall + 10 % of wall < lay: wait(wall lay v) must", { plain: false, least: "10 % of wall", pour: "wall" }],
       ["wall + 1 h < lay: wait(wall lay u) must", { plain: false, least: "1 h" }],
+      ["wall within 95 % of wall < strip: wait(lay strip t) must time", { plain: false, most: "95 % of wall", pour: "wall" }],
     ]);
   });
 
