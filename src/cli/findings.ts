@@ -13,7 +13,9 @@ export function findingLines(finding: Finding, build: Build | null): string[] {
   if (because.length === 1) lines.push(...because.map((one) => `  ${statementSentence(one, build)}`));
   else if (because.length > 1)
     lines.push(
-      "  These cannot all hold; without any one of them the rest can:",
+      finding.detail.minimal === false
+        ? "  Among these lies what cannot be kept; some may have no part in it:"
+        : "  These cannot all hold; without any one of them the rest can:",
       ...because.map((one) => `  - ${statementSentence(one, build)}`),
     );
   if (waysOut.length > 0)

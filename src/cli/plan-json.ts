@@ -15,7 +15,7 @@ import {
 } from "../words";
 
 /** The plan for other programs: local moments as text, amounts in minutes, reasons as sentences. Keys are kept from version to version. */
-export function planJson(build: Build, plan: Plan): unknown {
+export function planJson(build: Build, plan: Plan): object {
   const time = siteTime(build.site.zone, build.start);
   const say = voice(build);
   const moment = (t: number | null): string | null => (t === null || Math.abs(t) >= never ? null : time.momentOf(t));

@@ -1,4 +1,5 @@
 import { describe, expect, test } from "vitest";
+import { realisticDocument } from "../../test/bench/realistic";
 import { type Raw, wall } from "../words/wall.testing";
 import { run } from "./run";
 
@@ -28,6 +29,12 @@ const files: Record<string, string> = {
   "no-dates.json": JSON.stringify(
     wall({ steps: [{ id: "early", name: "Show the bars", work: "1 h", after: ["tie"], deadline: "2027-03-08" }] }),
   ),
+  "crowded.json": JSON.stringify(
+    wall({
+      steps: ["north", "south"].map((side) => ({ id: side, name: `Dig ${side}`, work: "7 h", hands: 1, deadline: "2027-03-06" })),
+    }),
+  ),
+  "bays.json": JSON.stringify(realisticDocument(60, 1)),
   "broken.json": '{ "batterboard": 1, }',
 };
 
@@ -133,6 +140,25 @@ describe("plan", () => {
     const { code, out } = await told("plan", "blocked.json");
     expect([code, lines(out).at(-1)]).toEqual([1, "There is no plan."]);
     expect(JSON.parse((await told("plan", "blocked.json", "--json")).out)).toMatchObject({ status: "no-order" });
+  });
+
+  test("looks for an earlier finish as far as asked, and says what it can be at the earliest and why", async () => {
+    const { out } = await told("plan", "plain.json", "--search", "1e3");
+    expect(out).toContain(
+      "\nNo plan with these answers finishes earlier.\nCannot finish before Sat 20 Mar, 10:00: Wed 10 Mar is the day promised for the bars",
+    );
+    const found = await told("plan", "bays.json", "--search", "1000");
+    expect(found.out).toMatch(/\nFinish: Sat 8 May, 13:00\..*\nAn earlier finish is there: Sat 8 May, 13:00, two site days sooner\.\n/);
+    const { search, finish } = JSON.parse((await told("plan", "bays.json", "--search", "1e3", "--json")).out);
+    expect([finish, search.rung, search.gained_siteDays, search.served.steps.length]).toEqual(["2027-05-08T13:00", 1000, 2, 60]);
+    expect(search.notBefore <= finish).toBe(true);
+  });
+
+  test("says that there is none in whatever order, with whom it would take and what would help", async () => {
+    const { code, out } = await told("plan", "crowded.json", "--search", "1e3");
+    expect([code, lines(out).at(-1)]).toEqual([1, "There is no plan."]);
+    expect(out).toContain("\n  - There is nobody but Ruth, and only at the hours written down.\n");
+    expect(out).toMatch(/ {2}> [^\n]*“Dig north”[^\n]*Sun 7 Mar/);
   });
 });
 
@@ -256,6 +282,7 @@ describe("a command that cannot be followed", () => {
     expect(await refused()).toContain("Name a command");
     expect(await refused("bogus")).toBe("Unknown command bogus.");
     expect(await refused("plan")).toBe("Missing required argument FILE.");
+    expect(await refused("plan", "plain.json", "--search", "50")).toBe("A search goes as far as 1e3, 1e4 or 1e5 tries, not “50”.");
     expect(await refused("plan", "plain.json", "--jsn")).toBe("Unknown option --jsn.");
   });
 

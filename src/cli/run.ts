@@ -7,7 +7,7 @@ import { compareCommand } from "./commands/compare";
 import { type DrawAsked, drawCommand } from "./commands/draw";
 import { mayCommand } from "./commands/may";
 import { oneMoreCommand } from "./commands/one-more";
-import { planCommand } from "./commands/plan";
+import { type PlanAsked, planCommand } from "./commands/plan";
 import { pourCommand } from "./commands/pour";
 import { reasonsCommand } from "./commands/reasons";
 import { stripCommand } from "./commands/strip";
@@ -39,8 +39,9 @@ export async function run(words: readonly string[], ports: Ports): Promise<numbe
     .command("plan")
     .argument("FILE", file)
     .option("--json", "for other programs")
+    .option("--search <tries>", "look for an earlier finish: 1e3, 1e4 or 1e5 tries")
     .description("the plan by site day, what sets the finish, hold points, cautions, assumptions")
-    .action((f: string, asked: { json?: boolean }) => tell(planCommand(f, asked, ports)));
+    .action((f: string, asked: PlanAsked) => tell(planCommand(f, asked, ports)));
   program
     .command("why")
     .argument("FILE", file)

@@ -7,13 +7,24 @@ import { findingLines, inGravity } from "../findings";
 import { openBuild } from "../open";
 import { planJson } from "../plan-json";
 import { assumptionLines, cautionLines, holdPointLines } from "./cautions";
+import { searched, searchedJson, searchedLines } from "./searched";
+
+export interface PlanAsked {
+  readonly json?: boolean;
+  /** How far to look for an earlier finish. */
+  readonly search?: string;
+}
 
 /** The plan by site day, what has to be ordered and booked, the finish and the chain that sets it. 1 when there is none. */
-export async function planCommand(file: string, asked: { readonly json?: boolean }, ports: Ports): Promise<Outcome> {
+export async function planCommand(file: string, asked: PlanAsked, ports: Ports): Promise<Outcome> {
   const { build } = await openBuild(file, ports);
-  const made = plan(build);
+  const found = asked.search === undefined ? null : searched(build, asked.search);
+  const made = found?.made ?? plan(build);
   const code = made.status === "planned" ? 0 : 1;
-  if (asked.json) return { text: `${JSON.stringify(planJson(build, made), null, 2)}\n`, code };
+  if (asked.json) {
+    const json = { ...planJson(build, made), ...(found === null ? {} : { search: searchedJson(found, build) }) };
+    return { text: `${JSON.stringify(json, null, 2)}\n`, code };
+  }
   if (code === 1) return outcome([...inGravity(made.findings).flatMap((finding) => findingLines(finding, build)), "There is no plan."], 1);
   return outcome([
     build.name,
@@ -21,6 +32,7 @@ export async function planCommand(file: string, asked: { readonly json?: boolean
     ...dayLines(build, made),
     ...orderLines(build, made),
     `Finish: ${voice(build).finish(made.finish)}. ${workWords(made.handMinutes)} of work in all.`,
+    ...(found === null ? [] : searchedLines(found, build)),
     "",
     "What sets the finish, from first to last:",
     ...chainSentences(made, build).map((line) => `  ${line}`),

@@ -151,7 +151,7 @@ const facts: Readonly<Record<RuleName | WindowRule, Saying>> = {
   "window.people": (_, voice, detail) => {
     const roles = list(detail, "roles").map(readable);
     const what = roles.length === 0 ? "" : `for the ${listed(roles)} `;
-    return `${what}there is nobody but ${voice.people(list(detail, "people"))}, in the hours they are there`;
+    return `${what}there is nobody but ${voice.people(list(detail, "people"))}, and only at the hours written down`;
   },
   "window.equipment": (_, voice, detail) =>
     `there ${isOrAre(detail)} ${spelledFigure(figure(detail, "number"))} of ${voice.any(text(detail, "of"))}`,

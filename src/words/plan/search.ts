@@ -84,9 +84,9 @@ function dated(bound: Extract<FinishBound, { by: "date" }>, build: Build, say: V
   const on = say.moment(bound.date);
   switch (bound.of) {
     case "promised":
-      return `${what} is promised for ${on}`;
+      return `${say.day(bound.date)} is the day promised for ${what}`;
     case "lead":
-      return `${what} cannot be there before ${on}`;
+      return `${say.day(bound.date)} is the earliest day for ${what}`;
     case "resumes":
       return `work goes on from ${on}`;
     case "done":
