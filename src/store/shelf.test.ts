@@ -107,11 +107,11 @@ describe("several tabs", () => {
 });
 
 describe("what is open", () => {
-  test("a build that was opened and never changed makes room for the next; a changed one stays", async () => {
+  test("an example that was never changed makes room for the next build; a changed one stays", async () => {
     const a = await browser.tab("a");
-    a.begin();
+    a.begin([], "passing");
     await a.shelf.flush();
-    a.begin();
+    a.begin([], "passing");
     await a.shelf.flush();
     await expect.poll(() => a.listed()).toEqual(["a-2"]);
     a.write("dig");
@@ -119,6 +119,19 @@ describe("what is open", () => {
     a.begin();
     await a.shelf.flush();
     await expect.poll(() => a.listed()).toEqual(["a-2", "a-3"]);
+  });
+
+  test("what was opened from a file, or taken up again, stays though it was never changed", async () => {
+    const a = await browser.tab("a");
+    a.begin(["wall"]);
+    await a.shelf.flush();
+    a.begin(["vault"], "passing");
+    await a.shelf.flush();
+    await expect.poll(() => a.listed()).toEqual(["a-1", "a-2"]);
+    await a.shelf.take("a-2");
+    a.begin(["cellar"]);
+    await a.shelf.flush();
+    await expect.poll(() => a.listed()).toEqual(["a-1", "a-2", "a-3"]);
   });
 
   test("another build that is begun while changes are in line gets none of them, and they go where they belong", async () => {

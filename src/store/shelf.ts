@@ -14,6 +14,7 @@ export class Shelf<State> {
   #saver: Saver | null = null;
   #key: string | null = null;
   #touched = false;
+  #passing = false;
   /** What this tab knows of a build that another one changes. */
   #seen: { readonly state: State | null; readonly seq: number } | null = null;
   #following: Promise<void> = Promise.resolve();
@@ -65,10 +66,11 @@ export class Shelf<State> {
     return this.#key === null ? null : this.#open(this.#key, await this.#lease.takeOver(this.#key));
   }
 
-  /** Puts a build on the shelf that was not there; one that was opened and never changed makes room for it. */
-  begin(state: State): void {
+  /** Puts a build on the shelf that was not there. `passing`: it can be had again any time, and makes room for the next if it was never changed. */
+  begin(state: State, passing = false): void {
     const [before, old] = [this.#key, this.#saver];
-    const forget = before !== null && !this.#touched && old !== null;
+    const forget = before !== null && !this.#touched && this.#passing && old !== null;
+    this.#passing = passing;
     const key = this.#options.newKey();
     this.#key = key;
     this.#touched = false;
@@ -165,6 +167,7 @@ export class Shelf<State> {
     await port.setOpen(key).catch(() => undefined);
     this.#key = key;
     this.#touched = seq > 0;
+    this.#passing = false;
     this.#saver = null;
     this.#seen = mine ? null : { state, seq };
     const { changed_ms } = found;

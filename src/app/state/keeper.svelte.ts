@@ -100,8 +100,8 @@ export class Keeper {
     await this.durable.look();
   }
 
-  /** A document that is not kept yet. */
-  begin(document: unknown, newer: boolean): void {
+  /** A document that is not kept yet. `passing`: an example, which makes room for the next build if it was never changed. */
+  begin(document: unknown, newer: boolean, passing = false): void {
     const { desk } = this.#options;
     this.#putDown();
     const work = begin(document);
@@ -111,7 +111,7 @@ export class Keeper {
     this.#changed_ms = Date.now();
     this.#lock();
     if (newer) void this.#keeping?.shelf.leave();
-    else this.#keeping?.shelf.begin(work);
+    else this.#keeping?.shelf.begin(work, passing);
     this.#keyed();
     this.#looks.soon();
     this.#options.opened();

@@ -27,7 +27,7 @@ export abstract class Papers {
     const example = examples.find((candidate) => candidate.id === id);
     if (!example) return;
     const text = buildFileText(await example.load());
-    this.#leaving(() => this.#openText(text));
+    this.#leaving(() => this.#openText(text, undefined, true, true));
   }
 
   async openFile(): Promise<void> {
@@ -104,7 +104,7 @@ export abstract class Papers {
   }
 
   /** Opens what the text holds; a text that is no build leaves everything as it is and says why. */
-  #openText(text: string, fileName?: string, tell = true): readonly string[] {
+  #openText(text: string, fileName?: string, tell = true, passing = false): readonly string[] {
     const opened = openBuildFile(text, fileName);
     if ("refusal" in opened) {
       if (tell) this.notice = { sentences: opened.refusal, grave: true };
@@ -112,7 +112,7 @@ export abstract class Papers {
     }
     // Of a newer build a bar says so for as long as it lies there.
     this.notice = opened.remarks.length > 0 && !opened.newer ? { sentences: opened.remarks, grave: false } : null;
-    this.keeper.begin(opened.document, opened.newer);
+    this.keeper.begin(opened.document, opened.newer, passing);
     return [];
   }
 
