@@ -30,6 +30,8 @@ export const limits = {
   copies: { least: 1, most: 200, unit: "copies", whole: true },
   rounds: { least: 1, most: 20, unit: "rounds", whole: true },
   daysOff: { least: 0, most: 366, unit: "days", whole: true },
+  weeksLater: { least: 0, most: 52, unit: "weeks", whole: true },
+  month: { least: 1, most: 12, unit: "month", whole: true },
   level: { least: -1000, most: 1000, unit: "" },
   depth: { least: 0, most: 30_000, unit: "mm" },
   opening: { least: 1, most: 100_000, unit: "mm" },

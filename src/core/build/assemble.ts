@@ -35,6 +35,7 @@ const blank: Head = {
   usual: null,
   resumes: null,
   pressure: null,
+  aim: null,
 };
 
 interface Read {
@@ -65,7 +66,7 @@ export function assemble(document: Readonly<Record<string, unknown>>): Read {
     names.say("build.too-many", { list: "groups" }, { what: "references", count: most + 1, most });
   }
   const findings = [...before, ...ofCopies, ...(head ? checkClocks(head, read) : []), ...names.findings];
-  return { build: head && !findings.some(bars) ? { ...build, served: served.served } : null, findings };
+  return { build: head && !findings.some(bars) ? { ...build, served: served.served, aim: head.aim } : null, findings };
 }
 
 /** What the clocks can tell of a document: holiday tables that do not exist or end too early, times of day that the site's clocks skip. */

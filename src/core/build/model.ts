@@ -48,6 +48,7 @@ export interface Build {
   readonly pressure: PressureDocument;
   readonly kept: KeptPlan | null;
   readonly served?: Served | null;
+  readonly aim?: Aim | null;
   readonly at: Indexes;
 }
 
@@ -57,6 +58,21 @@ export interface Served {
   readonly rung: number;
   /** Ids of steps; a step that is not among them comes just before what waits for it. */
   readonly steps: readonly string[];
+  /** Steps that wait on purpose, for the sake of the build's aim, each until a local moment. */
+  readonly from?: Readonly<Record<string, LocalMoment>>;
+}
+
+/**
+ * What a plan is to be good at beside its finish. site-days: as few as can be. visits: as few of those who are asked to come. pours: in certain months, on days
+ * that do not get colder than that. weekends: work spread evenly over the weeks.
+ */
+export interface Aim {
+  readonly for: "site-days" | "visits" | "pours" | "weekends";
+  /** 1 is January; empty: any. */
+  readonly months: readonly number[];
+  readonly coldest_C: number | null;
+  /** How much later the finish may be for it. */
+  readonly weeksLater: number;
 }
 
 /** Position of every id in its list. */

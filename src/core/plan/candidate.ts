@@ -21,6 +21,7 @@ const weight: Readonly<Record<Holder["kind"], number>> = {
   "start-of-build": 4,
   "on-purpose": 5,
   kept: 5,
+  aim: 5,
 };
 
 /** Something that by itself leads to a start of a job. */

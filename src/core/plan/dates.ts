@@ -2,11 +2,11 @@ import type { Access } from "../access";
 import type { ElapsedMinute } from "../base";
 import type { Build } from "../build";
 import type { Clocks } from "../clock";
-import { type Result, solve } from "../schedule";
+import { earliest, netOf, type Result, solve } from "../schedule";
 import { bind } from "./bind";
 import { type Bound, furthest } from "./bound";
 import { type Crews, crewsOf } from "./crews";
-import { servedKey } from "./served";
+import { servedFrom, servedKey } from "./served";
 
 const day_min = 1440;
 /** As far as calendars are made at first (see core/clock). */
@@ -26,13 +26,23 @@ export function datesFor(build: Build, access: Access, clocks: Clocks, served = 
   const crews = crewsOf(build, clocks);
   for (let seen = firstGuess(build, clocks, crews); ; ) {
     const bound = bind(build, access, clocks, seen as ElapsedMinute, crews);
-    const result = solve(bound.problem, served ? servedKey(build, bound.problem) : null);
+    const result = served ? servedDates(bound) : solve(bound.problem);
     const { stuck } = result;
     const people = stuck?.of.kind === "capacity" && bound.problem.capacities[stuck.of.index]!.kind === "people";
     // A job with a fixed date finds nobody there on that date, however far one looks.
     if (!people || bound.problem.fixed[stuck!.job]! >= 0 || seen >= furthest) return { bound, result };
     seen = Math.min(furthest, Math.max(4 * seen, 2 * result.bound));
   }
+}
+
+/** By the order in which the build says steps are served, with what it says waits on purpose; how early everything could be is told without. */
+function servedDates(bound: Bound): Result {
+  const { build, problem } = bound;
+  const key = servedKey(build, problem);
+  const release = servedFrom(bound);
+  if (release === null) return solve(problem, key);
+  const early = earliest(problem, netOf(problem));
+  return { ...solve({ ...problem, release }, key), earliest: early, bound: 0 as ElapsedMinute };
 }
 
 /** Three times as long as all the work takes when everybody who is there in a year works all the time. */

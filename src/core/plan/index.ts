@@ -1,3 +1,5 @@
+export { type Aimed, AimSearch, aimBudget } from "./aims/aim-search";
+export type { Measured } from "./aims/measure";
 export {
   assumptions,
   type CompareCode,

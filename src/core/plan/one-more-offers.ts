@@ -1,6 +1,7 @@
 import type { DocumentEdit, ElapsedMinute } from "../base";
 import type { Build } from "../build";
-import { type Clocks, clocksOf } from "../clock";
+import { clocksOf } from "../clock";
+import { isRegular } from "./aims/regular";
 import { datesBeside, datesOnSite } from "./one-more-dates";
 import { dayOff, extraDays, freshHelper, moreOf, otherDay } from "./one-more-edits";
 
@@ -113,10 +114,4 @@ function things(build: Build): Offer[] {
     ...build.stock.filter((s) => back.has(s.id)).map((s) => offer("stock", s.id)),
     ...build.equipment.filter((e) => (askers.get(e.id) ?? 0) > 1).map((e) => offer("equipment", e.id)),
   ];
-}
-
-/** There for at least half of the time that the usual calendar works until the finish. */
-function isRegular(build: Build, clocks: Clocks, person: string, finish: ElapsedMinute): boolean {
-  const usual = clocks.work(build.usual).reading(finish);
-  return 2 * clocks.crewOn(build.usual, [person], 1).reading(finish) >= usual;
 }

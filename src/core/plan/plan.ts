@@ -64,7 +64,9 @@ export type Holder =
   | { readonly kind: "not-before" | "fixed" | "booking" | "resumes" | "done"; readonly date: ElapsedMinute }
   | { readonly kind: "on-purpose"; readonly job: number }
   /** It could be earlier with nothing gained by it, and stays on the date of the kept plan. */
-  | { readonly kind: "kept"; readonly date: ElapsedMinute };
+  | { readonly kind: "kept"; readonly date: ElapsedMinute }
+  /** It waits for the sake of what the build aims at. */
+  | { readonly kind: "aim"; readonly date: ElapsedMinute };
 
 export interface ChainLink {
   readonly job: number;

@@ -1,6 +1,7 @@
 import type { Access, RefusedLink } from "../access";
 import type { Build } from "../build";
 import { byKey, type Problem } from "../schedule";
+import type { Bound } from "./bound";
 
 /** Place of every step among those that are served in turn; -1: not among them. */
 function placesOf(build: Build): Int32Array {
@@ -28,6 +29,19 @@ export function servedKey(build: Build, problem: Problem): Int32Array {
       if ((from >= place.length || place[from]! < 0) && key[from]! >= key[to]!) key[from] = key[to]! - (key[to]! & 1);
   }
   return key;
+}
+
+/** Releases with those of steps that wait on purpose; null where none does. */
+export function servedFrom({ build, problem, clocks }: Bound): Int32Array | null {
+  const from = Object.entries(build.served?.from ?? {});
+  if (from.length === 0) return null;
+  const release = problem.release.slice();
+  for (const [id, moment] of from) {
+    const s = build.at.step.get(id) ?? -1;
+    if (s < 0 || build.steps[s]!.done !== null || problem.fixed[s]! >= 0) continue;
+    release[s] = Math.max(release[s]!, clocks.time.minuteOf(moment) ?? 0);
+  }
+  return release;
 }
 
 /** Chosen precedences that go against the order in which steps are served, each to be handed back by itself. */

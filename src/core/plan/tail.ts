@@ -5,6 +5,7 @@ import type { Bound } from "./bound";
 import type { Held } from "./holders";
 import type { Holder } from "./plan";
 import type { Reading } from "./reading";
+import { servedFrom } from "./served";
 
 /** A step comes later only where that is worth a week: what lies open or is out for a few days is not moved about. Common practice, no source. */
 const worth_min = 7 * 1440;
@@ -24,6 +25,8 @@ export interface Tail {
  */
 export function tailOf(bound: Bound, first: Reading, held: readonly Held[]): Tail | null {
   const { build, problem } = bound;
+  // A plan with an aim has its days chosen.
+  if (servedFrom(bound) !== null) return null;
   const { solution: s, late, served, net } = first;
   const { time } = bound.clocks;
   const jobs: Later[] = [];

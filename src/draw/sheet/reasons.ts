@@ -37,6 +37,8 @@ export function gapReason(build: Build, plan: Plan, holder: Holder): string | nu
       return "placed late";
     case "kept":
       return "as kept";
+    case "aim":
+      return "waits on purpose";
     case "start-of-build":
       return null;
   }

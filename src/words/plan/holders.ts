@@ -61,6 +61,8 @@ function holderClause(step: number, { holder, start }: StepDates, plan: Plan, vo
       return "it is done";
     case "kept":
       return "it stays where the kept plan has it, as nothing is gained by doing it earlier";
+    case "aim":
+      return "it waits on purpose, for what this plan is to be good at";
     case "on-purpose":
       return `it is put late on purpose, close before ${jobWords(holder.job, voice)}`;
   }

@@ -1,12 +1,13 @@
+import type * as v from "valibot";
 import type { Finding } from "../../base";
 import { checkZone } from "../../clock";
 import { bars } from "../codes";
 import type { RawKept } from "../link/others";
-import type { PressureDocument, Served, Site } from "../model";
+import type { Aim, PressureDocument, Served, Site } from "../model";
 import { head, kept, type ListName, listNames, served } from "../schema/document";
 import { maybeMoment, readDate, readMoment } from "./dates";
 import { Notes } from "./notes";
-import { spot } from "./quantities";
+import { spot, temperature_C } from "./quantities";
 import { readDays, readLowAndHigh } from "./temperatures";
 import { isValid } from "./validate";
 
@@ -18,6 +19,7 @@ export interface Head {
   readonly usual: string | null;
   readonly resumes: string | null;
   readonly pressure: PressureDocument | null;
+  readonly aim: Aim | null;
 }
 
 /** Everything of the document that is no list; null when it cannot be read. */
@@ -45,8 +47,18 @@ export function readHead(document: Readonly<Record<string, unknown>>): { head: H
     usual: plain.usual ?? null,
     resumes: maybeMoment(spot(notes, "resumes"), plain.resumes),
     pressure: plain.pressure ?? null,
+    aim: plain.aim === undefined ? null : readAim(plain.aim, notes),
   };
   return { head: notes.findings.some(bars) ? null : read, findings: notes.findings };
+}
+
+function readAim(raw: NonNullable<v.InferOutput<typeof head>["aim"]>, notes: Notes): Aim {
+  return {
+    for: raw.for,
+    months: [...new Set(raw.months ?? [])].sort((a, b) => a - b),
+    coldest_C: raw.coldest === undefined ? null : temperature_C(spot(notes, "aim", "coldest"), raw.coldest),
+    weeksLater: raw.weeksLater ?? 0,
+  };
 }
 
 interface ReadKept {
@@ -81,10 +93,16 @@ export function readServed(value: unknown): ReadServed {
   const before = typeof value === "object" && value !== null ? servedBefore.get(value) : undefined;
   if (before) return before;
   const notes = new Notes({ key: "served" });
-  const raw = isValid(served, value, notes) ? { engine: value.engine, rung: value.rung, steps: value.steps } : null;
+  const raw = isValid(served, value, notes) ? servedOf(value, notes) : null;
   const read = { served: notes.findings.some(bars) ? null : raw, findings: notes.findings };
   if (typeof value === "object" && value !== null) servedBefore.set(value, read);
   return read;
+}
+
+function servedOf({ engine, rung, steps, from }: v.InferOutput<typeof served>, notes: Notes): Served {
+  if (from === undefined) return { engine, rung, steps };
+  const moments = Object.entries(from).map(([id, moment]) => [id, readMoment(spot(notes, "served", `from.${id}`), moment)]);
+  return { engine, rung, steps, from: Object.fromEntries(moments) };
 }
 
 function keptOf(value: RawKept, notes: Notes): RawKept {

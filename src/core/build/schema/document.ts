@@ -16,6 +16,8 @@ const day = v.looseObject({
   source: v.optional(v.picklist(["forecast", "measured"])),
 });
 
+export const aimKinds = ["site-days", "visits", "pours", "weekends"] as const;
+
 /** Everything that is no list. */
 export const head = v.looseObject({
   batterboard: v.number(),
@@ -34,6 +36,14 @@ export const head = v.looseObject({
   resumes: v.optional(s.moment),
   usual: v.optional(s.ref),
   pressure: v.optional(v.picklist(pressureDocuments)),
+  aim: v.optional(
+    v.looseObject({
+      for: v.picklist(aimKinds),
+      months: v.optional(v.array(s.wholeIn("month"))),
+      coldest: v.optional(s.temperature),
+      weeksLater: v.optional(s.wholeIn("weeksLater")),
+    }),
+  ),
   notes: v.optional(s.line),
 });
 
@@ -67,7 +77,12 @@ export const kept = v.looseObject({
   steps: v.record(v.string(), v.tuple([s.moment, s.moment])),
 });
 
-export const served = v.looseObject({ engine: s.line, rung: v.pipe(v.number(), v.integer("build.whole"), v.minValue(0)), steps: s.refs });
+export const served = v.looseObject({
+  engine: s.line,
+  rung: v.pipe(v.number(), v.integer("build.whole"), v.minValue(0)),
+  steps: s.refs,
+  from: v.optional(v.record(v.string(), s.moment)),
+});
 
 const several = <S extends v.GenericSchema>(member: S) => v.optional(v.array(member));
 
