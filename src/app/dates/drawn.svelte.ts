@@ -118,6 +118,12 @@ export class Drawn {
   #turning = false;
   #ready: Ready | null = null;
 
+  /** Beside the names; a little less than there is, so that nothing has to be scrolled. */
+  readonly #wholeRoom = $derived.by(() => {
+    const { build, plan } = this.props();
+    return Math.max(100, roomBeside({ build, plan, scale: "whole", ...this.#type }, this.width)) - 20;
+  });
+
   readonly #asked = $derived.by(() => this.#askedAt(this.#look));
 
   #askedAt(look: Look): SheetAsked {
@@ -130,6 +136,7 @@ export class Drawn {
       slack: view.slack,
       units: this.desk.units,
       today,
+      fill: look.scale === "whole" ? this.#wholeRoom : 0,
       dayWidth: Math.max(24, Math.round(this.#fitting * 1.3 ** look.zoom)),
     };
   }

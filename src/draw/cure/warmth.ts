@@ -7,7 +7,7 @@ const high = 84;
 /** 40 °F, where cold weather begins for concrete; 50 °F, under which a day does not count for the table. ACI 306R and 347R. */
 const marks_C = [40, 50].map((f) => ((f - 32) * 5) / 9);
 
-const roles = { usual: "filled-flat", forecast: "outline", measured: "bar" } as const;
+const roles = { usual: "warmth-usual", forecast: "outline", measured: "bar" } as const;
 const sources = { measured: "measured dark", forecast: "forecast outlined", usual: "usual pale" } as const;
 
 function head({ sheet, units, width, left, text }: CureFrame): string {

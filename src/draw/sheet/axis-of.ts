@@ -10,7 +10,24 @@ const [earliest, latest] = [-1_000_000, 6_000_000];
 
 /** The axis of a sheet: from the first thing on it to the last, in the plan and in the one it is compared with. */
 export function axisOf(asked: SheetAsked, time: SiteTime, whole: boolean): Axis {
-  return sheetAxes(asked, time, whole)(whole ? 7.5 : (asked.dayWidth ?? usualDay));
+  const axisAt = sheetAxes(asked, time, whole);
+  return whole ? filling(axisAt, asked.fill ?? 0) : axisAt(asked.dayWidth ?? usualDay);
+}
+
+/** Widths of a site day in the whole scale, px: a long build at the narrowest, a short one as wide as its room lets it be. */
+const [narrowestWhole, widestWhole] = [7.5, 40];
+
+function filling(axisAt: (dayWidth: number) => Axis, room: number): Axis {
+  let axis = axisAt(narrowestWhole);
+  if (axis.width >= room) return axis;
+  let [low, high] = [narrowestWhole, widestWhole];
+  while (high - low > 0.25) {
+    const middle = (low + high) / 2;
+    const wider = axisAt(middle);
+    if (wider.width > room) high = middle;
+    else [low, axis] = [middle, wider];
+  }
+  return axis;
 }
 
 /** The same at any width of a day. */

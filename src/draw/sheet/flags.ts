@@ -27,6 +27,9 @@ export interface Flag {
 
 export const pennant = { wide: 9, high: 9 } as const;
 
+/** In the whole scale words take the room that the elevation leaves beside it, in so many rows, and only of so many flags as can be told apart there. */
+const [wholeRows, mostWorded] = [8, 60];
+
 /** Every flag with its row, and how many rows there are. */
 export function layFlags(frame: Frame): { readonly flags: readonly Flag[]; readonly rows: number } {
   const { build, plan, axis, time, text, whole } = frame;
@@ -89,14 +92,14 @@ export function layFlags(frame: Frame): { readonly flags: readonly Flag[]; reado
   const [from, to] = sight ? [axis.x(sight.from), axis.x(sight.to)] : [Number.NEGATIVE_INFINITY, Number.POSITIVE_INFINITY];
   // What stands before the left edge would show the end of its words alone.
   const seen = placed.filter(({ x }) => x >= from && x <= to);
-  const most = frame.asked.flagRows ?? Number.POSITIVE_INFINITY;
+  const most = whole ? wholeRows : (frame.asked.flagRows ?? Number.POSITIVE_INFINITY);
   const counts = Number.isFinite(most);
-  const mute = new Set<object>(whole || counts ? placed : []);
+  const mute = new Set<object>(counts ? placed : []);
   const widthOf = (flag: (typeof placed)[number]) => (mute.has(flag) ? pennant.wide : flag.words);
   const pack = () => packFlags(seen.map((flag) => ({ from: flag.x, to: flag.x + widthOf(flag) })));
   // Where rows are few, words go to what is late or sets the finish, then to what comes first.
   const worth = (flag: (typeof placed)[number]) => Number(flag.late) * 2 + Number(flag.onChain);
-  if (counts && !whole)
+  if (counts && !(whole && placed.length > mostWorded))
     for (const flag of [...seen].sort((a, b) => worth(b) - worth(a) || a.at - b.at)) {
       mute.delete(flag);
       if (pack().count > most) mute.add(flag);

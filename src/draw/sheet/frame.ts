@@ -14,6 +14,8 @@ export interface SheetAsked {
   readonly unfolded?: boolean;
   /** Width of a site day, px. */
   readonly dayWidth?: number;
+  /** In the whole scale: days widen until the sheet is as wide as this, px. Left out: a weekend about 20 px. */
+  readonly fill?: number;
   /** Type size, px: 14 on a desk, 16 on a phone. */
   readonly text?: number;
   readonly today?: number | null;

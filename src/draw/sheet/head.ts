@@ -36,7 +36,7 @@ export function headMarks(frame: Frame, flags: readonly Flag[], rows: number, le
     y += line;
   }
   const top = y + 4;
-  const rowHeight = whole ? pennant.high + 3 : text + 8;
+  const rowHeight = whole && !flags.some(({ worded }) => worded) ? pennant.high + 3 : text + 8;
   const foot = Math.max(least, top + rows * rowHeight + 4);
   const yOf = (flag: Flag) => foot - 4 - (flag.row + 1) * rowHeight;
   for (const flag of flags)
@@ -78,12 +78,14 @@ function monthMarks({ axis, text, whole }: Frame, baseline: number, top: number)
     if (month === known || column.kind === "night" || column.kind === "fold") continue;
     const year = known.slice(0, 4) === month.slice(0, 4) ? "" : ` ${month.slice(0, 4)}`;
     known = month;
-    marks.push(
-      path(`month line ${month}`, "month-line", layers.rule, [
-        [column.x0, top + 2],
-        [column.x0, top + text + 6],
-      ]),
-    );
+    // No line through the name of the month before.
+    if (column.x0 >= clear - 4)
+      marks.push(
+        path(`month line ${month}`, "month-line", layers.rule, [
+          [column.x0, top + 2],
+          [column.x0, top + text + 6],
+        ]),
+      );
     const full = `${monthOf(column.date)}${year}`;
     const name = whole ? `${full.slice(0, 3)}${year}` : full;
     if (column.x0 + 4 < clear) continue;
@@ -181,7 +183,7 @@ function flagMarks(frame: Frame, flag: Flag, y: number, foot: number): Mark[] {
     ),
     shape(`flag ${id}`, role, layers.block, d, { x0: flag.x, y0: top, x1: flag.x + wide, y1: top + high }, of),
   ];
-  if (!frame.whole && flag.worded) {
+  if (flag.worded) {
     const look = flag.late ? "text-warn" : flag.onChain ? "text-chalk" : "text";
     marks.push(words(`label ${id}`, look, { text: flag.label, x: flag.x + wide + 5, y: y + 0.86 * frame.text, size: frame.text, of }));
   }

@@ -1,7 +1,7 @@
 import type { Build, Solid } from "../../core/build";
 import type { Plan, SolidState } from "../../core/plan";
 import { bodiesSentence } from "../../words";
-import { type Drawing, inOrder, type Mark, words } from "../marks/mark";
+import { type Bounds, type Drawing, inOrder, type Mark, words } from "../marks/mark";
 import { wrap } from "../text/measure";
 import { type BodiesFrom, bodiesOf } from "./fallback";
 import { fitOf, groundOf } from "./frame";
@@ -94,7 +94,7 @@ export function structureDrawing(build: Build, plan: Plan | null, minute: number
         ...bodyMarks(painted, looks, fit),
         ...litMarks(painted, looks, fit),
         ...labelMarks(columns, fit, width, text),
-        ...(isNamed ? [] : chosenMarks(all, fit, width, text)),
+        ...(isNamed ? [] : chosenMarks(all, boxesOf(solids, painted, fit.place), fit, width, text)),
       ]
     : [];
   let bottom = ground ? fit.top + fit.height + 10 : 0;
@@ -114,6 +114,17 @@ export function structureDrawing(build: Build, plan: Plan | null, minute: number
     from,
     hits: hitsOf(painted, looks, fit.place),
   };
+}
+
+/** What each body takes on the drawing, by its id. */
+function boxesOf(solids: readonly Solid[], painted: ReturnType<typeof paintedOf>, place: (p: Flat) => Flat): Map<string, Bounds> {
+  const boxes = new Map<string, Bounds>();
+  solids.forEach(({ id }, index) => {
+    const points = painted.filter(({ body }) => body === index).flatMap(({ outline }) => outline.map(place));
+    const [xs, ys] = [points.map(([x]) => x), points.map(([, y]) => y)];
+    if (points.length > 0) boxes.set(id, { x0: Math.min(...xs), x1: Math.max(...xs), y0: Math.min(...ys), y1: Math.max(...ys) });
+  });
+  return boxes;
 }
 
 function captionMarks(sentence: string, top: number, width: number, text: number): { marks: Mark[]; bottom: number } {

@@ -1,6 +1,6 @@
 import type { Solid } from "../../core/build";
 import { spread } from "../forms/spread";
-import { type Mark, path, round, shape, words } from "../marks/mark";
+import { type Bounds, type Mark, path, rect, round, shape, words } from "../marks/mark";
 import { textWidth, wrap } from "../text/measure";
 import type { Fit } from "./frame";
 import { type BodyLook, type Way, wayOf } from "./paint";
@@ -101,8 +101,41 @@ export function labelMarks(columns: Columns, fit: Fit, width: number, text: numb
   ];
 }
 
-/** Where there is no room for names: that of what is chosen, on a line of its own over the drawing, as far as it goes. */
-export function chosenMarks(labels: readonly Label[], fit: Fit, width: number, text: number): Mark[] {
+/** So many chosen bodies are named each at its place; of more, only the first. */
+const fewChosen = 3;
+
+/** Where there is no room for names beside the drawing: those of what is chosen. `boxes`: round the bodies by their ids, px. */
+export function chosenMarks(labels: readonly Label[], boxes: ReadonlyMap<string, Bounds>, fit: Fit, width: number, text: number): Mark[] {
+  const chosen = labels.filter(({ lit }) => lit);
+  const few = chosen.length > 1 && chosen.length <= fewChosen ? besideEach(chosen, boxes, width, text) : null;
+  return few ?? overDrawing(chosen, fit, width, text);
+}
+
+/** Each over its body or under it, on paper of its own; null where there is no room for one of them. */
+function besideEach(chosen: readonly Label[], boxes: ReadonlyMap<string, Bounds>, width: number, text: number): Mark[] | null {
+  const taken: Bounds[] = [...boxes.values()];
+  const marks: Mark[] = [];
+  for (const label of chosen) {
+    const box = boxes.get(label.id);
+    if (!box) return null;
+    const wide = textWidth(label.name, text, 600);
+    const x = Math.max(3, Math.min(width - wide - 3, (box.x0 + box.x1 - wide) / 2));
+    const of = { list: "solids", id: label.id } as const;
+    const at = (y: number) => words(`label ${label.id}`, "text", { text: label.name, x, y, size: text, weight: 600, of });
+    const name = [at(box.y0 - 0.35 * text), at(box.y1 + 0.95 * text)].find(
+      (one) => one.y0 >= 0 && one.x1 <= width && taken.every((other) => !overlapping(one, other)),
+    );
+    if (!name) return null;
+    taken.push(name);
+    marks.push(rect(`plate ${label.id}`, "plate", 5, name.x0 - 3, name.y0 - 1, name.x1 + 3, name.y1 + 1, of), name);
+  }
+  return marks;
+}
+
+const overlapping = (a: Bounds, b: Bounds): boolean => a.x0 < b.x1 && b.x0 < a.x1 && a.y0 < b.y1 && b.y0 < a.y1;
+
+/** The name of the first on a line of its own over the drawing, as far as it goes. */
+function overDrawing(labels: readonly Label[], fit: Fit, width: number, text: number): Mark[] {
   const label = labels.find(({ lit }) => lit);
   const line = label && wrap(label.name, width, text, 600)[0];
   if (!label || line === undefined) return [];

@@ -114,8 +114,9 @@ export function litMarks(painted: readonly Painted[], bodies: readonly BodyLook[
     if (!body.lit) return [];
     const of: Subject = { list: "solids", id: body.id };
     return [
-      ...area(`wash ${body.id} ${index}`, "body-lit-wash", layer.lit, bit, fit, of),
-      ...lines(`lit ${body.id} ${index}`, "body-lit", layer.lit + 0.5, bit.edges, fit, of),
+      // What lies in the ground is told from what stands on it, chosen or not.
+      ...(bit.below ? [] : area(`wash ${body.id} ${index}`, "body-lit-wash", layer.lit, bit, fit, of)),
+      ...lines(`lit ${body.id} ${index}`, bit.below ? "body-lit-below" : "body-lit", layer.lit + 0.5, bit.edges, fit, of),
     ];
   });
 }

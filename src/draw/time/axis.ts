@@ -46,7 +46,8 @@ interface Widths {
 
 function widthsOf(folding: Folding, dayWidth: number): Widths {
   // Whole build: a weekend with its week is about 20 px.
-  if (folding === "whole") return { site: dayWidth, visit: 3, night: 1, fold: 3 };
+  if (folding === "whole")
+    return { site: dayWidth, visit: Math.max(3, dayWidth * 0.4), night: Math.max(1, dayWidth * 0.13), fold: Math.max(3, dayWidth * 0.4) };
   const between = (least: number, value: number, most: number) => Math.max(least, Math.min(most, value));
   return {
     site: dayWidth,
