@@ -1,5 +1,6 @@
 import { Command, CommanderError } from "commander";
 import { sentence } from "../words";
+import { type AimAsked, aimCommand } from "./commands/aim";
 import { buyCommand } from "./commands/buy";
 import { check } from "./commands/check";
 import { closingsCommand } from "./commands/closings";
@@ -102,6 +103,16 @@ export async function run(words: readonly string[], ports: Ports): Promise<numbe
     .argument("FILE", file)
     .description("what one more day off, helper's day, visit or set of things would buy")
     .action((f: string) => tell(oneMoreCommand(f, ports)));
+  program
+    .command("aim")
+    .argument("FILE", file)
+    .option("--for <what>", "site-days, visits, pours or weekends; left out, what the build aims at")
+    .option("--months <list>", "months to pour in, like 4,5,9")
+    .option("--coldest <temperature>", "no pour on a day that gets colder than this")
+    .option("--weeks-later <number>", "how much later the finish may be for it")
+    .option("--out <file>", "write the build that is planned so")
+    .description("a plan with fewer site days or visits, better days for pours or evener weeks; 1 when none was found")
+    .action((f: string, asked: AimAsked) => tell(aimCommand(f, asked, ports)));
   for (const command of program.commands) command.exitOverride().configureOutput({ writeOut: ports.out, writeErr: () => {} });
 
   try {
@@ -113,7 +124,7 @@ export async function run(words: readonly string[], ports: Ports): Promise<numbe
     if (error.exitCode === 0) return 0;
     if (error.code === "commander.help")
       return refuse(
-        "Name a command, like check, plan, why, may, closings, compare, draw, reasons, pour, strip, buy or one-more; --help tells more.",
+        "Name a command, like check, plan, why, may, closings, compare, draw, reasons, pour, strip, buy, one-more or aim; --help tells more.",
         ports,
       );
     return refuse(

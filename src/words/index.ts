@@ -7,6 +7,7 @@ export { clockWords, dateWords } from "./dates";
 export { findingSentence, sayings } from "./finding";
 export { unknownSentence } from "./kits/unknown";
 export { goesByWords, lostSentences } from "./lost";
+export { aimNames, aimProgress, aimSentences } from "./plan/aims";
 export { closedWords, closingSentences, holdPointSentences, type LastChances, pieceCloses, undatedClosings } from "./plan/closings";
 export { comparisonSentences } from "./plan/comparison";
 export { type DayWords, dayWords, leftSentence } from "./plan/day-sheet";
@@ -26,7 +27,7 @@ export {
 export { type OneMoreLine, type OneMoreWords, oneMoreProgress, oneMoreWords } from "./plan/one-more";
 export { boundSentence, earlierSentence, foundSentence, lookingSentence, seekingSentence, verdictSentence } from "./plan/search";
 export { slackSentence } from "./plan/slack";
-export { barSentences, barSetSentence } from "./pour/bars";
+export { barSentences, barSetSentence, barSizeWords } from "./pour/bars";
 export { type BuyWords, buyWords } from "./pour/buy";
 export { bareSentence, cureSentence, removalNames } from "./pour/cured";
 export { daySentences, volumeWords } from "./pour/day";
