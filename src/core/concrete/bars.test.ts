@@ -29,6 +29,35 @@ describe("bars", () => {
     expect(b(18).diameter_in).toBe(2.257);
   });
 
+  // Nominal cross section, mm2, and mass, kg/m: ISO 6935-2:2019, table 2; EN 10080:2005, table 6 (from memory).
+  test.each([
+    ["8 mm", 50.3, 0.395],
+    ["10 mm", 78.5, 0.617],
+    ["12 mm", 113, 0.888],
+    ["16 mm", 201, 1.58],
+    ["20 mm", 314, 2.47],
+    ["25 mm", 491, 3.85],
+    ["32 mm", 804, 6.31],
+  ])("a metric bar of %s has %f mm2 and %f kg a metre", (size, area_mm2, mass_kg_m) => {
+    const steel = bar(size) as Bar;
+    expect(Math.abs(steel.area_in2 * 645.16 - area_mm2)).toBeLessThan(0.5);
+    expect((steel.weight_lb_ft * 0.45359237) / 0.3048).toBeCloseTo(mass_kg_m, 9);
+    // Nominal mass: the nominal section times 7,850 kg/m3, rounded.
+    expect(Math.abs(steel.area_in2 * 645.16 * 7.85e-3 - mass_kg_m)).toBeLessThan(0.006);
+  });
+
+  test("a metric bar takes the cover and the development of the numbers beside it", () => {
+    expect([bar("13 mm"), bar("12")]).toEqual([null, null]);
+    expect(cover_in("weather or ground", "16 mm")).toBe(1.5);
+    expect(cover_in("weather or ground", "20 mm")).toBe(2);
+    const ratio = (size: string) => {
+      const steel = bar(size) as Bar;
+      return development_in(steel, 4000, 60_000, false) / steel.diameter_in;
+    };
+    expect(ratio("16 mm")).toBeCloseTo(development_in(b(5), 4000, 60_000, false) / b(5).diameter_in, 9);
+    expect(ratio("20 mm")).toBeCloseTo(ratio("25 mm"), 9);
+  });
+
   // ACI 318-14 25.4.2.2: fy / 25 to #6, fy / 20 from #7; from memory.
   test("from #7 on a bar is developed over a quarter more of its diameters, a top bar over 1.3 times as much", () => {
     const diameters = (size: number) => development_in(b(size), 4000, 60_000, false) / b(size).diameter_in;

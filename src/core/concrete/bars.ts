@@ -1,6 +1,9 @@
+/** Number of ASTM A615 (4), or nominal diameter of a metric bar ("12 mm"). */
+export type BarSize = number | string;
+
 /** Reinforcing bars, US units as published. ASTM A615 table (from memory, standard). */
 export interface Bar {
-  readonly size: number;
+  readonly size: BarSize;
   readonly diameter_in: number;
   readonly area_in2: number;
   readonly weight_lb_ft: number;
@@ -22,15 +25,41 @@ export const bars: readonly Bar[] = (
   ] as const
 ).map(([size, diameter_in, area_in2, weight_lb_ft]) => ({ size, diameter_in, area_in2, weight_lb_ft }));
 
-/** The bar of a size number; null where there is none ("#12" is not made). */
-export function bar(size: number): Bar | null {
-  return bars.find((b) => b.size === size) ?? null;
+/** Metric bars by nominal diameter, mm, with their nominal mass, kg/m: ISO 6935-2:2019, table 2, the same as EN 10080:2005, table 6 (from memory). */
+export const metricBars: readonly Bar[] = (
+  [
+    [6, 0.222],
+    [8, 0.395],
+    [10, 0.617],
+    [12, 0.888],
+    [14, 1.21],
+    [16, 1.58],
+    [20, 2.47],
+    [25, 3.85],
+    [28, 4.83],
+    [32, 6.31],
+    [40, 9.86],
+  ] as const
+).map(([diameter_mm, mass_kg_m]) => ({
+  size: `${diameter_mm} mm`,
+  diameter_in: diameter_mm / 25.4,
+  area_in2: (Math.PI / 4) * (diameter_mm / 25.4) ** 2,
+  weight_lb_ft: (mass_kg_m / 0.45359237) * 0.3048,
+}));
+
+/** The bar of a size number or a nominal diameter; null where there is none ("#12" is not made). */
+export function bar(size: BarSize): Bar | null {
+  return bars.find((b) => b.size === size) ?? metricBars.find((b) => b.size === size) ?? null;
 }
+
+/** A size as a number of eighths of an inch, for rules that are stated by number: a metric bar lies between two. */
+const numberOf = (size: BarSize): number => (typeof size === "number" ? size : (bar(size)?.diameter_in ?? 0) * 8);
 
 export type Exposure = "against ground" | "weather or ground" | "inside slab or wall" | "inside beam or column";
 
 /** Least cover, in (ACI 318-14 20.6.1.3.1, 318-19 20.5.1.3.1; read in an ACI summary). */
-export function cover_in(exposure: Exposure, size: number): number {
+export function cover_in(exposure: Exposure, barSize: BarSize): number {
+  const size = numberOf(barSize);
   if (exposure === "against ground") return 3;
   if (exposure === "weather or ground") return size >= 6 ? 2 : 1.5;
   if (exposure === "inside slab or wall") return size >= 14 ? 1.5 : 0.75;
@@ -42,7 +71,7 @@ export function cover_in(exposure: Exposure, size: number): number {
  * /20 from #7, top bars 1.3, not under 12.
  */
 export function development_in(b: Bar, concrete_psi: number, yield_psi: number, top: boolean): number {
-  const length = ((top ? 1.3 : 1) * yield_psi * b.diameter_in) / ((b.size <= 6 ? 25 : 20) * Math.sqrt(concrete_psi));
+  const length = ((top ? 1.3 : 1) * yield_psi * b.diameter_in) / ((numberOf(b.size) <= 6 ? 25 : 20) * Math.sqrt(concrete_psi));
   return Math.max(12, length);
 }
 
@@ -101,7 +130,7 @@ export const footSag_in = 0.25;
 export const ownSag_in = 0.375;
 
 /** Least cover against a face, in: 3 against earth, else by exposure. */
-export function faceCover_in(earth: boolean, exposure: Exposure, size: number): number {
+export function faceCover_in(earth: boolean, exposure: Exposure, size: BarSize): number {
   return earth ? cover_in("against ground", size) : cover_in(exposure, size);
 }
 

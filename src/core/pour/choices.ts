@@ -1,4 +1,4 @@
-import { across, grades, plyClasses, sections } from "../concrete";
+import { across, type BarSize, bars, grades, metricBars, plyClasses, sections } from "../concrete";
 
 /** Trade sizes of sawn lumber that the tables know, thin before thick. */
 export const lumberSizes: readonly string[] = Object.keys(sections).filter((name) => !name.endsWith("flat"));
@@ -12,3 +12,6 @@ export const lumberGrades: readonly { readonly id: string; readonly name: string
 /** Nominal thicknesses of form plywood, in, as they are written. */
 export const plywoodSizes: readonly string[] = Object.keys(across);
 export const plywoodClasses: readonly string[] = Object.keys(plyClasses);
+
+/** Sizes of bars: numbers first, then diameters. */
+export const barSizes: readonly BarSize[] = [...bars, ...metricBars].map(({ size }) => size);

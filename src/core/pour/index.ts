@@ -1,6 +1,6 @@
 export type { PourRole } from "../concrete";
 export { type BarSheet, type BarSpan, barSheets } from "./bars";
-export { lumberGrades, lumberSizes, plywoodClasses, plywoodSizes } from "./choices";
+export { barSizes, lumberGrades, lumberSizes, plywoodClasses, plywoodSizes } from "./choices";
 export { type PourCode, pourCodes } from "./codes";
 export { cureSheet } from "./cure";
 export type { StepTimes } from "./cure-context";

@@ -1,6 +1,6 @@
 import { type Finding, toModel } from "../base";
 import type { Build, Pour, PourElement } from "../build";
-import { bar, barStock_ft, lap_in } from "../concrete";
+import { type BarSize, bar, barStock_ft, lap_in } from "../concrete";
 import { barMass_kg } from "./bars";
 import { cutLengths, inRuns, type Piece, type StockLength } from "./cut-lengths";
 import { type CutList, cutEdge_mm, cutSheets, type Part, type Sheet, tiles } from "./cut-list";
@@ -19,7 +19,7 @@ export interface Quantities {
   readonly lumber: readonly { readonly size: string; readonly stock: readonly StockLength[] }[];
   readonly fasteners: readonly { readonly name: string; readonly number: number; readonly what: "ties" | "fasteners" }[];
   /** Bars in stock lengths, by size. */
-  readonly bars: readonly { readonly size: number; readonly mass_kg: number; readonly stock: readonly StockLength[] }[];
+  readonly bars: readonly { readonly size: BarSize; readonly mass_kg: number; readonly stock: readonly StockLength[] }[];
   readonly findings: readonly Finding[];
 }
 

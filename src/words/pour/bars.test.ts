@@ -53,3 +53,11 @@ test("how it is kept wet and warm stands in one line", () => {
   );
   expect(cure({})).toBe("Nothing is said of how it is kept wet or sealed; not held warm; in the weather.");
 });
+
+test("a metric bar is told by its diameter", () => {
+  const { mix, elements } = pour({ name: "along", size: "12 mm", number: 5, long: "3 m", cover: "40 mm" });
+  const set = elements[0]!.bars[0]!;
+  expect(barSetSentence(set, "metric")).toBe("Along: 5 of 12 mm, 3 m long.");
+  // 5 times 3 m at 0.888 kg/m (ISO 6935-2): 13.3 kg.
+  expect(barSheets(elements[0]!, mix)[0]?.mass_kg).toBeCloseTo(15 * 0.888, 6);
+});

@@ -5,11 +5,16 @@ import { sentence } from "../text";
 
 const sorts: Readonly<Record<BarSet["sort"], string>> = { bar: "", tie: ", ties around the others", mat: ", tied to a mat" };
 
+/** "number 5", "12 mm" */
+export const barSizeWords = (size: BarSet["size"]): string => (/^\d+$/.test(String(size)) ? `number ${size}` : String(size));
+
 /** "Upright: 4 of number 5, 8 ft 6 in long, 12 in apart." */
 export function barSetSentence(set: BarSet, display: Display): string {
   const apart = set.spacing_mm === null ? "" : `, ${formatLength(set.spacing_mm, display)} apart`;
   const name = set.name === "" ? "Bars without a name" : set.name;
-  return sentence(`${name}: ${set.number} of number ${set.size}, ${formatLength(set.long_mm, display)} long${apart}${sorts[set.sort]}`);
+  return sentence(
+    `${name}: ${set.number} of ${barSizeWords(set.size)}, ${formatLength(set.long_mm, display)} long${apart}${sorts[set.sort]}`,
+  );
 }
 
 const step = (display: Display): number => (display === "us" ? 25.4 : 10);

@@ -96,7 +96,7 @@ export const daySayings = {
   "pour.call-off-unknown": (told) =>
     `${place(told)}: ask ${told.voice.any(text(told.detail, "delivery"))} until when it can be called off without cost`,
   "bars.size-unknown": (told) =>
-    `${place(told)}, ${barsWords(told)}: there is no bar of number ${figure(told.detail, "size")}; sizes are 3 to 11, 14 and 18`,
+    `${place(told)}, ${barsWords(told)}: there is no bar of that size; sizes are numbers 3 to 11, 14 and 18, or diameters from 6 mm to 40 mm`,
   "bars.cover-thin": (told) =>
     `${place(told)}, ${barsWords(told)}: ${length(told, "given_mm")} of cover is less than the ${length(told, "least_mm")} asked for ${exposures[text(told.detail, "exposure")] ?? "there"} (ACI 318)`,
   "bars.cover-unknown": (told) =>

@@ -1,5 +1,5 @@
 import type { PersonId, PieceId, StepId, StockId } from "../../base";
-import type { PouredShape } from "../../concrete";
+import type { BarSize, PouredShape } from "../../concrete";
 import type { Amount, LocalMoment, Source } from "./amounts";
 import type { FormSpec } from "./forms";
 
@@ -66,8 +66,8 @@ export interface HeldRate {
 
 export interface BarSet {
   readonly name: string;
-  /** Bar number of ASTM A615: 4 is half an inch. */
-  readonly size: number;
+  /** Bar number of ASTM A615 (4 is half an inch), or a metric diameter ("12 mm"). */
+  readonly size: BarSize;
   readonly number: number;
   readonly long_mm: number;
   readonly spacing_mm: number | null;

@@ -1,5 +1,5 @@
 import { limits, parseSigned } from "../../base";
-import { aciRanges_si, aciRanges_us, bar, bars as barTable, footThickness_mm, netVolume_m3 } from "../../concrete";
+import { aciRanges_si, aciRanges_us, bar, bars as barTable, footThickness_mm, metricBars, netVolume_m3 } from "../../concrete";
 import type { ElementShape, FormSpec, PourElement, Rebate } from "../model";
 import type { RawBars, RawElement, RawShape } from "../schema/pours";
 import { readForm } from "./form";
@@ -81,15 +81,16 @@ function readBarrel(at: Spot, raw: Extract<RawShape, { kind: "barrel" }>): Eleme
 }
 
 function readBars(at: Spot, raw: RawBars): ElementDraft["bars"][number] {
-  const sizes = barTable.map(({ size }) => String(size));
-  if (bar(raw.size) === null) sayNotInTable(inside(at, "size"), String(raw.size), "bar", sizes);
+  const sizes = [...barTable, ...metricBars].map(({ size }) => String(size));
+  const size = typeof raw.size === "string" ? raw.size.trim().replace(/^(\d+)\s*mm$/, "$1 mm") : raw.size;
+  if (bar(size) === null) sayNotInTable(inside(at, "size"), String(raw.size), "bar", sizes);
   const maybe_mm = (key: "spacing" | "cover" | "supported"): number | null => {
     const quantity = raw[key];
     return quantity === undefined ? null : length_mm(inside(at, key), "memberSize", quantity);
   };
   return {
     name: raw.name ?? "",
-    size: raw.size,
+    size,
     number: raw.number ?? 1,
     long_mm: size_mm(at, "long", raw.long),
     spacing_mm: maybe_mm("spacing"),

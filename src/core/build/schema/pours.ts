@@ -48,7 +48,7 @@ const shape = v.variant("kind", [
 
 const bars = v.looseObject({
   name: maybe(s.line),
-  size: v.number(),
+  size: v.union([v.number(), v.string()]),
   number: maybe(s.wholeIn("bars")),
   long: s.length,
   spacing: maybe(s.length),

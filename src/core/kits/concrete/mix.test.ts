@@ -33,6 +33,23 @@ describe("bags", () => {
   });
 });
 
+test("bars go by number in a build in feet and inches, and by diameter in a metric one, with a cover in whole tens", () => {
+  const barsIn = (units: "us" | "metric") => {
+    const { build, findings } = readDocument(
+      builtFrom(units, [
+        ["footing", "Pads"],
+        ["column", "Columns"],
+      ]),
+    );
+    expect(findings.filter(({ severity }) => severity === "stop")).toEqual([]);
+    return (build?.pours ?? []).flatMap(({ elements }) => elements.flatMap(({ bars }) => bars));
+  };
+  expect([...new Set(barsIn("us").map(({ size }) => size))]).toEqual([4, 5, 3]);
+  const metric = barsIn("metric");
+  expect([...new Set(metric.map(({ size }) => size))]).toEqual(["12 mm", "16 mm", "10 mm"]);
+  expect(metric.map(({ cover_mm }) => (cover_mm ?? 1) % 10)).toEqual(metric.map(() => 0));
+});
+
 describe.each(["us", "metric"] as const)("people on a pour in %s", (units) => {
   const put = (answers: Readonly<Record<string, string | number>>): readonly Put[] => [
     ["footing", "Pads", answers],

@@ -1,5 +1,5 @@
 import { usualRate_m3_h } from "../../build";
-import { netVolume_m3, type PouredFace, type PouredShape, peopleFor } from "../../concrete";
+import { type BarSize, netVolume_m3, type PouredFace, type PouredShape, peopleFor } from "../../concrete";
 import { choiceAsk, countAsk, wordAsk, yesAsk } from "../asks";
 import type { Answers, Ask } from "../kit";
 import type { Making } from "../making";
@@ -91,14 +91,19 @@ function writtenShape(making: Making, shape: PouredShape): object {
   );
 }
 
+/** Next metric bar of ISO 6935-2 and EN 10080 to a number of ASTM A615: a guess for a guess, until whoever designs it says. */
+const metricSize: Readonly<Record<number, string>> = { 3: "10 mm", 4: "12 mm", 5: "16 mm", 6: "20 mm" };
+
+const sizeOf = (making: Making, { size }: Bars): BarSize => making.either<BarSize>(size, metricSize[size] ?? size);
+
 const writtenBars = (making: Making, bars: Bars): object => ({
   name: bars.name,
-  size: bars.size,
+  size: sizeOf(making, bars),
   number: bars.number,
   long: making.laid(bars.long_mm, "down"),
   ...(bars.spacing_mm === undefined ? {} : { spacing: making.laid(bars.spacing_mm, "down") }),
   yield: making.either("60 ksi", "500 MPa"),
-  cover: making.mm(bars.cover_mm),
+  cover: making.mm(making.either(bars.cover_mm, Math.round(bars.cover_mm / 10) * 10)),
   exposure: bars.exposure,
   ...(bars.sort === undefined ? {} : { sort: bars.sort }),
   ...(bars.supported_mm === undefined ? {} : { supported: making.laid(bars.supported_mm, "down") }),
