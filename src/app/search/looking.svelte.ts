@@ -34,11 +34,11 @@ export class Looking {
     return this.#upTo;
   }
 
-  /** Nothing is being done to this document: go on with it, or begin after a while. */
-  rest(document: unknown): void {
+  /** Nothing is being done to this document: go on with it, or, where it may begin by itself, begin after a while. */
+  rest(document: unknown, byItself: boolean): void {
     if (document !== this.#document) this.#take(document, null, "resting");
     if (this.phase === "looking") void this.#look();
-    else if (this.phase === "resting") this.#timer = setTimeout(() => void this.#look(), rest_ms);
+    else if (this.phase === "resting" && byItself) this.#timer = setTimeout(() => void this.#look(), rest_ms);
   }
 
   /** Something is being done: the worker is left alone. */

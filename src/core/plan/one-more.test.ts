@@ -7,7 +7,8 @@ import { apply } from "../edit";
 import { OneMore, type OneMoreTable } from "./one-more";
 import { plan } from "./plan-of";
 import { quickFinish } from "./quick-finish";
-import { PlanSearch, rungs } from "./search/plan-search";
+import { PlanSearch } from "./search/plan-search";
+import { rungs } from "./search/sought";
 import { searched } from "./searched";
 import { verifyPlan } from "./verify/verify-plan";
 

@@ -1,6 +1,7 @@
 import type { Build, Served } from "../build";
 import type { Plan } from "./plan";
-import { PlanSearch, rungs } from "./search/plan-search";
+import { PlanSearch } from "./search/plan-search";
+import { rungs } from "./search/sought";
 
 /** Units between two looks at whether anybody else is waiting. */
 const portion = 40;

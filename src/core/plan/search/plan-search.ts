@@ -2,44 +2,25 @@ import type { ElapsedMinute, Finding } from "../../base";
 import type { Build, Served } from "../../build";
 import type { Clocks } from "../../clock";
 import { buildClocks } from "../../pour";
-import { type Proof, proofOf, type Solution } from "../../schedule";
+import { type Proof, proofOf, type Solution, searchOf } from "../../schedule";
 import { asDone } from "../history";
 import { type Ordered, orderWithDates } from "../order";
 import type { Plan } from "../plan";
 import { plan } from "../plan-of";
 import { workedDays } from "../worked-days";
-import { anyPlan, goOn } from "./any-plan";
+import { anyPlan, goOn, portion } from "./any-plan";
 import { turnedChoices } from "./chosen";
 import type { FinishBound } from "./finish-bound";
 import { strongest } from "./hands-bound";
 import { anyOrder, hasChosen, lastOf, ofSteps } from "./relaxed";
 import { type Found, replayed, sameOrder, servedAs } from "./replay";
-import { shaken } from "./shaken";
-
-/** How far a search is taken, in units of work: a unit is a schedule made or a clash met. Only the plan at the end of one of these is a plan. */
-export const rungs = [1_000, 10_000, 100_000] as const;
+import { rungs, type Sought } from "./sought";
 
 /** Of so many portions one is of the search over all orders, while that in the chosen order is not done. */
 const shares = 4;
 
-/** What a search can say at any time; all but `tried` and `bound` change at the end of a rung only. */
-export interface Sought {
-  readonly tried: number;
-  /** The rung reached; 0 before the first. */
-  readonly rung: number;
-  readonly done: boolean;
-  /** Finish of the plan as it is, and at the end of the rung; null where there is none. */
-  readonly finishWas: ElapsedMinute | null;
-  readonly finish: ElapsedMinute | null;
-  readonly bound: FinishBound | null;
-  /** Nothing finishes earlier: in whatever order, or in the order that was chosen; or nothing was shown. */
-  readonly proved: "any-order" | "this-order" | null;
-  /** There is no plan at all, and why: every order and every date was ruled out. */
-  readonly ruledOut: Finding | null;
-  /** Site days that the finish at the end of the rung is earlier than as it is, and from the bound to it. */
-  readonly gain: number;
-  readonly gap: number;
-}
+/** Schedules made by the population search at the beginning: what did best on builds of 60 to 300 steps drawn by numbers. */
+const mostBred = 600;
 
 /** A search for an earlier finish of a build that goes on for as much work as it is given. Deterministic: where it pauses has no say in what it finds. */
 export class PlanSearch {
@@ -161,12 +142,7 @@ export class PlanSearch {
       if (this.shown()) return;
       next = next.value === null ? turning.next() : turning.next(this.planOf(next.value));
     }
-    for (const found of shaken(this.found!.ordered.bound!.problem, steps, this.found!.solution)) {
-      this.tried++;
-      if (found !== null) this.take(found);
-      yield;
-      if (this.shown()) return;
-    }
+    yield* this.bred();
     let looked: Solution | null = null;
     for (let turn = 0; !this.shown(); turn++) {
       const oneOrder = this.ordered === null || !this.ordered.done;
@@ -187,6 +163,21 @@ export class PlanSearch {
       const rung = rungs.find((r) => r > this.rung);
       if (rung === undefined) return;
       if (this.tried >= rung) this.settle(rung);
+    }
+  }
+
+  /** Schedules bred from one another, in the order of the best plan so far, before clashes are learned from. */
+  private *bred(): Generator<void, void> {
+    const { ordered, solution } = this.found!;
+    const search = searchOf(ofSteps(ordered.bound!.problem, this.build.steps.length), { seed: 1, first: solution, schedules: mostBred });
+    while (!search.done && search.schedules < mostBred) {
+      const before = search.schedules;
+      search.step(portion);
+      this.tried += search.schedules - before;
+      const made = search.result().solution;
+      if (made !== null) this.take(made);
+      yield;
+      if (this.shown()) return;
     }
   }
 
