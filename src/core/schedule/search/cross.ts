@@ -4,8 +4,8 @@ import type { Ground, Member } from "./member";
 /** Places in time at which the load of a schedule is looked at, at most. */
 const mostPlaces = 1024;
 /** The share of a schedule that is taken over, and how often a place for it is tried. */
-const leastShare = 0.3;
-const mostShare = 0.5;
+const leastShare = 0.2;
+const mostShare = 0.4;
 const tries = 3;
 /** How likely a job changes places with the next. */
 const shake = 0.05;

@@ -1,13 +1,25 @@
 /** A schedule in a population, in the time of the reading that goes next: starts, ends, and the jobs by start. */
 export interface Member {
   finish: number;
+  /** The same for the same starts. */
+  mark: number;
   readonly start: Int32Array;
   readonly end: Int32Array;
   readonly list: Int32Array;
 }
 
+/** The finish of a member that no pass has written yet. */
+export const absent = Number.MAX_SAFE_INTEGER;
+
 export function memberOf(jobs: number): Member {
-  return { finish: Number.MAX_SAFE_INTEGER, start: new Int32Array(jobs), end: new Int32Array(jobs), list: new Int32Array(jobs) };
+  return { finish: absent, mark: 0, start: new Int32Array(jobs), end: new Int32Array(jobs), list: new Int32Array(jobs) };
+}
+
+/** Tells schedules apart by their starts. */
+export function markOf(start: Int32Array): number {
+  let mark = 0;
+  for (let j = 0; j < start.length; j++) mark = (mark + Math.imul(start[j]! + 7, Math.imul(2 * j + 1, 0x9e3779b1))) | 0;
+  return mark;
 }
 
 /** What a population needs to know of a problem. */

@@ -1,7 +1,7 @@
 import { byKey } from "../by-key";
 import type { Model } from "../proof/model";
 import { holdsOf } from "./holds";
-import type { Ground, Member } from "./member";
+import { type Ground, type Member, markOf } from "./member";
 import { ModelPass } from "./model-pass";
 import { waitsOf } from "./waits";
 
@@ -48,6 +48,7 @@ export class ModelGround implements Ground {
     into.start.set(maker.start);
     into.end.set(maker.end);
     into.finish = open > 0 ? unfinished + open : into.end.reduce((a, b) => Math.max(a, b), 0);
+    into.mark = markOf(into.start);
     into.list.set(byKey(jobs, (j) => into.start[j]!));
     return Math.max(1, Math.ceil(maker.placed / Math.max(1, jobs)));
   }

@@ -1,4 +1,4 @@
-import type { Ground, Member } from "./member";
+import { type Ground, type Member, markOf } from "./member";
 import { Pass } from "./pass";
 import type { Plain } from "./plain";
 
@@ -36,6 +36,7 @@ export class PlainGround implements Ground {
       into.start[j] = last - start[j]! - length[j]!;
       into.end[j] = last - start[j]!;
     }
+    into.mark = markOf(into.start);
     this.sort(into, this.plain.sides[1 - turn]!.order);
     return 1;
   }

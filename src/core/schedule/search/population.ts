@@ -1,80 +1,122 @@
 import { Chance } from "./chance";
 import { Crossing } from "./cross";
-import { type Ground, type Member, memberOf } from "./member";
+import { absent, type Ground, type Member, memberOf } from "./member";
 import { sample } from "./sample";
 
-const leastMembers = 10;
-const membersByRoot = 0.55;
+const leastMembers = 8;
+/** Members for the root of the number of schedules. */
+const membersByRoot = 0.6;
+/** Schedules made by chance for each member, of which the best remain. */
+const beginnings = 2;
+/** Generations without an earlier finish, after which all begins anew; one in which many children were there already counts for several. */
+const patience = 40;
+const manyTwins = 0.4;
+const twinsCount = 4;
 
 /**
  * Two populations by turns, one of schedules made from the beginning and one from the end (Debels & Vanhoucke 2007, Operations Research 55:457-469): every
- * child of one is made by a pass of the other turn, so that each pass pushes its parents' jobs to the other side too.
+ * child of one is made by a pass of the other turn, so that each pass pushes its parents' jobs to the other side too. A child takes the place of the worst, if
+ * it is no worse and not there yet. Where nothing comes of it any more, it begins anew with other members.
  */
 export class Population {
-  /** Schedules so far; the turn of the last one and what it made, until the next. */
-  count = 0;
+  /** The turn of the last pass and what it made, until the next. */
   turn = 0;
   made: Member;
   private spare: Member;
-  private readonly members: readonly Member[][];
+  private readonly rows: readonly Member[][];
   private readonly chance: Chance;
   private readonly crossing: Crossing;
   private readonly child: Int32Array;
-  private readonly size: number;
+  /** Schedules by chance that are still to be made; mothers of this generation, and the next of them. */
+  private beginning: number;
+  private parents = 0;
   private at = 0;
+  private least = absent;
+  private stale = 0;
+  private twins = 0;
 
   /** `schedules`: for how many passes it is meant. `given`: lists with which it begins. */
   constructor(
     private readonly ground: Ground,
     seed: number,
     schedules: number,
-    private readonly given: readonly Int32Array[],
+    private readonly given: Int32Array[],
   ) {
     this.chance = new Chance(seed);
     this.crossing = new Crossing(ground, this.chance);
-    this.size = Math.max(leastMembers, Math.round(membersByRoot * Math.sqrt(schedules)));
-    const rows = (): Member[] => Array.from({ length: this.size }, () => memberOf(ground.jobs));
-    this.members = ground.turns === 2 ? [rows(), rows()] : [rows()];
+    const size = Math.max(leastMembers, Math.round(membersByRoot * Math.sqrt(schedules)));
+    const row = (): Member[] => Array.from({ length: size }, () => memberOf(ground.jobs));
+    this.rows = ground.turns === 2 ? [row(), row()] : [row()];
     this.child = new Int32Array(ground.jobs);
     this.made = this.spare = memberOf(ground.jobs);
+    this.beginning = beginnings * size;
   }
 
   /** Makes one schedule; the number of passes it counts for. */
   step(): number {
-    const { ground, size, spare } = this;
-    if (this.at === size) {
-      this.at = 0;
-      this.turn = (this.turn + 1) % ground.turns;
-    }
-    const begins = this.count++ < size;
-    if (begins) this.begin();
+    const { ground, spare } = this;
+    if (this.beginning === 0 && this.at === this.parents) this.next();
+    if (this.beginning > 0) this.begin();
     else {
-      const parents = this.members[(this.turn + 1) % ground.turns]!;
-      this.crossing.cross(parents[this.at]!, parents[this.mate(parents)]!, this.child);
+      const row = this.rows[(this.turn + ground.turns - 1) % ground.turns]!;
+      this.crossing.cross(row[this.at]!, row[this.mate(row)]!, this.child);
+      this.at++;
     }
     const passes = ground.pass(this.turn, this.child, spare);
     this.made = spare;
-    const row = this.members[this.turn]!;
-    const old = row[this.at]!;
-    if (spare.finish <= old.finish) {
-      row[this.at] = spare;
-      this.spare = old;
-    }
-    this.at++;
+    this.settle(this.rows[this.turn]!);
     return passes;
   }
 
   private begin(): void {
-    const given = this.given[this.at];
-    if (given === undefined) sample(this.ground, this.chance, this.child);
-    else this.child.set(given);
+    this.beginning--;
+    const list = this.given.pop();
+    if (list === undefined) sample(this.ground, this.chance, this.child);
+    else this.child.set(list);
+  }
+
+  /** On to the next generation, or to other members. */
+  private next(): void {
+    const row = this.rows[this.turn]!;
+    // Members that are not there yet stand at the end.
+    this.at = 0;
+    this.parents = row.filter((m) => m.finish < absent).length;
+    this.turn = (this.turn + 1) % this.ground.turns;
+    this.stale += this.twins > manyTwins * this.parents ? twinsCount : 1;
+    this.twins = 0;
+    if (this.stale <= patience) return;
+    for (const members of this.rows) for (const m of members) m.finish = absent;
+    this.stale = 0;
+    this.least = absent;
+    this.turn = 0;
+    this.parents = 0;
+    this.beginning = beginnings * row.length;
+  }
+
+  /** Puts what was made in the place of the worst. */
+  private settle(row: Member[]): void {
+    const { made } = this;
+    if (made.finish < this.least) {
+      this.least = made.finish;
+      this.stale = 0;
+    }
+    let worst = 0;
+    for (let k = 0; k < row.length; k++) {
+      if (row[k]!.finish > row[worst]!.finish) worst = k;
+      if (row[k]!.mark !== made.mark || row[k]!.finish !== made.finish) continue;
+      this.twins++;
+      return;
+    }
+    if (made.finish > row[worst]!.finish) return;
+    this.spare = row[worst]!;
+    row[worst] = made;
   }
 
   /** The better of two, and not the one that stands at the same place. */
   private mate(parents: readonly Member[]): number {
-    const one = this.chance.below(parents.length);
-    const other = this.chance.below(parents.length);
+    const one = this.chance.below(this.parents);
+    const other = this.chance.below(this.parents);
     const pick = parents[other]!.finish < parents[one]!.finish ? other : one;
-    return pick === this.at ? (pick + 1) % parents.length : pick;
+    return pick === this.at ? (pick + 1) % this.parents : pick;
   }
 }
