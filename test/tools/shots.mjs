@@ -6,6 +6,7 @@ import { join } from "node:path";
 import { preview } from "vite";
 import { launch } from "./browser.mjs";
 import { illegible } from "./legible.mjs";
+import { asked, small } from "./shots-more.mjs";
 
 // A build of its own: what is built meanwhile for tests does not change it.
 const outDir = join(process.cwd(), "dist/shots-app");
@@ -55,6 +56,7 @@ async function picture(page, size, name, options = {}) {
   await page.screenshot({ path: `test/shots/${name}.png`, ...options });
   console.log(`test/shots/${name}.png`);
   for (const fault of await illegible(page, size === "phone" ? 16 : 13)) complain(name, fault);
+  if (size === "phone") for (const fault of await small(page, 44)) complain(name, fault);
 }
 /** A page in a look: the one for sunlight is chosen, the others follow the system. */
 async function lookedAt(browser, look, options) {
@@ -107,6 +109,26 @@ async function newcomer(size, viewport, look) {
   await context.close();
 }
 
+/** What comes up only when it is asked for, of the large example. */
+async function more(size, viewport, look) {
+  const taken = (what) => `more-${what}-${size}-${look}`;
+  if (only && !asked.some(([what]) => taken(what).includes(only))) return;
+  const context = await lookedAt(browser, look, { viewport, hasTouch: size === "phone" });
+  const page = await context.newPage();
+  page.setDefaultTimeout(8000);
+  page.on("pageerror", (error) => complain(size, error.message));
+  await page.goto(url);
+  await page.getByRole("button", { name: "Bank cellar" }).first().click();
+  await page.getByRole("button", { name: "I see" }).click();
+  for (const [what, lead] of asked) {
+    // One that is not reached does not keep the others from being taken.
+    await lead(page, size).catch((error) => complain(taken(what), String(error.message).split("\n")[0]));
+    await page.waitForTimeout(600);
+    if (!only || taken(what).includes(only)) await picture(page, size, taken(what));
+  }
+  await context.close();
+}
+
 /** The structure turned once, at a day in the middle of the build; a build without dates has no slider. */
 async function halfBuilt(page) {
   const slider = page.getByRole("slider", { name: "Day that is drawn" });
@@ -144,6 +166,7 @@ try {
         await context.close();
       }
       await newcomer(size, viewport, look);
+      await more(size, viewport, look);
     }
   }
 } finally {

@@ -1,6 +1,7 @@
 import { saidYearDate } from "../../core/clock";
 import { idsOf, isObject, listOf, textOf, type Written } from "../write/written";
 import { figuresOf } from "./figures";
+import { guessedHolidays } from "./holiday-tables";
 
 /** What the view is divided into. */
 export const sections = [
@@ -60,6 +61,9 @@ export function sectionSays(id: SectionId, document: unknown): string {
       return own === 0 ? "the usual ones" : `the usual ones, and ${own} of your own`;
     }
     default:
-      return number(figuresOf(document).filter(({ from }) => from === "own guess").length, "figure");
+      return [
+        number(figuresOf(document).filter(({ from }) => from === "own guess").length, "figure"),
+        ...(guessedHolidays(document).length > 0 ? ["holidays kept"] : []),
+      ].join(", ");
   }
 }
