@@ -127,6 +127,18 @@ describe("equal parts", () => {
     );
   });
 
+  test("are written once at a trial of several rounds, which is written once itself", () => {
+    const trial = smallCase({
+      places: [place("tank", hatch)],
+      pieces: [{ id: "core", fromStart: true, size: { long: "1200 mm", wide: "600 mm", thick: "900 mm" }, weight: "50 kg" }],
+      steps: [step("fit", { trial: { rounds: 3, decides: [], what: "fit" }, reaches: [{ place: "tank", need: "unit", piece: "core" }] })],
+    });
+    const says: Statement = { rule: "reach", step: "fit#2", id: "1", place: "tank", need: "unit", detail: { unit: "core" } };
+    const [way] = inParts({ build: trial.build, because: [says] });
+    expect(trial.build.steps).toHaveLength(3);
+    expect(way?.edits.filter(({ path }) => path[0] === "steps").map(({ path }) => path.join(" "))).toEqual(["steps id=fit reaches +999"]);
+  });
+
   test("of a piece of a group are made once for all its copies", () => {
     const group = smallCase({
       places: [place("tank", hatch)],
