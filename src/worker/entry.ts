@@ -3,6 +3,7 @@ import type { DocumentEdit } from "../core/base";
 import { type Build, readDocument } from "../core/build";
 import { apply } from "../core/edit";
 import { asDone, asDoneAfter, type Plan, plan, planMay, withEffects } from "../core/plan";
+import { aim } from "./aim";
 import { oneMore } from "./one-more";
 import type { Answers, Ask, Question, Questions } from "./protocol";
 import { search } from "./search";
@@ -50,6 +51,7 @@ const answers: { readonly [Q in Question]: (read: Read, more: Questions[Q]) => A
     return { may: { ...may, finding: withEffects(build, [found], edited, plan)[0] ?? found } };
   },
   why: ({ build, plan }, { before, after }: Questions["why"]) => ({ why: why(build, plan().access, at(build, before), at(build, after)) }),
+  aim: ({ build }, asked: Questions["aim"]) => ({ aimed: aim(build, asked) }),
   oneMore: ({ build, edited }, asked: Questions["oneMore"]) => ({ table: oneMore(build, edited, asked) }),
   search: ({ build }, asked: Questions["search"]) => search(build, asked, () => performance.now()),
   // The packages that lay it out are as large as all the rest: a plan does not wait for them.

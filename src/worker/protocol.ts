@@ -1,7 +1,7 @@
 import type { Why } from "../core/access";
 import type { DocumentEdit, Finding } from "../core/base";
 import type { Served } from "../core/build";
-import type { OneMoreTable, Plan, PlanMay, Sought } from "../core/plan";
+import type { Aimed, OneMoreTable, Plan, PlanMay, Sought } from "../core/plan";
 import type { OrderDrawing } from "../draw";
 
 /** Raised when a message changes shape. A page and a worker of different versions do not talk: the page starts a fresh worker. */
@@ -26,6 +26,8 @@ export interface Questions {
   layout: { readonly text: number };
   /** What one more of everything would buy: so many plans further with this run, or a new run. Nothing is added before the local date `from`. */
   oneMore: { readonly run: number; readonly from: string; readonly plans: number };
+  /** A plan that is better by what the document aims at: so many schedules further with this run, or a new run. */
+  aim: { readonly run: number; readonly schedules: number };
   /** An earlier finish: a portion further towards rung `upTo`. */
   search: { readonly upTo: number };
 }
@@ -38,6 +40,7 @@ export interface Answers {
   why: { readonly why: Why };
   layout: { readonly drawing: OrderDrawing };
   oneMore: { readonly table: OneMoreTable };
+  aim: { readonly aimed: Aimed | null };
   /** `served`: what the document has to say for the plan found; null where the plan as it is stays the best. */
   search: { readonly sought: Sought; readonly served: Served | null };
 }

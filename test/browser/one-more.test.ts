@@ -48,3 +48,43 @@ test("it can be stopped, and what is there by then stays", async () => {
   await panel.getByRole("progressbar").waitFor({ state: "detached" });
   expect(await words(panel)).toContain("As it stands the finish is");
 });
+
+test("fewer site days are looked for, taken over as one change, and left again", async () => {
+  const context = await app.context();
+  await context.clock.setFixedTime("2027-03-10T12:00:00Z");
+  const page = app.watch(await context.newPage());
+  await page.goto(inject("app"));
+  await page.getByRole("button", { name: /Garden wall/ }).click();
+  await page
+    .getByText(/^Finishe[sd] /)
+    .first()
+    .waitFor();
+  await page.getByRole("button", { name: "Next", exact: true }).click();
+  const panel = page.getByRole("region", { name: "What else the plan could be good at" });
+  await panel.getByLabel("Aim at").selectOption("site-days");
+  await panel.getByRole("button", { name: "look for such a plan" }).click();
+  await panel.getByText("Seven site days instead of eight; the finish stays").waitFor();
+  await panel.getByRole("button", { name: "plan it so" }).click();
+  const back = panel.getByRole("button", { name: "back to the earliest finish" });
+  await back.waitFor();
+  expect(await panel.getByLabel("Aim at").inputValue()).toBe("site-days");
+  await back.click();
+  await back.waitFor({ state: "detached" });
+  expect(await panel.getByLabel("Aim at").inputValue()).toBe("");
+});
+
+test("how warm a day has to be is told when it cannot be read", async () => {
+  const page = await app.example("Garden wall");
+  await page.getByRole("button", { name: "Next", exact: true }).click();
+  const panel = page.getByRole("region", { name: "What else the plan could be good at" });
+  await panel.getByLabel("Aim at").selectOption("pours");
+  await panel.getByLabel("No day colder than").fill("warm");
+  await panel.getByLabel("No day colder than").blur();
+  await panel.getByRole("button", { name: "look for such a plan" }).click();
+  await panel.locator("p.warn", { hasText: "warm" }).waitFor();
+  await panel.getByLabel("No day colder than").fill("10 °C");
+  await panel.getByLabel("No day colder than").blur();
+  await panel.getByLabel("The finish may be later by").selectOption("4");
+  await panel.getByRole("button", { name: "look for such a plan" }).click();
+  await panel.getByText(/as wanted/).waitFor();
+});

@@ -1,1 +1,2 @@
+export { default as Aims } from "./Aims.svelte";
 export { default as OneMore } from "./OneMore.svelte";

@@ -1,7 +1,7 @@
 import type { Snippet } from "svelte";
 import { writtenId } from "../../core/base";
 import { duplicate } from "../../core/edit";
-import type { OneMoreTable, PlanMay } from "../../core/plan";
+import type { Aimed, OneMoreTable, PlanMay } from "../../core/plan";
 import type { OrderDrawing } from "../../draw";
 import { Link } from "../../worker";
 import { Offline } from "../offline/offline.svelte";
@@ -171,6 +171,11 @@ export class Shop extends Papers {
   /** A portion of what one more of everything would buy; the same run goes on where it stopped. Null when it was overtaken or the worker is lost. */
   async oneMore(document: unknown, run: number): Promise<OneMoreTable | null> {
     return (await this.#link.ask("oneMore", { document }, { run, from: this.desk.today, plans: 12 }))?.table ?? null;
+  }
+
+  /** A portion of the search for a plan that is better by the document's aim; as above. */
+  async aim(document: unknown, run: number): Promise<Aimed | null> {
+    return (await this.#link.ask("aim", { document }, { run, schedules: 60 }))?.aimed ?? null;
   }
 
   /** A portion of the search for an earlier finish. Null when it was overtaken or the worker is lost. */
