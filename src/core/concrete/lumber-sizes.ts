@@ -32,9 +32,29 @@ const dressed = [
   ["6x8", 5.5, 7.5],
 ] as const;
 
+/** Planed structural sizes as European yards stock them, mm by mm: preferred sizes of EN 1313-1, target sizes by EN 336 at 20 % of moisture (from memory). */
+const planed_mm = [
+  [45, 70],
+  [45, 95],
+  [45, 120],
+  [45, 145],
+  [45, 170],
+  [45, 195],
+  [45, 220],
+  [45, 245],
+  [70, 70],
+  [95, 95],
+  [145, 145],
+] as const;
+
+const sizes = [
+  ...dressed,
+  ...planed_mm.map(([wide, deep]) => [`${wide}x${deep}`, wide / 25.4, deep / 25.4] as const),
+] as const satisfies readonly (readonly [name: string, wide_in: number, deep_in: number])[];
+
 /** Every size on edge ("2x4") and, where it differs, laid flat ("2x4 flat"). */
 export const sections: Readonly<Record<string, Section>> = Object.fromEntries(
-  dressed.flatMap(([name, wide_in, deep_in]): [string, Section][] => [
+  sizes.flatMap(([name, wide_in, deep_in]): [string, Section][] => [
     [name, { name, wide_in, deep_in }],
     ...(wide_in === deep_in
       ? []

@@ -141,6 +141,13 @@ describe("sections", () => {
     expect(sectionOf("6x6", true, null)).toEqual({ name: "6x6", wide_in: 5.5, deep_in: 5.5 });
   });
 
+  test("metric sizes are as wide and deep as their names say, on edge and flat", () => {
+    expect(area_in2(section("45x95")) * 645.16).toBeCloseTo(45 * 95, 6);
+    expect(modulus_in3(section("45x145")) * 25.4 ** 3).toBeCloseTo((45 * 145 ** 2) / 6, 3);
+    expect(section("45x95 flat").deep_in * 25.4).toBeCloseTo(45, 9);
+    expect(sectionOf("95x95", true, null)?.name).toBe("95x95");
+  });
+
   test("turned on its other face a piece keeps its area and name", () => {
     const edge = section("2x6");
     expect(turned(edge)).toEqual({ name: "2x6", wide_in: 5.5, deep_in: 1.5 });

@@ -29,9 +29,11 @@ export function downFrom(spacing_mm: number, display: Display, least_mm: number)
   return out;
 }
 
+const metricDepths = ["45x95", "45x145", "45x195", "45x220"];
+
 /** Heavier lumber in the order of its price: another beside it, then deeper. */
 export function heavier(lumber: Lumber): readonly { readonly size: string; readonly pieces: number }[] {
-  const depths = ["2x4", "2x6", "2x8", "2x10"];
+  const depths = lumber.size.startsWith("45x") ? metricDepths : ["2x4", "2x6", "2x8", "2x10"];
   const from = depths.indexOf(lumber.size);
   const deeper = from < 0 ? [] : depths.slice(from + 1);
   return [

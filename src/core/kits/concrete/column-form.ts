@@ -37,7 +37,7 @@ export function brace(
   const run_mm = Math.max(200, 0.5 * high_mm);
   const size = Math.hypot(rise_mm, run_mm) > 1700 ? "4x4" : "2x4";
   return {
-    stuff: lumber(size, from),
+    stuff: lumber(making, size, from),
     spacing: making.laid(spacing_mm, "down"),
     run: making.laid(run_mm, "up"),
     rise: making.laid(rise_mm, "up"),
@@ -54,8 +54,8 @@ export function columnForm(making: Making, { side_mm, high_mm, perimeter_mm }: C
   const step_in = making.either(0.5, 10 / 25.4);
   const tried = designs.map((design) => {
     const every_in = onTape_in(making, Math.min(design.every_in, plySpan_in(diagram.most_psf)));
-    const up = { ...beamOf(design.batten, 1, from), spacing_mm: every_in * 25.4 };
-    const band = beamOf(design.band, design.pieces, from);
+    const up = { ...beamOf(making, design.batten, 1, from), spacing_mm: every_in * 25.4 };
+    const band = beamOf(making, design.band, design.pieces, from);
     const across = bandAcross(band, side_in, ply_in + up.section.deep_in, bolts.lb);
     return { design, every_in, at: heights_in({ diagram, up, across, first_in: 4, widest_in: 24, step_in }) };
   });
@@ -65,9 +65,9 @@ export function columnForm(making: Making, { side_mm, high_mm, perimeter_mm }: C
   return {
     kind: "column",
     sheathing: { kind: "plywood", ply: "3/4", class: "I", grain: "across", reused: true },
-    battens: { stuff: lumber(batten as string, from, flat ? { flat: true } : {}), spacing: making.mm(found.every_in * 25.4) },
+    battens: { stuff: lumber(making, batten as string, from, flat ? { flat: true } : {}), spacing: making.mm(found.every_in * 25.4) },
     bands: {
-      stuff: lumber(found.design.band, from, found.design.pieces > 1 ? { pieces: found.design.pieces } : {}),
+      stuff: lumber(making, found.design.band, from, found.design.pieces > 1 ? { pieces: found.design.pieces } : {}),
       at: at_in.map((at) => making.mm(at * 25.4)),
       bolt: {
         name: making.either("1/2 in rod with plate washers", "12 mm rod with plate washers"),

@@ -9,6 +9,15 @@ const boards = [
   ["2x12", 285.75],
 ] as const;
 
+/** Widths of what a European yard has in their place (lumber-sizes). */
+const metricBoards = [
+  ["45x95", 95],
+  ["45x145", 145],
+  ["45x195", 195],
+  ["45x220", 220],
+  ["45x245", 245],
+] as const;
+
 /** Fresh concrete as water of its weight: 150 lb/ft3, 23.6 kN/m3, full head. */
 const weight_kN_m3 = 23.6;
 /** A steel stake driven half its length, by the seller's sheet; with a kicker behind it, three times as much (common practice, no source). */
@@ -17,11 +26,12 @@ const kicked = { us: { carries: "900 lb", kN: 4 }, metric: { carries: "4 kN", kN
 const highWithout_mm = 310;
 
 /**
- * Boards on stakes along an edge so high: the size that covers it (two on each other over 2x12), stakes so close that each takes the head between its neighbours and the lowest
+ * Boards on stakes along an edge so high: the size that covers it (two on each other over the widest), stakes so close that each takes the head between its neighbours and the lowest
  * board spans no more than it may.
  */
 export function edgeForm(making: Making, high_mm: number, salvaged = false): object {
-  const size = boards.find(([, wide]) => wide >= high_mm - 20)?.[0] ?? "2x12";
+  const sizes: readonly (readonly [string, number])[] = making.either<readonly (readonly [string, number])[]>(boards, metricBoards);
+  const size = sizes.find(([, wide]) => wide >= high_mm - 20)?.[0] ?? making.either("2x12", "45x245");
   const { us, metric } = high_mm > highWithout_mm ? kicked : stake;
   const by = making.either(us, metric);
   const thrust_kN_m = (weight_kN_m3 * (high_mm / 1000) ** 2) / 2;
@@ -33,7 +43,7 @@ export function edgeForm(making: Making, high_mm: number, salvaged = false): obj
   const spacing_mm = Math.max(least_mm, Math.floor(Math.min(byStake_mm, byBoard_mm, 914) / grid_mm) * grid_mm);
   return {
     kind: "edge",
-    boards: salvaged ? { size, salvaged: true } : { size, grade: "SPF No 2" },
+    boards: salvaged ? { size, salvaged: true } : { size, ...making.either<object>({ grade: "SPF No 2" }, {}) },
     stakes: {
       spacing: making.mm(spacing_mm),
       by: {

@@ -28,6 +28,23 @@ interface Pour {
   readonly elements: readonly { readonly form?: unknown; readonly bars: unknown }[];
 }
 
+test("a metric build has planed metric sizes and no grade of another market, one in feet and inches its trade sizes", () => {
+  const lumberIn = (units: "us" | "metric"): readonly string[] => {
+    const { pours } = builtFrom(units, parts) as { readonly pours: readonly Pour[] };
+    const text = JSON.stringify(pours.map(({ elements }) => elements.map(({ form }) => form)));
+    return [...new Set([...(text.match(/"\d+x\d+"/g) ?? []), ...(text.match(/SPF No 2/g) ?? [])])].sort();
+  };
+  expect(
+    lumberIn("us")
+      .filter((one) => one !== "SPF No 2")
+      .every((one) => /^"[1-6]x\d+"$/.test(one)),
+  ).toBe(true);
+  expect(lumberIn("us")).toContain("SPF No 2");
+  const metric = lumberIn("metric");
+  expect(metric).toEqual(expect.arrayContaining(['"45x95"', '"45x145"', '"95x95"']));
+  expect(metric.every((one) => /^"(45|70|95|145)x\d+"$/.test(one))).toBe(true);
+});
+
 describe.each([
   ["us", 12.7],
   ["metric", 10],

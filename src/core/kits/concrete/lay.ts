@@ -11,6 +11,7 @@ import {
   type Section,
   sections,
   stretches,
+  unknownNew,
   unknownSalvaged,
 } from "../../concrete";
 import type { Making } from "../making";
@@ -31,9 +32,29 @@ export function fullHead(high_mm: number): Diagram {
   return { height_ft, weight_pcf: 150, most_psf: 150 * height_ft };
 }
 
-/** Lumber as the document writes it. */
-export const lumber = (size: string, from: Lumber, more: object = {}): object =>
-  from === "salvaged" ? { size, salvaged: true, ...more } : { size, grade, ...more };
+/** What a European yard has in place of a trade size: the next planed size (EN 1313-1, from memory). */
+const metricSize: Readonly<Record<string, string>> = {
+  "2x4": "45x95",
+  "2x6": "45x145",
+  "2x8": "45x195",
+  "2x10": "45x220",
+  "2x12": "45x245",
+  "4x4": "95x95",
+  "6x6": "145x145",
+};
+
+/** The size of the build's own yard for a trade size, by the units in which the build is written. */
+export function sizeAt(making: Making, size: string): string {
+  const [name = size, ...flat] = size.split(" ");
+  return making.either(size, [metricSize[name] ?? name, ...flat].join(" "));
+}
+
+/** Lumber as the document writes it; metric yards sort by other grades than the tables know, so that of a metric build stays the lowest likely. */
+export function lumber(making: Making, trade: string, from: Lumber, more: object = {}): object {
+  const size = sizeAt(making, trade);
+  if (from === "salvaged") return { size, salvaged: true, ...more };
+  return { size, ...making.either<object>({ grade }, {}), ...more };
+}
 
 /** A spacing that a builder lays out, no wider than this: on the half inch or 10 mm. */
 export const onTape_in = (making: Making, spacing_in: number): number => making.onTape_mm(spacing_in * 25.4, "down") / 25.4;
@@ -45,9 +66,10 @@ export interface Beam {
 }
 
 /** So many pieces of a size, used before (CD 1.0): the judge takes reused unless it is said. */
-export function beamOf(size: string, pieces: number, from: Lumber): Beam {
-  const section = sections[size] as Section;
-  const wood = from === "salvaged" ? unknownSalvaged : (grades[grade] as (typeof grades)[string]);
+export function beamOf(making: Making, size: string, pieces: number, from: Lumber): Beam {
+  const section = sections[sizeAt(making, size)] as Section;
+  const bought = making.either(grades[grade] as (typeof grades)[string], unknownNew);
+  const wood = from === "salvaged" ? unknownSalvaged : bought;
   return { section, pieces, allowed: allowedOf(wood, section, { duration: 1, wet: false, repetitive: false }) };
 }
 

@@ -1,7 +1,7 @@
 import { pointCoefficients, pointMember } from "../../concrete";
 import type { Making } from "../making";
 import { brace } from "./column-form";
-import { type Beam, beamOf, beamUnder, fullHead, grade, heights_in, type Lumber, lumber, onTape_in, sags } from "./lay";
+import { type Beam, beamOf, beamUnder, fullHead, heights_in, type Lumber, lumber, onTape_in, sags } from "./lay";
 
 /** Studs on edge, wales in pairs, and how far apart ties or strongbacks stand; from light to heavy. */
 const designs = [
@@ -44,10 +44,13 @@ export function wallForm(making: Making, { high_mm, lean, oneSided }: WallSize, 
   const ties = making.either(tie.us, tie.metric);
   const step_in = making.either(0.5, 10 / 25.4);
   const tried = designs.map((light) => {
-    const design = { ...light, apart_in: onTape_in(making, oneSided ? backsApart_in(high_mm, from) : light.apart_in) };
+    const design = {
+      ...light,
+      apart_in: onTape_in(making, oneSided ? backsApart_in(high_mm, from) * making.either(1, metricCloser(high_mm)) : light.apart_in),
+    };
     const every_in = onTape_in(making, Math.min(design.every_in, plySpan_in(diagram.most_psf)));
-    const up = { ...beamOf(design.stud, 1, from), spacing_mm: every_in * 25.4 };
-    const across = waleAcross(beamOf(design.wale, 2, from), design.apart_in, every_in, oneSided ? 1e6 : ties.lb);
+    const up = { ...beamOf(making, design.stud, 1, from), spacing_mm: every_in * 25.4 };
+    const across = waleAcross(beamOf(making, design.wale, 2, from), design.apart_in, every_in, oneSided ? 1e6 : ties.lb);
     return { design, every_in, at: heights_in({ diagram, up, across, first_in: 8, widest_in: 36, step_in }) };
   });
   const found = tried.find(({ at }) => at !== null) ?? (tried[tried.length - 1] as (typeof tried)[number]);
@@ -57,8 +60,8 @@ export function wallForm(making: Making, { high_mm, lean, oneSided }: WallSize, 
   return {
     kind: "wall",
     sheathing: { kind: "plywood", ply: "3/4", class: "I", grain: "across", reused: true },
-    studs: { stuff: lumber(found.design.stud, from), spacing: making.mm(found.every_in * 25.4) },
-    wales: { stuff: lumber(found.design.wale, from, { pieces: 2 }), at: at_in.map((at) => making.mm(at * 25.4)) },
+    studs: { stuff: lumber(making, found.design.stud, from), spacing: making.mm(found.every_in * 25.4) },
+    wales: { stuff: lumber(making, found.design.wale, from, { pieces: 2 }), at: at_in.map((at) => making.mm(at * 25.4)) },
     ...(oneSided
       ? oneSidedParts(making, high_mm, found.design.apart_in, thrust_lb_ft, from)
       : {
@@ -88,6 +91,9 @@ const backs = [
   ["2x12", Number.POSITIVE_INFINITY],
 ] as const;
 
+/** The deepest planed piece is 245 mm where the trade size has 11 1/4 in: those stand closer. */
+const metricCloser = (high_mm: number): number => (high_mm > 1900 ? 0.75 : 1);
+
 /** How far apart strongbacks and rakers stand against nothing but themselves, in: closer the higher. */
 const backsApart_in = (high_mm: number, from: Lumber): number => {
   const apart = high_mm > 2400 ? 12 : high_mm > 1500 ? 16 : 24;
@@ -105,13 +111,13 @@ function oneSidedParts(making: Making, high_mm: number, apart_in: number, thrust
   const back = (backs[Math.min(backs.length - 1, index + (from === "salvaged" ? 1 : 0))] as (typeof backs)[number])[0];
   return {
     strongbacks: {
-      stuff: from === "salvaged" ? { size: back, pieces: 2, salvaged: true } : { size: back, pieces: 2, grade },
+      stuff: lumber(making, back, from, { pieces: 2 }),
       spacing: making.mm(apart_in * 25.4),
       top: { name: "head of the raker", carries: written(each_lb), washer: making.either("4 in", "100 mm"), from: "own guess" },
       foot: { name: "kicker bolted to the footing", carries: written(each_lb), washer: making.either("4 in", "100 mm"), from: "own guess" },
     },
     brace: {
-      stuff: lumber(Math.hypot(run_mm, rise_mm) > 2000 ? "6x6" : "4x4", from),
+      stuff: lumber(making, Math.hypot(run_mm, rise_mm) > 2000 ? "6x6" : "4x4", from),
       spacing: making.mm(apart_in * 25.4),
       run: making.laid(run_mm, "up"),
       rise: making.laid(rise_mm, "up"),
