@@ -1,9 +1,20 @@
 import type { Turn } from "../../draw";
 import { remember, remembered } from "../state/stored";
 
+/**
+ * On a tablet held upright it would leave the sheet under it a few lanes high: there it is folded until somebody opens it; the elevation in the sheet's corner
+ * tells the parts meanwhile.
+ */
+const stackedOnTablet = (): boolean => matchMedia("(min-width: 43.76rem) and (max-width: 64rem) and (min-height: 31.3rem)").matches;
+
+function foldedAtFirst(): boolean {
+  const known = remembered("structure-folded");
+  return typeof known === "boolean" ? known : stackedOnTablet();
+}
+
 /** How the structure is looked at; nothing of it is in the document. */
 export class StructureView {
-  #folded = $state(remembered("structure-folded") === true);
+  #folded = $state(foldedAtFirst());
   turn = $state<Turn>(0);
   /** The day drawn, counted from the build's first; null: today, or the last day. */
   day = $state<number | null>(null);
