@@ -2,7 +2,7 @@ import type { ElapsedMinute, Finding } from "../../base";
 import type { Build, Served } from "../../build";
 import type { Clocks } from "../../clock";
 import { buildClocks } from "../../pour";
-import { type Proof, proofOf, type Solution, searchOf } from "../../schedule";
+import { type Problem, type Proof, proofOf, type Solution, searchOf } from "../../schedule";
 import { asDone } from "../history";
 import { type Ordered, orderWithDates } from "../order";
 import type { Plan } from "../plan";
@@ -12,6 +12,7 @@ import { anyPlan, goOn, portion } from "./any-plan";
 import { turnedChoices } from "./chosen";
 import type { FinishBound } from "./finish-bound";
 import { strongest } from "./hands-bound";
+import { otherOrders } from "./other-orders";
 import { anyOrder, hasChosen, lastOf, ofSteps } from "./relaxed";
 import { type Found, replayed, sameOrder, servedAs } from "./replay";
 import { rungs, type Sought } from "./sought";
@@ -147,6 +148,10 @@ export class PlanSearch {
     for (let turn = 0; !this.shown(); turn++) {
       const oneOrder = this.ordered === null || !this.ordered.done;
       const anyLeft = this.relaxed === null || !this.relaxed.done;
+      if (this.orderShown) {
+        if (yield* this.inOtherOrders(over)) continue;
+        return;
+      }
       if (!oneOrder && !anyLeft) return;
       if (oneOrder && (turn % shares !== 0 || turn === 0 || !anyLeft || !hasChosen(this.found!.ordered.bound!))) this.inOrder();
       else {
@@ -160,9 +165,34 @@ export class PlanSearch {
         }
       }
       yield;
-      const rung = rungs.find((r) => r > this.rung);
-      if (rung === undefined) return;
-      if (this.tried >= rung) this.settle(rung);
+      if (this.over()) return;
+    }
+  }
+
+  /** Settles a rung where it is reached; true after the last. */
+  private over(): boolean {
+    const rung = rungs.find((r) => r > this.rung);
+    if (rung !== undefined && this.tried >= rung) this.settle(rung);
+    return this.rung === rungs[rungs.length - 1];
+  }
+
+  /** Once nothing finishes earlier in the order of the best plan: a better one in another order (true: go on from it), or that there is none. */
+  private *inOtherOrders(over: Problem): Generator<void, boolean> {
+    const { found } = this;
+    const cases = otherOrders(this.build, this.clocks, over, found!.ordered.bound!, found!);
+    for (let next = cases.next(); ; next = cases.next()) {
+      if (next.done !== true) {
+        this.tried += next.value;
+        yield;
+        if (this.over()) return false;
+        continue;
+      }
+      if (next.value === true) this.raise(found!.finish);
+      if (typeof next.value === "boolean") return false;
+      this.found = next.value;
+      this.ordered = null;
+      this.orderShown = false;
+      return true;
     }
   }
 
