@@ -21,6 +21,19 @@ test("a tick marks one step or one copy, and is taken off again byte for byte", 
   }
 });
 
+test("a tick that a member of a group says for all its copies is taken off one of them alone", () => {
+  const written = documentOf({
+    steps: [{ id: "dig" }, { id: "set", done }],
+    groups: [{ id: "two", count: 3, members: ["set"] }],
+  });
+  expect(doneOf(written)).toEqual({ dig: null, "set#1": done, "set#2": done, "set#3": done });
+  const off = apply(written, tick(readDocument(written).build!, "set#2", null, written));
+  expect(doneOf(off.document)).toEqual({ dig: null, "set#1": done, "set#2": null, "set#3": done });
+  expect(JSON.stringify(apply(off.document, off.inverse).document)).toBe(JSON.stringify(written));
+  const again = apply(off.document, tick(readDocument(off.document).build!, "set#2", done, off.document));
+  expect(doneOf(again.document)).toEqual(doneOf(written));
+});
+
 test("the rest goes on from a moment, or from the start again", () => {
   const later = apply(document, resume("2027-04-01"));
   expect(readDocument(later.document).build!.resumes).toBe("2027-04-01");

@@ -1,5 +1,6 @@
 import { type DocumentEdit, writtenId } from "../base";
 import type { Build, LocalMoment } from "../build";
+import { memberOf } from "./written";
 
 export interface Done {
   readonly start: LocalMoment;
@@ -9,14 +10,25 @@ export interface Done {
 /**
  * Ticks a step as done, or takes the tick off (null). Of one copy of a group only that copy is ticked; a trial in rounds is ticked as a whole.
  * @param step id as read ("set-window#2")
+ * @param document what the build was read from: a tick that a member of a group says for all its copies, as a file may, goes to each of them when it is
+ * taken off one
  */
-export function tick(build: Build, step: string, done: Done | null): readonly DocumentEdit[] {
+export function tick(build: Build, step: string, done: Done | null, document: unknown = null): readonly DocumentEdit[] {
   const group = build.steps[build.at.step.get(step as never) ?? -1]?.group ?? null;
-  const path =
-    group === null
-      ? ["steps", `id=${writtenId(step)}`, "done"]
-      : ["groups", `id=${group.group}`, "differences", String(group.copy), group.written, "done"];
-  return [done === null ? { path } : { path, value: done }];
+  const own = ["steps", `id=${group?.written ?? writtenId(step)}`, "done"];
+  if (group === null) return [done === null ? { path: own } : { path: own, value: done }];
+  const ofCopy = (copy: number) => ["groups", `id=${group.group}`, "differences", String(copy), group.written, "done"];
+  const path = ofCopy(group.copy);
+  if (done !== null) return [{ path, value: done }];
+  if (memberOf(document, "steps", group.written)?.done === undefined) return [{ path }];
+  const others = build.steps.filter(
+    (one) => one.group?.group === group.group && one.group.written === group.written && one.group.copy !== group.copy,
+  );
+  return [
+    { path: own },
+    ...others.flatMap((one) => (one.done && one.group ? [{ path: ofCopy(one.group.copy), value: one.done }] : [])),
+    { path },
+  ];
 }
 
 /** From when on whatever is not done yet is planned; null: from the start of the build. */
