@@ -1,7 +1,9 @@
 import { describe, expect, test } from "vitest";
 import { realisticDocument } from "../../../../test/bench/realistic";
 import { buildOf } from "../../../../test/fixtures/make";
+import type { ElapsedMinute } from "../../base";
 import { type Build, readDocument } from "../../build";
+import { clocksOf } from "../../clock";
 import { plan } from "../plan-of";
 import { verifyPlan } from "../verify/verify-plan";
 import { PlanSearch } from "./plan-search";
@@ -112,6 +114,41 @@ describe("what is said to be proved", () => {
     expect(waits).toMatchObject({ proved: "any-order", bound: { by: "waits", first: 0, last: 1 } });
     const dated = searched(buildOf({ steps: [{ id: "dig", work: "8 h", notBefore: "2027-04-03" }] }), 1000).sought();
     expect(dated).toMatchObject({ proved: "any-order", bound: { by: "date", job: 0, of: "not-before" } });
+  });
+});
+
+describe("a choice of order", () => {
+  /** A panel closes the joint for two weeks; the sealant comes while it stands. Seal first and panel late, or panel at once and seal once it is off. */
+  const panel = (sealing: object = {}): Build =>
+    buildOf({
+      places: [{ id: "joint", ways: [{ id: "front", passes: ["person"] }] }],
+      pieces: [{ id: "panel", closes: ["joint.front"] }],
+      steps: [
+        { id: "seal", work: "2 h", reaches: [{ place: "joint" }], needs: ["sealant"], ...sealing },
+        { id: "set", work: "2 h", puts: ["panel"] },
+        { id: "pour", work: "4 h", after: ["set"] },
+        { id: "strip", work: "2 h", takes: ["panel"] },
+      ],
+      waits: [{ id: "cure", from: "pour", to: "strip", least: "13 d" }],
+      deliveries: [{ id: "sealant", promised: "2027-03-12" }],
+    });
+  const finishOf = (build: Build, finish: number | null): string => clocksOf(build).time.momentOf((finish ?? 0) as ElapsedMinute);
+
+  test("is turned where that finishes earlier, and the others are ruled out: also what no order allows", () => {
+    const build = panel();
+    expect(finishOf(build, plan(build).finish)).toBe("2027-03-27T09:30");
+    const search = searched(build, 1000);
+    const { finish, proved, bound } = search.sought();
+    // With the panel up nobody gets at the joint, though waits and people alone would let the seal go in on the 13th.
+    expect(finishOf(build, finish)).toBe("2027-03-20T11:30");
+    expect([proved, bound?.by]).toEqual(["any-order", "tries"]);
+    expect(search.plan().steps[0]!.start).toBeGreaterThanOrEqual(search.plan().steps[3]!.finish);
+  });
+
+  test("stays where it is the earliest", () => {
+    const build = panel({ deadline: "2027-03-19" });
+    const { finish, finishWas, proved } = searched(build, 1000).sought();
+    expect([finish, proved]).toEqual([finishWas, "any-order"]);
   });
 });
 
