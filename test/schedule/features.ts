@@ -100,3 +100,30 @@ export function featuresOf(p: Problem): string[] {
   some("arrival", spans.length > 0 && p.stocks[0]!.arrivals.length > 0);
   return out;
 }
+
+/** The same problem with one feature made plain, for each: where the answer becomes another, the feature decided it. */
+export function plainer(p: Problem): [name: string, Problem][] {
+  const links = (of: Partial<Problem["links"]>): Problem => ({ ...p, links: { ...p.links, ...of } });
+  const capacities = (of: (c: Problem["capacities"][number]) => Problem["capacities"][number]): Problem => ({
+    ...p,
+    capacities: p.capacities.map(of),
+  });
+  const most = (c: Problem["capacities"][number]): number => Math.max(...c.levels);
+  return [
+    ["pauses of jobs", { ...p, clock: new Int32Array(p.jobs) }],
+    ["unbroken jobs", { ...p, unbroken: new Uint8Array(p.jobs) }],
+    ["releases", { ...p, release: new Int32Array(p.jobs) }],
+    ["dues", { ...p, due: p.due.map(() => p.horizon) }],
+    ["fixed starts", { ...p, fixed: p.fixed.map(() => -1) }],
+    ["clocks of waits", links({ clock: new Int32Array(p.links.count) })],
+    ["least waits", links({ least: p.links.least.map(() => -1) })],
+    ["most waits", links({ most: p.links.most.map(() => -1) })],
+    ["people who go away", capacities((c) => ({ ...c, levels: c.levels.map(() => most(c)) }))],
+    ["people free in pauses", capacities((c) => (c.kind === "people" ? { ...c, holds: "span" } : c))],
+    ["equipment held through pauses", capacities((c) => (c.kind === "equipment" ? { ...c, holds: "working" } : c))],
+    ["places alone", capacities((c) => (c.kind === "alone" ? { ...c, kind: "room" } : c))],
+    ["what comes back to stock", { ...p, spans: p.spans.map((x) => ({ ...x, back: -1 })) }],
+    ["loss", { ...p, spans: p.spans.map((x) => ({ ...x, loss: 0 })) }],
+    ["arrivals", { ...p, stocks: p.stocks.map((s) => ({ ...s, arrivals: [] })) }],
+  ];
+}

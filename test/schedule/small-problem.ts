@@ -2,8 +2,8 @@ import { type Clock, type ElapsedMinute, never, notEver, type Random, randomFrom
 import type { Problem } from "../../src/core/schedule";
 import { constant, elapsed, type JobSpec, type LinkSpec, problemOf, repeating } from "./problem-of";
 
-/** Plain time, days of 6 minutes with 4 worked, and mornings and evenings of days of 8. */
-const working = [elapsed, repeating("short day", 6, [[1, 5]]), repeating("two shifts", 8, [[0, 3], [4, 7]])]; // biome-ignore format: a table of windows
+/** Plain time, days of 6 minutes with 4 worked, and days of 10 with a long rest in the middle. */
+const working = [elapsed, repeating("short day", 6, [[1, 5]]), repeating("two shifts", 10, [[0, 3], [6, 9]])]; // biome-ignore format: a table of windows
 
 /** Gathers so much in each minute of a period, as strength does by the warmth of the hour. For waits; looks minute by minute. */
 function gathering(id: string, rates: readonly number[]): Clock {
@@ -38,35 +38,40 @@ const strength = gathering("strength", [1, 3, 0, 2, 0]);
 export function smallProblem(number: number): Problem {
   const r = randomFrom(number);
   const chance = (percent: number): boolean => r.int(1, 100) <= percent;
-  const n = r.int(2, 4);
+  const n = r.int(3, 4);
   const index = (): number => r.int(0, n - 1);
   const jobs = Array.from({ length: n }, (): JobSpec => {
-    const amount = chance(8) ? 0 : r.int(1, 5);
+    // Short jobs in plain time fit into the pauses of others.
+    const clock = r.int(0, 2);
+    const amount = chance(8) ? 0 : clock === 0 ? r.int(1, 3) : r.int(2, 5);
     return {
-      clock: r.int(0, 2),
+      clock,
       amount,
-      unbroken: amount >= 1 && amount <= 4 && chance(35),
-      ...(chance(25) ? { release: r.int(1, 8) } : {}),
-      ...(chance(12) ? { due: r.int(6, 16) } : {}),
-      ...(chance(8) ? { fixed: r.int(0, 9) } : {}),
+      unbroken: amount >= 1 && amount <= 4 - Math.floor(clock / 2) && chance(35),
+      ...(chance(20) ? { release: r.int(1, 8) } : {}),
+      ...(chance(14) ? { due: r.int(6, 16) } : {}),
+      ...(chance(7) ? { fixed: r.int(0, 9) } : {}),
     };
   });
+  // Most of them want the same.
+  const scarce = r.int(0, 2);
   const leave = r.int(0, 9);
+  const away = r.pick([1, 2, 2, 3, 3]);
   const demands = new Map<string, readonly [number, number, number]>();
   for (let j = 0; j < n; j++) {
     for (let k = r.int(1, 2); k > 0; k--) {
-      const capacity = r.int(0, 2);
-      demands.set(`${j} ${capacity}`, [j, capacity, r.int(1, 3)]);
+      const capacity = chance(60) ? scarce : r.int(0, 2);
+      demands.set(`${j} ${capacity}`, [j, capacity, chance(65) ? 3 : r.int(1, 2)]);
     }
   }
   return problemOf({
     clocks: [...working, strength],
-    horizon: r.int(13, 19),
+    horizon: r.int(15, 24),
     jobs,
-    links: Array.from({ length: r.int(0, n) }, () => link(r, n)).filter((l) => l.from !== l.to),
+    links: Array.from({ length: r.int(0, n - 1) }, () => link(r, n)).filter((l) => l.from !== l.to),
     capacities: [
-      // Four people, two of them away for a while.
-      { id: "people", kind: "people", times: Int32Array.of(0, leave, leave + 4), levels: Int32Array.of(4, 2, 4), holds: "working" },
+      // Four people, some of them away for a while.
+      { id: "people", kind: "people", times: Int32Array.of(0, leave, leave + 4), levels: Int32Array.of(4, away, 4), holds: "working" },
       constant("pump", "equipment", chance(85) ? 3 : 2, "span"),
       constant("pit", "alone", 3),
     ],
@@ -74,13 +79,13 @@ export function smallProblem(number: number): Problem {
     stocks: [{ id: "sheets", inHand: r.int(0, 3), arrivals: chance(60) ? [{ job: index(), number: 2 }] : [] }],
     spans: Array.from({ length: r.int(0, 2) }, () => {
       const number = r.int(1, 2);
-      return { stock: 0, number, loss: r.int(0, Math.min(1, number)), out: index(), back: chance(25) ? -1 : index() };
+      return { stock: 0, number, loss: r.int(0, number), out: index(), back: chance(25) ? -1 : index() };
     }),
   });
 }
 
 function link(r: Random, n: number): LinkSpec {
-  const most = r.int(1, 100) <= 35;
+  const most = r.int(1, 100) <= 45;
   const least = !most || r.int(1, 100) <= 40 ? r.int(0, 4) : -1;
   return {
     from: r.int(0, n - 1),
@@ -88,6 +93,6 @@ function link(r: Random, n: number): LinkSpec {
     ends: r.pick(["FS", "FS", "SS", "FF", "SF"] as const),
     clock: r.int(0, 3),
     least,
-    ...(most ? { most: Math.max(least, 0) + r.int(0, 4) } : {}),
+    ...(most ? { most: Math.max(least, 0) + r.int(0, 3) } : {}),
   };
 }

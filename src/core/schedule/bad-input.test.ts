@@ -1,7 +1,7 @@
 import { describe, expect, test } from "vitest";
 import { constant, type LinkSpec, problemOf, repeating } from "../../../test/schedule/problem-of";
-import { randomFrom } from "../base";
-import { type Problem, proofOf, type Result, refusalOf, searchOf, solve, verify } from ".";
+import { type ElapsedMinute, never, randomFrom } from "../base";
+import { fitWhole, type Problem, proofOf, type Result, refusalOf, searchOf, solve, verify } from ".";
 
 /** Problems that nobody should hand in, and why nothing can come of them. */
 const week_h = 7 * 24;
@@ -109,3 +109,9 @@ function large(): Problem {
     horizon: 100_000,
   });
 }
+
+test("a place in one go is not looked for beyond all time", () => {
+  const p = problemOf({ clocks: [repeating("short day", 6, [[1, 5]])], jobs: [{ amount: 5 }], horizon: 23 });
+  expect(fitWhole(p, 0, never)).toBe(never);
+  expect(fitWhole(p, 0, 0 as ElapsedMinute)).toBe(1);
+});

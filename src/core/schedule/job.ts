@@ -22,7 +22,8 @@ const fortnight_min = 14 * 1440;
 export function fitWhole(p: Problem, j: number, t: ElapsedMinute): ElapsedMinute {
   const clock = p.clocks[p.clock[j]!]!;
   const first = fitStart(p, j, t);
-  for (let s = first; s < t + fortnight_min; s = clock.begin(clock.runEnd(s))) if (s + p.amount[j]! <= clock.runEnd(s)) return s;
+  for (let s = first; s < Math.min(t + fortnight_min, never); s = clock.begin(clock.runEnd(s)))
+    if (s + p.amount[j]! <= clock.runEnd(s)) return s;
   return first;
 }
 
