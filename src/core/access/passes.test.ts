@@ -59,6 +59,7 @@ const unit = (long_mm: number, wide_mm: number, thick_mm: number, mass_kg = 50):
 test.each([
   ["its two smaller sides fit", unit(2500, 900, 100), true],
   ["either way round", unit(2500, 590, 890), true],
+  ["both of them to the millimetre", unit(2500, 900, 600), true],
   ["whichever side is called long", unit(100, 2500, 900), true],
   ["the middle side is too large", unit(2500, 901, 100), false],
   ["the small side is too large", unit(2500, 700, 601), false],

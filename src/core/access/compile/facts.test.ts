@@ -41,6 +41,7 @@ describe("needs", () => {
   const all: Passage[] = [
     { kind: "person" },
     { kind: "hand", depth_mm: 300 },
+    { kind: "hand", depth_mm: 301 },
     { kind: "arm", depth_mm: 300 },
     { kind: "arm", depth_mm: 301 },
     unit,
@@ -58,7 +59,7 @@ describe("needs", () => {
   });
 
   test("tell their measures", () => {
-    expect([all[0], all[1], all[4], all[9]].map((need) => needDetail(need as Passage))).toEqual([
+    expect([all[0], all[1], all[5], all[10]].map((need) => needDetail(need as Passage))).toEqual([
       {},
       { depth_mm: 300 },
       { long_mm: 2000, wide_mm: 300, thick_mm: 40, mass_kg: 60 },

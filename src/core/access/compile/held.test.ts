@@ -150,3 +150,17 @@ describe("when a holder is taken down", () => {
     expect(small({ pieces: stack, steps }).order).toBe("a-up b-up c-up c-down b-down a-down");
   });
 });
+
+test("what it is asked whenever a holder is taken down is told in the order of the steps that do so", () => {
+  const steps = [
+    step("up", { puts: ["wall", "prop", "brace"] }),
+    step("brace-off", { takes: ["brace"] }),
+    step("prop-off", { takes: ["prop"] }),
+  ];
+  const held = wall({ heldBy: [["prop", "brace"]], holdsItself: "1 h" });
+  const { rows } = small({ pieces: [{ id: "prop" }, { id: "brace" }, held], steps });
+  expect(rows.filter((row) => row.includes("1 h <"))).toEqual([
+    "up + 1 h < brace-off: held(brace-off up wall) must",
+    "up + 1 h < prop-off: held(prop-off up wall) must",
+  ]);
+});

@@ -31,6 +31,17 @@ describe("a way in for what must pass", () => {
     expect(paths(way)?.filter((path) => path.includes("leansOn"))).toEqual(["steps id=pour leansOn +999"]);
   });
 
+  test("closed again before any that fill the place are placed, the first step of the build too", () => {
+    const steps = [
+      step("pour", { puts: ["concrete"] }),
+      step("wash", { reaches: [{ place: "cage", need: "arm", depth: "200 mm" }] }),
+      step("top-up", { puts: ["more"] }),
+    ];
+    const pieces = [shut[2] as object, { id: "more", fills: ["cage"] }];
+    const [way] = madeOf({ places: [place("cage")], pieces, steps }, reach("wash", "cage", "arm"));
+    expect(paths(way)?.filter((path) => path.includes("leansOn"))).toEqual(["steps id=pour leansOn +999", "steps id=top-up leansOn +999"]);
+  });
+
   test("of another name where one of its ways has that name already", () => {
     const ways = [
       { id: "door", passes: ["person"] },

@@ -73,6 +73,8 @@ describe("a step that does several things at once", () => {
 
   test("not a pour, which keeps what it places; the part of one that takes a piece down is work", () => {
     expect(made(closes("slab"))).toEqual([]);
+    const { build: two } = smallCase({ pieces: [{ id: "a" }, { id: "b" }], steps: [step("pour", { sort: "pour", puts: ["a", "b"] })] });
+    expect(split({ build: two, because: [closes("a")] })).toEqual([]);
     const [way] = made(closes("prop")).filter(({ detail }) => detail.step === "pour");
     expect(way?.edits[1]?.value).toMatchObject({ sort: "work", takes: ["prop"] });
   });

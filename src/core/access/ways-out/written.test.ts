@@ -89,6 +89,9 @@ describe("names inside a sentence", () => {
     ["2nd panel", "2nd panel"],
     ["north panel", "the north panel"],
     ["Anchor", "the anchor"],
+    ["Pergola post", "the pergola post"],
+    ["McNeil form", "the McNeil form"],
+    ["Owners' door", "Owners' door"],
   ])("%s", (name, inside) => {
     expect(the(name)).toBe(inside);
   });
