@@ -63,12 +63,13 @@ export class Looking {
     this.begin();
   }
 
-  /** The plan that was found is now that of this document: what is known of it stays known. */
+  /** The plan that was found is now that of this document: what is known of it at the end of the search stays known; else it goes on from there. */
   took(document: unknown): void {
     const { answer } = this;
     if (answer === null) return;
     const { sought } = answer;
     this.pause();
+    if (!sought.done && sought.rung < byItself) return;
     this.#take(document, { sought: { ...sought, finishWas: sought.finish, gain: 0 }, served: null }, "ended");
   }
 

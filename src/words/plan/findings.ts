@@ -31,7 +31,7 @@ export const planSayings: Readonly<Record<PlanCode, (told: Told) => string>> = {
     const what = lacks[text(detail, "lacks")] ?? "what it needs";
     const of = text(detail, "of");
     const bound = figure(detail, "boundAt");
-    return `No plan was found: ${voice.step(text(detail, "step"))} lacks ${what}${of === "" ? "" : ` (${of === "hands" ? "hands" : voice.any(of)})`}. Without people, equipment, room and stock it could all be done by ${voice.finish(bound)}; whether with them cannot be said`;
+    return `No plan was found: ${voice.step(text(detail, "step"))} lacks ${what}${of === "" ? "" : ` (${of === "hands" ? "hands" : voice.any(of)})`}. Without people, equipment, room and stock it could all be done by ${voice.finish(bound)}; whether with them takes a longer look`;
   },
   "plan.ruled-out": ({ where, voice }) =>
     `No plan can keep all of this${where.id === undefined ? "" : `: ${voice.step(where.id)} does not fit with the people, equipment, room and stock there are`}; every order and every date was ruled out`,

@@ -47,7 +47,7 @@ function waysOut(bound: Bound, parts: readonly WitnessPart[]): WayOut[] {
   return out;
 }
 
-function moved({ build, dueOf, fixedOf, clocks }: Bound, kind: "due" | "fixed", job: number): WayOut | null {
+function moved({ build, dueOf, fixedOf, clocks, problem }: Bound, kind: "due" | "fixed", job: number): WayOut | null {
   const of = (kind === "due" ? dueOf : fixedOf)[job];
   const key = of === "deadline" ? "deadline" : of === "fixed" ? "fixed" : null;
   if (key === null) return null;
@@ -56,8 +56,19 @@ function moved({ build, dueOf, fixedOf, clocks }: Bound, kind: "due" | "fixed", 
   if (free.status !== "planned") return null;
   const { start, finish } = free.steps[job]!;
   const { time } = clocks;
-  const to = key === "deadline" ? time.dateOf(time.dayOf(finish - 1)) : time.momentOf(start);
-  if (plan(withStep(build, job, { ...step, [key]: to })).status !== "planned") return null;
+  const suits = (moment: string): boolean => plan(withStep(build, job, { ...step, [key]: moment })).status === "planned";
+  let to = time.momentOf(start);
+  if (key === "deadline") {
+    // The first day that suits: that of the plan without a date may be long after it.
+    let day = time.dayOf(finish - 1);
+    for (let tooSoon = time.dayOf(problem.due[job]! - 1); day - tooSoon > 1; ) {
+      const middle = ((tooSoon + day) >> 1) as typeof day;
+      if (suits(time.dateOf(middle))) day = middle;
+      else tooSoon = middle;
+    }
+    to = time.dateOf(day);
+  }
+  if (!suits(to)) return null;
   return { kind: "move-date", detail: { step: step.id, key, to }, edits: [{ path: ["steps", `id=${step.id}`, key], value: to }] };
 }
 
