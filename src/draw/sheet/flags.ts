@@ -27,6 +27,9 @@ export interface Flag {
 
 export const pennant = { wide: 9, high: 9 } as const;
 
+/** So that month and today have room on the sheet of a short build. px */
+export const leastWidth = 360;
+
 /** In the whole scale words take the room that the elevation leaves beside it, in so many rows, and only of so many flags as can be told apart there. */
 const [wholeRows, mostWorded] = [8, 60];
 
@@ -101,6 +104,8 @@ export function layFlags(frame: Frame): { readonly flags: readonly Flag[]; reado
   const worth = (flag: (typeof placed)[number]) => Number(flag.late) * 2 + Number(flag.onChain);
   if (counts && !(whole && placed.length > mostWorded))
     for (const flag of [...seen].sort((a, b) => worth(b) - worth(a) || a.at - b.at)) {
+      // The whole build is not made wider by what is written on it.
+      if (whole && flag.x + flag.words > Math.max(axis.width, leastWidth)) continue;
       mute.delete(flag);
       if (pack().count > most) mute.add(flag);
     }

@@ -3,7 +3,7 @@ import { type Drawing, inOrder, type Mark, type Part, words } from "../marks/mar
 import type { Axis } from "../time/axis";
 import { axisOf, usualDay } from "./axis-of";
 import { drawnParts, elevationMarks, hasElevation, leastCorner } from "./elevation";
-import { type Flag, layFlags } from "./flags";
+import { type Flag, layFlags, leastWidth } from "./flags";
 import type { Frame, SheetAsked } from "./frame";
 import { groundOf } from "./ground";
 import { headMarks } from "./head";
@@ -170,6 +170,3 @@ function frameOf(asked: SheetAsked): Frame {
 
 /** Below this width of a site day the sheet is dense, px. */
 const denseDay = 46;
-
-/** So that month and today have room on the sheet of a short build. px */
-const leastWidth = 360;
