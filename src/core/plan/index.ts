@@ -1,4 +1,4 @@
-export { type Aimed, AimSearch, aimBudget } from "./aims/aim-search";
+export { type Aimed, AimSearch } from "./aims/aim-search";
 export type { Measured } from "./aims/measure";
 export {
   assumptions,
@@ -17,7 +17,7 @@ export { asDone, asDoneAfter } from "./history";
 export { type KeptPart, keep } from "./keep";
 export type { Left } from "./left-behind";
 export { type PlanMay, planMay } from "./may";
-export { type Bought, OneMore, type OneMoreRow, type OneMoreTable, type Planners } from "./one-more";
+export { type Bought, OneMore, type OneMoreRow, type OneMoreTable } from "./one-more";
 export type { OfferKind } from "./one-more-offers";
 export * from "./plan";
 export { plan } from "./plan-of";

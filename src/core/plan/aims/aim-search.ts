@@ -11,7 +11,7 @@ import { Measure, type Measured } from "./measure";
 import { movesFor } from "./moves";
 
 /** Schedules made before the search is over. */
-export const aimBudget = 2_000;
+const aimBudget = 2_000;
 
 export interface Aimed {
   readonly tried: number;
