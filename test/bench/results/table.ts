@@ -40,7 +40,16 @@ function proofs(kept: readonly Kept[]): string {
   const all = rows<Sums>(kept, "proof-").map(({ row }) => row);
   all.sort((a, b) => place(a.set) - place(b.set));
   return table(
-    ["at most 10 s an instance", "instances", "proved best", "shown infeasible", "closed", "over the best known", "wrong", "total s"],
+    [
+      "at most 10 s of the processor an instance",
+      "instances",
+      "proved best",
+      "shown infeasible",
+      "closed",
+      "over the best known",
+      "wrong",
+      "total s",
+    ],
     all.map((r) => [
       r.set,
       r.instances,
