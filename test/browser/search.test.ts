@@ -77,3 +77,26 @@ test("what was shown to be the earliest is said with its reason, on a phone as w
   await strip(page).getByRole("button", { name: "why not earlier" }).click();
   expect(await words(strip(page))).toMatch(/Cannot finish before Sat 29 May, 14:15: /);
 });
+
+test("what no plan can keep is said with who is there and a way out that works", async () => {
+  const page = await app.start();
+  const wallText = JSON.parse(readFileSync("src/examples/garden-wall.json", "utf8"));
+  const jobs = ["Clear the bed", "Stack the stone"].map((name, i) => ({
+    id: `extra-${i}`,
+    name,
+    work: "7 h",
+    hands: 2,
+    deadline: "2027-04-10",
+  }));
+  const crowded = { ...wallText, steps: [...wallText.steps, ...jobs] };
+  const [chooser] = await Promise.all([page.waitForEvent("filechooser"), page.getByRole("button", { name: "open a build file" }).click()]);
+  await chooser.setFiles({ name: "crowded.json", mimeType: "application/json", buffer: Buffer.from(JSON.stringify(crowded)) });
+  await strip(page)
+    .getByText(/^No plan can keep all of this: /)
+    .waitFor({ timeout: 30_000 });
+  expect(await strip(page).locator("li").filter({ hasText: "There is nobody but Nell and Sam" }).count()).toBe(1);
+  await strip(page)
+    .getByRole("button", { name: /^do this: Move the latest date of “Stack the stone” to / })
+    .click();
+  await page.getByText(/^Finishes /).waitFor();
+});
