@@ -3,6 +3,7 @@ import type { Page } from "playwright-core";
 import { expect, test } from "vitest";
 import { realisticDocument } from "../bench/realistic";
 import { desk, headline, phone, undoButton, withBrowser, words } from "./app";
+import { expectClean } from "./clean";
 
 const app = withBrowser();
 
@@ -76,6 +77,23 @@ test("what was shown to be the earliest is said with its reason, on a phone as w
   await strip(page).getByText("No plan with these answers finishes earlier.").waitFor();
   await strip(page).getByRole("button", { name: "why not earlier" }).click();
   expect(await words(strip(page))).toMatch(/Cannot finish before Sat 29 May, 14:15: /);
+});
+
+test.each([
+  [desk, 13],
+  [phone, 16],
+] as const)("the strip is clean to see and to hear while it looks, with a plan found, shown and taken: %o", async (viewport, least) => {
+  const page = await opened(60, 1, viewport);
+  await strip(page).getByRole("button", { name: "stop looking" }).waitFor();
+  await expectClean(page, least, "looking");
+  await strip(page).getByRole("button", { name: "use it" }).waitFor({ timeout: 60_000 });
+  await strip(page).getByRole("button", { name: "why not earlier" }).click();
+  await expectClean(page, least, "found");
+  await strip(page).getByRole("button", { name: "show what moves" }).click();
+  await expectClean(page, least, "shown");
+  await strip(page).getByRole("button", { name: "use it" }).click();
+  await strip(page).getByRole("button", { name: "back to the quick plan" }).waitFor();
+  await expectClean(page, least, "taken");
 });
 
 test("what no plan can keep is said with who is there and a way out that works", async () => {
