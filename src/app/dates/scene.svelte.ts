@@ -36,9 +36,10 @@ export class Scene extends Drawn {
 
   /** What is drawn, from left to right: what is in sight and a little more. */
   readonly left = $derived(Math.floor(this.scrollX / windowStep) * windowStep - windowStep);
-  readonly right = $derived(this.left + this.width + 3 * windowStep);
+  // Beside the names there is less room than the frame is wide: what begins to be scrolled to is drawn all the same.
+  readonly right = $derived(this.left + this.width + windowStep);
   readonly #top = $derived(Math.floor(this.scrollY / windowStep) * windowStep - windowStep);
-  readonly #bottom = $derived(this.#top + this.height + 3 * windowStep);
+  readonly #bottom = $derived(this.#top + this.height + 2 * windowStep);
 
   readonly marks = $derived.by(() => {
     const across = { x0: this.left, x1: this.right, y0: 0, y1: 10_000 };
