@@ -24,8 +24,8 @@ export interface Questions {
   why: { readonly before: string; readonly after: string };
   /** The steps as a layered drawing, its text that many px high. */
   layout: { readonly text: number };
-  /** What one more of everything would buy: so many plans further with this run, or a new run. Nothing is added before the local date `from`. */
-  oneMore: { readonly run: number; readonly from: string; readonly plans: number };
+  /** What one more of everything would buy: a portion further with this run, or a new run. Nothing is added before the local date `from`. */
+  oneMore: { readonly run: number; readonly from: string };
   /** A plan that is better by what the document aims at: so many schedules further with this run, or a new run. */
   aim: { readonly run: number; readonly schedules: number };
   /** An earlier finish: a portion further towards rung `upTo`. */

@@ -170,7 +170,7 @@ export class Shop extends Papers {
 
   /** A portion of what one more of everything would buy; the same run goes on where it stopped. Null when it was overtaken or the worker is lost. */
   async oneMore(document: unknown, run: number): Promise<OneMoreTable | null> {
-    return (await this.#link.ask("oneMore", { document }, { run, from: this.desk.today, plans: 12 }))?.table ?? null;
+    return (await this.#link.ask("oneMore", { document }, { run, from: this.desk.today }))?.table ?? null;
   }
 
   /** A portion of the search for a plan that is better by the document's aim; as above. */

@@ -4,7 +4,7 @@ import { PlanSearch } from "./search/plan-search";
 import { rungs } from "./search/sought";
 
 /** Units between two looks at whether anybody else is waiting. */
-const portion = 40;
+const portion = 4;
 
 /** The best plan that a search finds on its first rung, worked out in portions, with the order of serving that leads to it where that is new. */
 export function* searched(build: Build): Generator<void, { readonly plan: Plan; readonly served: Served | null }> {
