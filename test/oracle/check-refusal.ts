@@ -52,7 +52,7 @@ function gapsOf(build: Build, made: Plan, said: Statement): Gap[] {
   }
 }
 
-/** Whether what dates are said to refute cannot be met by plain earliest times, and can with any one left out; a step whose length is not said takes no time. */
+/** Whether what dates are said to refute cannot be met by plain earliest times, and can with any one left out; a step whose length is not said takes any time. */
 function faultsOfWindows(build: Build, made: Plan, finding: Finding): Faults {
   const because = finding.because ?? [];
   const start = build.steps.map((_, s) => gap(-1, "finish", s, "start", 0));
@@ -60,8 +60,8 @@ function faultsOfWindows(build: Build, made: Plan, finding: Finding): Faults {
     const unsaid = build.steps
       .filter((step) => !kept.some((k) => k.rule === "window.length" && k.step === step.id))
       .map((step) => build.at.step.get(step.id)!);
-    const atOnce = unsaid.flatMap((s) => [gap(s, "start", s, "finish", 0), gap(s, "finish", s, "start", 0)]);
-    return earliest(1 + 2 * build.steps.length, [...start, ...atOnce, ...kept.flatMap((k) => gapsOf(build, made, k))]) !== null;
+    const anyLength = unsaid.map((s) => gap(s, "start", s, "finish", 0));
+    return earliest(1 + 2 * build.steps.length, [...start, ...anyLength, ...kept.flatMap((k) => gapsOf(build, made, k))]) !== null;
   };
   // An order that follows from a hold point is told without the step it holds up.
   if (because.some((k) => k.rule === "hold-point")) return [];
