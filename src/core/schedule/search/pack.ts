@@ -10,24 +10,24 @@ export interface Packed {
 
 /** `level` by capacity; `asked` by job: what it takes of each. No level may pass 2^30. */
 export function pack(level: readonly number[], asked: readonly Int32Array[]): Packed {
-  const place: { word: number; shift: number; width: number }[] = [];
+  const place: { word: number; shift: number; bits: number }[] = [];
   let words = 1;
   let used = 0;
   for (const number of level) {
-    const width = 33 - Math.clz32(number);
-    if (used + width > 32) {
+    const bits = 33 - Math.clz32(number);
+    if (used + bits > 32) {
       words++;
       used = 0;
     }
-    place.push({ word: words - 1, shift: used, width });
-    used += width;
+    place.push({ word: words - 1, shift: used, bits });
+    used += bits;
   }
   const guard = new Int32Array(words);
   const full = new Int32Array(words);
   const demand = new Int32Array(words * asked.length);
-  place.forEach(({ word, shift, width }, r) => {
-    guard[word]! |= 1 << (shift + width - 1);
-    full[word]! |= (1 << (shift + width - 1)) | (level[r]! << shift);
+  place.forEach(({ word, shift, bits }, r) => {
+    guard[word]! |= 1 << (shift + bits - 1);
+    full[word]! |= (1 << (shift + bits - 1)) | (level[r]! << shift);
     asked.forEach((numbers, j) => {
       demand[words * j + word]! |= numbers[r]! << shift;
     });
