@@ -1,17 +1,17 @@
 import { type ElapsedMinute, never } from "../../base";
 import { earliest, latest, netOf } from "../network";
 import type { Problem, Result, Solution } from "../problem";
+import { improved } from "../search/improve";
 import { solve } from "../solve";
 import { verify } from "../verify";
 import { witness } from "../witness";
 import { energyBound } from "./energy";
-import { improved } from "./first";
-import { type Model, modelOf } from "./model";
+import { modelOf } from "./model";
 import { ProofSearch } from "./search";
 
-/** Passes of generation before the search begins: fewer where a pass takes long. */
-const mostPasses = 600;
-const passCost = 20_000_000;
+/** Passes of generation before the search begins: more where a proof takes longer, fewer where a pass does. */
+const passesByJobs = 2;
+const passCost = 200_000_000;
 
 /** A search for the earliest finish and its proof that goes on for as much work as it is given. */
 export interface Proof {
@@ -47,9 +47,10 @@ export function proofOf(p: Problem, first?: Solution | null): Proof {
   const model = modelOf(p, net, early.start, late.start, bound, target);
   if (model === null) return ended({ ...none, status: "infeasible", solution: null, bound: never, work: 0 });
   model.low[p.jobs] = energyBound(model, (finish) => latest(p, net, finish as ElapsedMinute).start);
-  const passes = start === null || first !== undefined ? 0 : Math.min(mostPasses, Math.floor(passCost / (p.jobs * p.jobs)));
-  const search = new ProofSearch(p, model, start === null ? null : shaken(p, model, start, passes));
-  const before = (made?.work ?? 0) + passes;
+  const most = first === undefined ? Math.min(passesByJobs * p.jobs ** 2, Math.floor(passCost / p.jobs ** 2)) : 0;
+  const better = start === null ? null : improved(p, start, model.low[p.jobs]!, most);
+  const search = new ProofSearch(p, model, better?.solution ?? null);
+  const before = (made?.work ?? 0) + (better?.passes ?? 0);
   return {
     get done() {
       return search.done;
@@ -67,13 +68,6 @@ export function proofOf(p: Problem, first?: Solution | null): Proof {
       return { ...none, status, solution: best, bound: search.bound as ElapsedMinute, work: work + before };
     },
   };
-}
-
-/** A better first schedule where quick passes can make one. */
-function shaken(p: Problem, model: Model, from: Solution, passes: number): Solution {
-  if (passes === 0) return from;
-  const start = improved(model, from.start, passes);
-  return { start, finish: start.map((s, j) => p.clocks[p.clock[j]!]!.advance(s as ElapsedMinute, p.amount[j]!)) };
 }
 
 function ended(result: Result): Proof {

@@ -1,6 +1,8 @@
 /** A schedule in a population, in the time of the reading that goes next: starts, ends, and the jobs by start. */
 export interface Member {
   finish: number;
+  /** What is less is better: the finish, and of equals the one at which fewer jobs end. */
+  score: number;
   /** The same for the same starts. */
   mark: number;
   readonly start: Int32Array;
@@ -8,11 +10,11 @@ export interface Member {
   readonly list: Int32Array;
 }
 
-/** The finish of a member that no pass has written yet. */
+/** The finish and the score of a member that no pass has written yet. */
 export const absent = Number.MAX_SAFE_INTEGER;
 
 export function memberOf(jobs: number): Member {
-  return { finish: absent, mark: 0, start: new Int32Array(jobs), end: new Int32Array(jobs), list: new Int32Array(jobs) };
+  return { finish: absent, score: absent, mark: 0, start: new Int32Array(jobs), end: new Int32Array(jobs), list: new Int32Array(jobs) };
 }
 
 /** Problems of fewer jobs are small: what has measured best for them is not best for others. */

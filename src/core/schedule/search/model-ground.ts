@@ -48,6 +48,7 @@ export class ModelGround implements Ground {
     into.start.set(maker.start);
     into.end.set(maker.end);
     into.finish = open > 0 ? unfinished + open : into.end.reduce((a, b) => Math.max(a, b), 0);
+    into.score = into.finish + into.end.reduce((n, t) => n + (t === into.finish ? 1 : 0), 0) / (jobs + 1);
     into.mark = markOf(into.start);
     into.list.set(byKey(jobs, (j) => into.start[j]!));
     return Math.max(1, Math.ceil(maker.placed / Math.max(1, jobs)));

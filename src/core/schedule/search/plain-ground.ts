@@ -31,11 +31,14 @@ export class PlainGround implements Ground {
     const { start, jobs } = this;
     const { length } = this.plain.sides[0];
     const last = this.passes[turn]!.run(list, start);
-    into.finish = last;
+    let ends = 0;
     for (let j = 0; j < jobs; j++) {
       into.start[j] = last - start[j]! - length[j]!;
       into.end[j] = last - start[j]!;
+      if (into.start[j] === 0) ends++;
     }
+    into.finish = last;
+    into.score = last + ends / (jobs + 1);
     into.mark = markOf(into.start);
     this.sort(into, this.plain.sides[1 - turn]!.order);
     return 1;

@@ -9,9 +9,9 @@ const membersByRoot = 0.6;
 /** Schedules made by chance for each member, of which the best remain. */
 const beginnings = 2;
 /** Generations without an earlier finish, after which all begins anew; one in which many children were there already counts for several. */
-const patience = 40;
+const patience = 80;
 const manyTwins = 0.4;
-const twinsCount = 4;
+const twinsCount = 8;
 
 /**
  * Two populations by turns, one of schedules made from the beginning and one from the end (Debels & Vanhoucke 2007, Operations Research 55:457-469): every
@@ -80,12 +80,12 @@ export class Population {
     const row = this.rows[this.turn]!;
     // Members that are not there yet stand at the end.
     this.at = 0;
-    this.parents = row.filter((m) => m.finish < absent).length;
+    this.parents = row.filter((m) => m.score < absent).length;
     this.turn = (this.turn + 1) % this.ground.turns;
     this.stale += this.twins > manyTwins * this.parents ? twinsCount : 1;
     this.twins = 0;
     if (this.stale <= patience) return;
-    for (const members of this.rows) for (const m of members) m.finish = absent;
+    for (const members of this.rows) for (const m of members) m.score = absent;
     this.stale = 0;
     this.least = absent;
     this.turn = 0;
@@ -102,12 +102,12 @@ export class Population {
     }
     let worst = 0;
     for (let k = 0; k < row.length; k++) {
-      if (row[k]!.finish > row[worst]!.finish) worst = k;
-      if (row[k]!.mark !== made.mark || row[k]!.finish !== made.finish) continue;
+      if (row[k]!.score > row[worst]!.score) worst = k;
+      if (row[k]!.mark !== made.mark || row[k]!.score !== made.score) continue;
       this.twins++;
       return;
     }
-    if (made.finish > row[worst]!.finish) return;
+    if (made.score > row[worst]!.score) return;
     this.spare = row[worst]!;
     row[worst] = made;
   }
@@ -116,7 +116,7 @@ export class Population {
   private mate(parents: readonly Member[]): number {
     const one = this.chance.below(this.parents);
     const other = this.chance.below(this.parents);
-    const pick = parents[other]!.finish < parents[one]!.finish ? other : one;
+    const pick = parents[other]!.score < parents[one]!.score ? other : one;
     return pick === this.at ? (pick + 1) % this.parents : pick;
   }
 }
