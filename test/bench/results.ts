@@ -50,7 +50,7 @@ function keep(name: string, bench: string, args: readonly string[], data: readon
       command: [script, ...data.map((set) => `--data ${set}.json`), ...args].join(" "),
       result: JSON.parse(readFileSync(json, "utf8")),
     };
-    writeFileSync(join(folder, `${name}.json`), `${JSON.stringify(kept, null, 1)}\n`);
+    writeFileSync(join(folder, `${name}.json`), `${JSON.stringify(kept, null, 2)}\n`);
   } finally {
     rmSync(scratch, { recursive: true });
   }

@@ -126,10 +126,18 @@ function memory(kept: readonly Kept[]): string {
     .join("\n");
 }
 
-/** Where and when; one line for all that agree. */
+/** Where and when; one line a machine. */
 function said(kept: readonly Kept[]): string {
-  const lines = new Set(kept.map((k) => `Measured ${k.date.slice(0, 10)} at ${k.commit} on ${k.machine}.`));
-  return [...lines].sort().join("\n");
+  const machines = [...new Set(kept.map((k) => k.machine))].sort();
+  return machines
+    .map((machine) => {
+      const here = kept.filter((k) => k.machine === machine);
+      const days = [...new Set(here.map((k) => k.date.slice(0, 10)))].sort();
+      const commits = [...new Set(here.map((k) => k.commit.split(" ")[0]!))].sort();
+      const changed = here.some((k) => k.commit.includes(" ")) ? " (some with changes that were not in yet)" : "";
+      return `Measured ${days.join(" and ")} at ${commits.join(", ")}${changed} on ${machine}.`;
+    })
+    .join("\n");
 }
 
 function percent(n: number | null, digits = 2): string {
