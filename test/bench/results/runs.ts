@@ -23,7 +23,7 @@ export interface Kept {
 /** Seconds of the processor an instance in proof mode, so that it does not matter who else is at the machine; beside others, seconds on the wall. */
 const allowed = "10";
 
-/** Every run, with how many instances are passed over so that all of them take about three quarters of an hour; `thin` times more where less will do. */
+/** Every run, with how many instances are passed over so that all of them take about an hour; `thin` times more where less will do. */
 export function runsOf(thin: number): Run[] {
   const every = (n: number): string[] => (n * thin === 1 ? [] : ["--every", String(n * thin)]);
   const heuristic = (schedules: number, sets: readonly string[], n: number): Run[] =>
@@ -51,12 +51,12 @@ export function runsOf(thin: number): Run[] {
     { name: "memory", bench: "memory", data: [], args: [] },
     ...heuristic(1000, plain, 1),
     ...heuristic(5000, plain, 1),
-    ...heuristic(50000, plain, 4),
+    ...heuristic(50000, plain, 1),
     ...["patterson", "sm_j10", "sm_j20", "clock30", "clock60", "j30"].map((set) => proof(set, 1)),
     proof("ubo50", 1),
     proof("sm_j30", 1),
     proof("j60", 2),
-    proof("j120", 8),
+    proof("j120", 10),
     peers("j30", 16),
     peers("j60", 16),
     peers("clock30", 4),
