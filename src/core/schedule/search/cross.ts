@@ -3,9 +3,10 @@ import { fewJobs, type Ground, type Member } from "./member";
 
 /** Places in time at which the load of a schedule is looked at, at most. */
 const mostPlaces = 1024;
-/** The share of a schedule that is taken over, and how often a place for it is tried. */
+/** The share of a schedule that is taken over, and how often a place for it is tried, in problems of few jobs and others. */
 const leastShare = 0.2;
 const mostShare = 0.4;
+const triesOfFew = 2;
 const tries = 3;
 /** How likely a job changes places with the next. */
 const shake = 0.05;
@@ -65,7 +66,7 @@ export class Crossing {
     const length = Math.max(1, Math.floor(places * (leastShare + (mostShare - leastShare) * chance.fraction())));
     let best = 0;
     let most = -1;
-    for (let k = 0; k < tries; k++) {
+    for (let k = ground.jobs < fewJobs ? triesOfFew : tries; k > 0; k--) {
       const t = chance.below(places - length + 1);
       const sum = load[t + length]! - load[t]!;
       if (sum <= most) continue;

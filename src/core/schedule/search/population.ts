@@ -1,9 +1,11 @@
 import { Chance } from "./chance";
 import { Crossing } from "./cross";
-import { absent, type Ground, type Member, memberOf } from "./member";
+import { absent, fewJobs, type Ground, type Member, memberOf } from "./member";
 import { sample } from "./sample";
 
+/** At least; in problems of few jobs children come so near each other that more are needed. */
 const leastMembers = 8;
+const leastOfFew = 26;
 /** Members for the root of the number of schedules. */
 const membersByRoot = 0.6;
 /** Schedules made by chance for each member, of which the best remain. */
@@ -44,7 +46,7 @@ export class Population {
   ) {
     this.chance = new Chance(seed);
     this.crossing = new Crossing(ground, this.chance);
-    const size = Math.max(leastMembers, Math.round(membersByRoot * Math.sqrt(schedules)));
+    const size = Math.max(ground.jobs < fewJobs ? leastOfFew : leastMembers, Math.round(membersByRoot * Math.sqrt(schedules)));
     const row = (): Member[] => Array.from({ length: size }, () => memberOf(ground.jobs));
     this.rows = ground.turns === 2 ? [row(), row()] : [row()];
     this.child = new Int32Array(ground.jobs);
