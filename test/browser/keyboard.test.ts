@@ -67,8 +67,8 @@ test("on a phone the sheet takes the focus, and closing it gives it back", async
   const step = page.getByRole("button", { name: "Footing steel on spacers" });
   await step.focus();
   await page.keyboard.press("Enter");
-  await expect.poll(() => focused(page)).toBe("Footing steel on spacers");
-  expect(await page.evaluate(() => document.activeElement?.id)).toBe("sheet-title");
+  await expect.poll(() => page.evaluate(() => document.activeElement?.id)).toBe("sheet-title");
+  expect(await focused(page)).toBe("Footing steel on spacers");
   await page.getByRole("complementary").getByRole("button", { name: "close" }).click();
   await expect.poll(() => page.evaluate(() => document.activeElement?.className)).toContain("word");
 });
