@@ -1,77 +1,5 @@
 import { describe, expect, test } from "vitest";
-import { realisticDocument } from "../../test/bench/realistic";
-import { type Raw, wall } from "../words/wall.testing";
-import { run } from "./run";
-
-const steel = (promised: string) => ({ id: "steel", name: "Bars", calendar: "yard", promised });
-const files: Record<string, string> = {
-  "wall.json": JSON.stringify(
-    wall({
-      steps: [
-        { id: "trial", name: "Cast a block", work: "1 h", trial: { rounds: 2, gap: "6 d", decides: ["pour"], what: "the mix" } },
-        {
-          id: "photo",
-          name: "Photograph the bars",
-          sort: "photograph",
-          work: "15 min",
-          reaches: [{ place: "bars", need: "person" }],
-          after: ["tie"],
-        },
-        { id: "sweep", name: "Sweep up", work: "1 h" },
-      ],
-      deliveries: [{ id: "lumber", name: "Form lumber", calendar: "yard", lead: { is: "3 days of yard" }, ordered: false }],
-    }),
-  ),
-  "plain.json": JSON.stringify(wall()),
-  "friday.json": JSON.stringify(wall({ over: { deliveries: [steel("2027-03-12")] } })),
-  "week.json": JSON.stringify(wall({ over: { deliveries: [steel("2027-03-15")] } })),
-  "blocked.json": JSON.stringify(wall({ waits: [{ id: "wrong", name: "", from: "form", to: "tie" } as Raw] })),
-  "no-dates.json": JSON.stringify(
-    wall({ steps: [{ id: "early", name: "Show the bars", work: "1 h", after: ["tie"], deadline: "2027-03-08" }] }),
-  ),
-  "crowded.json": JSON.stringify(
-    wall({
-      steps: ["north", "south"].map((side) => ({ id: side, name: `Dig ${side}`, work: "7 h", hands: 1, deadline: "2027-03-06" })),
-    }),
-  ),
-  "bays.json": JSON.stringify(realisticDocument(60, 1)),
-  "broken.json": '{ "batterboard": 1, }',
-};
-
-/** Runs one command with the files in memory. */
-async function told(...words: string[]) {
-  const written = new Map<string, string>();
-  let [out, err] = ["", ""];
-  const code = await run(words, {
-    readText: (path) => {
-      const text = files[path];
-      if (text === undefined) throw Object.assign(new Error("missing"), { code: "ENOENT" });
-      return text;
-    },
-    writeText: (path, text) => {
-      if (path.startsWith("/nowhere/")) throw new Error("no such folder");
-      written.set(path, text);
-    },
-    out: (text) => {
-      out += text;
-    },
-    err: (text) => {
-      err += text;
-    },
-  });
-  return { code, out, err, written };
-}
-
-const lines = (text: string) => text.trimEnd().split("\n");
-
-/** One sentence, and nothing else, on the error output. */
-async function refused(...words: string[]) {
-  const { code, out, err } = await told(...words);
-  expect([code, out]).toEqual([2, ""]);
-  expect(lines(err)).toHaveLength(1);
-  expect(err).toMatch(/^[A-Z“].*[.?]\n$/);
-  return err.trimEnd();
-}
+import { lines, refused, told } from "../../test/tools/told";
 
 describe("check", () => {
   test("a build that can be built ends with its finish, and 0", async () => {
@@ -256,28 +184,6 @@ describe("the other commands", () => {
     ]);
     expect(out).toContain("\n     “Set the north form” comes before “Pour the wall”: “Pour the wall” needs the north form in place.\n");
     expect((await told("reasons", "blocked.json")).code).toBe(1);
-  });
-
-  test("one-more tells what a day off, a helper's day and a visit would buy", async () => {
-    const { out, code } = await told("one-more", "plain.json");
-    expect(code).toBe(0);
-    expect(lines(out)[0]).toMatch(/^As it stands the finish is \w{3} \d+ \w{3}, \d+:\d+\.$/);
-    expect(out).toContain("\nA day off for Ruth: ");
-    expect(out).toContain("\nA day of a helper: ");
-    expect((await told("one-more", "no-dates.json")).code).toBe(1);
-  });
-
-  test("aim tells what would be gained, writes the build that is planned so, and refuses what is no aim", async () => {
-    const { out, code, written } = await told("aim", "example:garden-wall", "--for", "site-days", "--out", "few.json");
-    expect(code).toBe(0);
-    expect(lines(out)[0]).toBe("Seven site days instead of eight; the finish stays Sat 29 May, 14:15.");
-    expect(lines(out).at(-1)).toBe("Written to few.json.");
-    files["few.json"] = written.get("few.json") ?? "";
-    expect((await told("plan", "few.json")).out).toContain("Finish: Sat 29 May, 14:15.");
-    expect((await told("aim", "few.json")).code).toBe(1);
-    expect(await refused("aim", "plain.json")).toBe("Say what to aim at: --for site-days, visits, pours or weekends.");
-    expect(await refused("aim", "plain.json", "--for", "speed")).toContain("“speed” is nothing to aim at");
-    expect(await refused("aim", "plain.json", "--for", "pours", "--months", "13")).toMatch(/^[^\n]+\.$/);
   });
 
   test("the builds that come with the program are opened by name", async () => {
