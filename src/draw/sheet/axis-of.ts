@@ -1,6 +1,8 @@
 import type { SiteTime } from "../../core/clock";
-import { type Axis, axesOf } from "../time/axis";
+import type { Plan } from "../../core/plan";
+import { type Axis, axesOf, type Folding } from "../time/axis";
 import type { SheetAsked } from "./frame";
+import { each, remembered } from "./remembered";
 
 /** Width of a site day where none is asked for, px. */
 export const usualDay = 64;
@@ -31,8 +33,15 @@ function filling(axisAt: (dayWidth: number) => Axis, room: number): Axis {
 }
 
 /** The same at any width of a day. */
-export function sheetAxes(asked: SheetAsked, time: SiteTime, whole: boolean): (dayWidth: number) => Axis {
-  const plans = [asked.plan, ...(asked.before ? [asked.before.plan] : [])];
+export function sheetAxes({ plan, before, unfolded }: SheetAsked, time: SiteTime, whole: boolean): (dayWidth: number) => Axis {
+  return axesAlong(plan, before?.plan ?? plan)(time)(whole ? "whole" : unfolded ? "unfolded" : "folded");
+}
+
+const axesAlong = remembered((plan: Plan, before: Plan) =>
+  each((time: SiteTime) => each((folding: Folding) => axesFor(time, before === plan ? [plan] : [plan, before], folding))),
+);
+
+function axesFor(time: SiteTime, plans: readonly Plan[], folding: Folding): (dayWidth: number) => Axis {
   let [from, to] = [Number.POSITIVE_INFINITY, Number.NEGATIVE_INFINITY];
   const cover = (t: number) => {
     if (t < earliest || t > latest) return;
@@ -54,6 +63,6 @@ export function sheetAxes(asked: SheetAsked, time: SiteTime, whole: boolean): (d
     days: plans.flatMap(({ days }) => days.filter(({ site, steps }) => site || steps.length > 0)),
     from,
     to,
-    folding: whole ? "whole" : asked.unfolded ? "unfolded" : "folded",
+    folding,
   });
 }

@@ -4,6 +4,7 @@ import type { Role } from "../marks/roles";
 import { dateLabel } from "../time/labels";
 import { isEarth } from "./earth";
 import type { Frame, SheetAsked } from "./frame";
+import { lastOf } from "./remembered";
 
 type Outline = NonNullable<Place["elevation_mm"]>;
 
@@ -11,7 +12,8 @@ type Outline = NonNullable<Place["elevation_mm"]>;
 export interface Drawn extends Bounds {
   readonly place: number;
   readonly id: string;
-  readonly outline: Outline;
+  /** Its outline as path data. */
+  readonly d: string;
 }
 
 const edge = 6;
@@ -26,8 +28,20 @@ export const hasElevation = ({ elevation, build }: SheetAsked): boolean =>
   (elevation ?? true) && build.places.some((place) => place.elevation_mm !== null);
 
 /** The structure in proportion, as large as the corner of the sheet lets it be. Empty where no place has an outline. */
-export function drawnParts({ build }: Frame, width: number, height: number): Drawn[] {
-  const parts = build.places.flatMap((place, index) => (place.elevation_mm ? [{ place, index, outline: place.elevation_mm }] : []));
+export const drawnParts = ({ build }: Frame, width: number, height: number): readonly Drawn[] =>
+  fitted({
+    parts: build.places.flatMap(({ id, elevation_mm }, place) => (elevation_mm ? [{ id, place, outline: elevation_mm }] : [])),
+    width,
+    height,
+  });
+
+interface Fitting {
+  readonly parts: readonly { readonly id: string; readonly place: number; readonly outline: Outline }[];
+  readonly width: number;
+  readonly height: number;
+}
+
+const fitted = lastOf(({ parts, width, height }: Fitting): readonly Drawn[] => {
   if (parts.length === 0) return [];
   const all = {
     x0: Math.min(...parts.map(({ outline }) => outline.x)),
@@ -38,16 +52,16 @@ export function drawnParts({ build }: Frame, width: number, height: number): Dra
   const scale = Math.min((width - 2 * edge) / Math.max(1, all.x1 - all.x0), (height - 2 * edge) / Math.max(1, all.y1 - all.y0));
   const toX = (x: number) => edge + (x - all.x0) * scale;
   const toY = (y: number) => height - edge - (y - all.y0) * scale;
-  return parts.map(({ place, index, outline }) => ({
-    place: index,
-    id: place.id,
-    outline,
-    x0: toX(outline.x),
-    x1: toX(outline.x + outline.wide),
-    y0: toY(outline.y + outline.high),
-    y1: toY(outline.y),
-  }));
-}
+  return parts.map(({ place, id, outline }) => {
+    const bounds = {
+      x0: toX(outline.x),
+      x1: toX(outline.x + outline.wide),
+      y0: toY(outline.y + outline.high),
+      y1: toY(outline.y),
+    };
+    return { place, id, d: outlinePath(outline.shape, bounds), ...bounds };
+  });
+});
 
 /** The elevation as it stands at an instant, and the day of that instant beside its top. Small parts lie on large ones. */
 export function elevationMarks(frame: Frame, parts: readonly Drawn[], width: number, at: number): Mark[] {
@@ -57,7 +71,7 @@ export function elevationMarks(frame: Frame, parts: readonly Drawn[], width: num
   return [
     words("elevation day", "text-soft", { text: dateLabel(frame.time, at), x: width - 6, y: frame.text, size: frame.text, anchor: "end" }),
     ...ordered.map((one, rank) =>
-      shape(`part ${one.id}`, lookOf(frame, one.place, at), layers.block + rank / 100, outlinePath(one), boundsOf(one), {
+      shape(`part ${one.id}`, lookOf(frame, one.place, at), layers.block + rank / 100, one.d, boundsOf(one), {
         list: "places",
         id: one.id,
       }),
@@ -78,11 +92,11 @@ function lookOf({ plan, build }: Frame, place: number, at: number): Role {
   return isEarth(build, place, state.by) ? "outline-earth" : "outline-concrete";
 }
 
-function outlinePath({ outline, x0, y0, x1, y1 }: Drawn): string {
+function outlinePath(shape: Outline["shape"], { x0, y0, x1, y1 }: Bounds): string {
   const n = (value: number) => value.toFixed(1);
   const middle = (x0 + x1) / 2;
-  if (outline.shape === "gable") return `M${n(x0)} ${n(y1)}L${n(middle)} ${n(y0)}L${n(x1)} ${n(y1)}Z`;
-  if (outline.shape === "arch") {
+  if (shape === "gable") return `M${n(x0)} ${n(y1)}L${n(middle)} ${n(y0)}L${n(x1)} ${n(y1)}Z`;
+  if (shape === "arch") {
     const [rx, ry] = [(x1 - x0) / 2, Math.min((x1 - x0) / 2, y1 - y0)];
     return `M${n(x0)} ${n(y1)}V${n(y0 + ry)}A${n(rx)} ${n(ry)} 0 0 1 ${n(x1)} ${n(y0 + ry)}V${n(y1)}Z`;
   }

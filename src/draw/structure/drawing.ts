@@ -2,14 +2,15 @@ import type { Build, Solid } from "../../core/build";
 import type { Plan, SolidState } from "../../core/plan";
 import { bodiesSentence } from "../../words";
 import { type Bounds, type Drawing, inOrder, type Mark, words } from "../marks/mark";
+import { lastOf } from "../sheet/remembered";
 import { wrap } from "../text/measure";
 import { type BodiesFrom, bodiesOf } from "./fallback";
 import { fitOf, groundOf } from "./frame";
-import { keyMarks } from "./key";
+import { type KeyEntry, keyEntries, keyMarks } from "./key";
 import { chosenMarks, columnsOf, labelMarks, labelsOf } from "./labels";
 import { bodyLooks } from "./looks";
-import { bodyMarks, groundMarks, litMarks, wayOf } from "./paint";
-import { paintedOf } from "./painted";
+import { type BodyLook, bodyMarks, groundMarks, litMarks, wayOf } from "./paint";
+import { type Painted, paintedOf } from "./painted";
 import { type Flat, holds, outlineOf, type Turn } from "./view";
 
 export interface StructureAsked {
@@ -75,14 +76,46 @@ const namesFrom = 480;
  */
 export function structureDrawing(build: Build, plan: Plan | null, minute: number | null, asked: StructureAsked): StructureDrawing {
   const { width, text = 14, turn = 0, lit = new Set() } = asked;
-  const high = asked.high ?? width * 0.75;
   const { solids, from } = bodiesOf(build);
-  const painted = paintedOf(build, solids, turn);
-  const looks = bodyLooks(build, solids, plan, minute, lit);
-  const all = labelsOf(painted, solids, looks);
-  const isNamed = asked.labels ?? width >= namesFrom;
+  const isKeyed = (asked.key ?? plan?.status === "planned") && plan !== null && solids.length > 0;
+  return drawn({
+    title: `${build.name}: structure`,
+    from,
+    named: solids.map(({ id, name }) => ({ id, name })),
+    painted: paintedOf(build, solids, turn),
+    looks: bodyLooks(build, solids, plan, minute, lit),
+    key: isKeyed ? keyEntries(build, plan, solids) : null,
+    turn,
+    width,
+    high: asked.high ?? width * 0.75,
+    text,
+    isNamed: asked.labels ?? width >= namesFrom,
+  });
+}
+
+type Named = Pick<Solid, "id" | "name">;
+
+/** All that a drawing shows. */
+interface Shown {
+  readonly title: string;
+  readonly from: BodiesFrom;
+  readonly named: readonly Named[];
+  readonly painted: readonly Painted[];
+  readonly looks: readonly BodyLook[];
+  readonly key: readonly KeyEntry[] | null;
+  readonly turn: Turn;
+  readonly width: number;
+  readonly high: number;
+  readonly text: number;
+  readonly isNamed: boolean;
+}
+
+// Most changes of a build change no body on the day that is drawn.
+const drawn = lastOf((shown: Shown): StructureDrawing => {
+  const { named, painted, looks, width, high, text, isNamed } = shown;
+  const all = labelsOf(painted, named, looks);
   const names = isNamed ? all : [];
-  const ground = groundOf(painted, turn);
+  const ground = groundOf(painted, shown.turn);
   const xs = painted.flatMap(({ outline }) => outline.map(([x]) => x));
   const columns = columnsOf(names, (Math.min(...xs) + Math.max(...xs)) / 2, high, text);
   const row = isNamed ? 0 : Math.ceil(text * 1.4);
@@ -94,30 +127,30 @@ export function structureDrawing(build: Build, plan: Plan | null, minute: number
         ...bodyMarks(painted, looks, fit),
         ...litMarks(painted, looks, fit),
         ...labelMarks(columns, fit, width, text),
-        ...(isNamed ? [] : chosenMarks(all, boxesOf(solids, painted, fit.place), fit, width, text)),
+        ...(isNamed ? [] : chosenMarks(all, boxesOf(named, painted, fit.place), fit, width, text)),
       ]
     : [];
   let bottom = ground ? fit.top + fit.height + 10 : 0;
-  if (asked.key ?? plan?.status === "planned") {
-    const key = plan && solids.length > 0 ? keyMarks(build, plan, solids, { top: bottom, width, text }) : { marks: [], bottom };
+  if (shown.key) {
+    const key = keyMarks(shown.key, { top: bottom, width, text });
     marks.push(...key.marks);
     bottom = key.bottom;
   }
-  const caption = captionMarks(bodiesSentence[from], bottom, width, text);
+  const caption = captionMarks(bodiesSentence[shown.from], bottom, width, text);
   marks.push(...caption.marks);
   return {
-    title: `${build.name}: structure`,
+    title: shown.title,
     width,
     height: caption.bottom,
     parts: [{ name: "structure", x: 0, y: 0, width, height: caption.bottom, marks: inOrder(marks) }],
-    bodies: drawnBodies(solids, painted, looks, fit.place),
-    from,
+    bodies: drawnBodies(named, painted, looks, fit.place),
+    from: shown.from,
     hits: hitsOf(painted, looks, fit.place),
   };
-}
+});
 
 /** What each body takes on the drawing, by its id. */
-function boxesOf(solids: readonly Solid[], painted: ReturnType<typeof paintedOf>, place: (p: Flat) => Flat): Map<string, Bounds> {
+function boxesOf(solids: readonly Named[], painted: readonly Painted[], place: (p: Flat) => Flat): Map<string, Bounds> {
   const boxes = new Map<string, Bounds>();
   solids.forEach(({ id }, index) => {
     const points = painted.filter(({ body }) => body === index).flatMap(({ outline }) => outline.map(place));
@@ -138,7 +171,7 @@ function captionMarks(sentence: string, top: number, width: number, text: number
 }
 
 /** What is there from the nearest to the farthest, then what is to come; the edge of a hole is no target. */
-function hitsOf(painted: ReturnType<typeof paintedOf>, looks: ReturnType<typeof bodyLooks>, place: (p: Flat) => Flat): Hit[] {
+function hitsOf(painted: readonly Painted[], looks: readonly BodyLook[], place: (p: Flat) => Flat): Hit[] {
   const nearestFirst = [...painted].reverse().map((bit) => ({ bit, look: looks[bit.body] as (typeof looks)[number] }));
   return (["there", "later"] as const).flatMap((when) =>
     nearestFirst.flatMap(({ bit, look }) => {
@@ -150,9 +183,9 @@ function hitsOf(painted: ReturnType<typeof paintedOf>, looks: ReturnType<typeof 
 }
 
 function drawnBodies(
-  solids: readonly Solid[],
-  painted: ReturnType<typeof paintedOf>,
-  looks: ReturnType<typeof bodyLooks>,
+  solids: readonly Named[],
+  painted: readonly Painted[],
+  looks: readonly BodyLook[],
   place: (p: Flat) => Flat,
 ): DrawnBody[] {
   return solids.map((solid, index): DrawnBody => {

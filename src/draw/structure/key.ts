@@ -7,7 +7,7 @@ import { textWidth } from "../text/measure";
 import { isPassing, matterOf } from "./matter";
 import { type BodyLook, faceRole, wayOf } from "./paint";
 
-interface Entry {
+export interface KeyEntry {
   readonly role: Role;
   readonly text: string;
   readonly edge: Role;
@@ -16,8 +16,8 @@ interface Entry {
 const order: readonly SolidState[] = ["not yet", "formed", "bars in", "poured", "curing", "stripped", "carrying", "under way", "stands"];
 
 /** What the key of a build tells: every look that one of its bodies has on some day, so that the key does not change while days go by. */
-function entriesOf(build: Build, plan: Plan, solids: readonly Solid[]): Entry[] {
-  const found = new Map<string, Entry & { readonly rank: number }>();
+export function keyEntries(build: Build, plan: Plan, solids: readonly Solid[]): KeyEntry[] {
+  const found = new Map<string, KeyEntry & { readonly rank: number }>();
   let hasForm = false;
   const stages = solidStages(build, plan, solids);
   solids.forEach((solid, index) => {
@@ -46,15 +46,12 @@ const swatch = { wide: 30, high: 16 } as const;
 
 /** Rows of small squares with what they tell, from `top` down. */
 export function keyMarks(
-  build: Build,
-  plan: Plan,
-  solids: readonly Solid[],
+  entries: readonly KeyEntry[],
   asked: { readonly top: number; readonly width: number; readonly text: number },
 ): { marks: Mark[]; bottom: number } {
   const { width, text } = asked;
   const row = Math.max(swatch.high, text * 1.2) + 8;
   const marks: Mark[] = [];
-  const entries = entriesOf(build, plan, solids);
   const room = Math.max(...entries.map((entry) => textWidth(entry.text, text))) + swatch.wide + 22;
   const columns = Math.max(1, Math.floor((width + 16) / room));
   entries.forEach((entry, index) => {

@@ -18,11 +18,11 @@ export interface Label {
 }
 
 /** Bodies in sight, each name once, at the middle of the largest face of it that shows; those that are there first, then by how much shows. */
-export function labelsOf(painted: readonly Painted[], solids: readonly Solid[], bodies: readonly BodyLook[]): Label[] {
+export function labelsOf(painted: readonly Painted[], solids: readonly Pick<Solid, "id" | "name">[], bodies: readonly BodyLook[]): Label[] {
   const ways = bodies.map(wayOf);
   const best = new Map<string, Label>();
   painted.forEach((bit, index) => {
-    const [body, solid, way] = [bodies[bit.body] as BodyLook, solids[bit.body] as Solid, ways[bit.body] as Way];
+    const [body, solid, way] = [bodies[bit.body] as BodyLook, solids[bit.body] as Pick<Solid, "id" | "name">, ways[bit.body] as Way];
     if (way === "none" || way === "dug") return;
     for (const { points, area } of bit.faces) {
       const known = best.get(solid.name);

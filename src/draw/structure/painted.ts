@@ -1,10 +1,11 @@
 import type { Build, Solid } from "../../core/build";
+import { each, lastOf } from "../sheet/remembered";
 import { bitsOf } from "./bits";
 import type { Convex, Face } from "./convex";
 import { cut, cutLeast_mm } from "./cut";
 import { matterOf } from "./matter";
 import { type Placed, paintOrder } from "./order";
-import { bitsOfSolid } from "./shapes";
+import { bitsOfSolid, type Figure } from "./shapes";
 import { dot, type Point } from "./space";
 import { type Flat, seenAt, type Turn, viewOf } from "./view";
 
@@ -23,25 +24,29 @@ export interface Painted extends Placed {
   readonly over: readonly number[];
 }
 
-const known = new WeakMap<readonly Solid[], Map<Turn, readonly Painted[]>>();
-const bitsKnown = new WeakMap<readonly Solid[], ReturnType<typeof bitsOf>>();
+/** What is painted of a body whatever its name is and whatever it is linked to. */
+type Stuff = Figure & { readonly loose: boolean };
+type Views = (turn: Turn) => readonly Painted[];
 
-/** The bits of all bodies in the order in which they are painted, for one of four views. Kept as long as the list of bodies. */
+const known = new WeakMap<readonly Solid[], Views>();
+
+/** The bits of all bodies in the order in which they are painted, for one of four views. Kept as long as the bodies stand where they stand. */
 export function paintedOf(build: Build, solids: readonly Solid[], turn: Turn): readonly Painted[] {
-  const views = known.get(solids) ?? new Map<Turn, readonly Painted[]>();
+  const views = known.get(solids) ?? viewsOf(solids.map((solid) => stuffOf(build, solid)));
   known.set(solids, views);
-  const found = views.get(turn);
-  if (found) return found;
-  const bits =
-    bitsKnown.get(solids) ??
-    bitsOf(
-      solids.map((solid) => ({ convex: bitsOfSolid(solid).flatMap(atDatum), loose: ["hole", "frame"].includes(matterOf(build, solid)) })),
-    );
-  bitsKnown.set(solids, bits);
-  const made = paint(paintOrder(bits, viewOf(turn)), turn);
-  views.set(turn, made);
-  return made;
+  return views(turn);
 }
+
+function stuffOf(build: Build, solid: Solid): Stuff {
+  const { shape, at_mm, size_mm, thick_mm, steps, turn_deg } = solid;
+  return { shape, at_mm, size_mm, thick_mm, steps, turn_deg, loose: ["hole", "frame"].includes(matterOf(build, solid)) };
+}
+
+// A build that is read anew has bodies of its own, most often the same as before.
+const viewsOf = lastOf((bodies: readonly Stuff[]): Views => {
+  const bits = bitsOf(bodies.map((body) => ({ convex: bitsOfSolid(body).flatMap(atDatum), loose: body.loose })));
+  return each((turn: Turn) => paint(paintOrder(bits, viewOf(turn)), turn));
+});
 
 /** What stands partly below the datum in two: that part is drawn as seen through the ground. */
 function atDatum(bit: Convex): Convex[] {

@@ -8,8 +8,11 @@ const arc = 12;
 
 type Corner = readonly [number, number];
 
+/** What of a body says where it stands and which shape it has. */
+export type Figure = Pick<Solid, "shape" | "at_mm" | "size_mm" | "thick_mm" | "steps" | "turn_deg">;
+
 /** A body of the drawing as convex bits where it stands in the build, mm. */
-export function bitsOfSolid(solid: Solid): Convex[] {
+export function bitsOfSolid(solid: Figure): Convex[] {
   const { at_mm, turn_deg } = solid;
   const [c, s] = [Math.cos((turn_deg * Math.PI) / 180), Math.sin((turn_deg * Math.PI) / 180)];
   const place = ([x, y, z]: Point): Point => [at_mm.x + x * c - y * s, at_mm.y + x * s + y * c, at_mm.z + z];
@@ -19,7 +22,7 @@ export function bitsOfSolid(solid: Solid): Convex[] {
 }
 
 /** About the middle of its base, before its turn. */
-function draftsOf({ shape, size_mm, thick_mm, steps }: Solid): Draft[] {
+function draftsOf({ shape, size_mm, thick_mm, steps }: Figure): Draft[] {
   const { long, wide, high } = size_mm;
   const [x, y] = [long / 2, wide / 2];
   switch (shape) {

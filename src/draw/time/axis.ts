@@ -115,7 +115,9 @@ function united({ time, days }: Pick<AxisAsked, "time" | "days">): { from: numbe
   }
   return [...byDate.entries()]
     .map(([date, { from, to, site }]) => {
-      const number = time.dayOfDate(date) ?? time.dayOf(from);
+      const near = time.dayOf(from);
+      // A date is read only where it is not the one of its first hour: that takes longer than all the rest.
+      const number = time.dateOf(near) === date ? near : (time.dayOfDate(date) ?? near);
       const short = Math.max(pad_min, (leastSpan_min - (to - from)) / 2);
       return {
         from: Math.max(time.startOf(number), Math.round(from - short)),

@@ -12,9 +12,10 @@ interface Week {
 function weeks({ columns }: Axis, time: SiteTime): Week[] {
   const out: { key: number; x0: number; x1: number; weekend: boolean }[] = [];
   for (const { kind, from, x0, x1 } of columns) {
+    if (kind !== "site" && kind !== "day") continue;
     const { weekday } = time.local(from);
     const saturdayOrSunday = weekday === 0 || weekday === 6;
-    if (kind !== "site" && !(kind === "day" && saturdayOrSunday)) continue;
+    if (kind === "day" && !saturdayOrSunday) continue;
     const key = time.dayOf(from) - ((weekday + 4) % 7);
     const last = out[out.length - 1];
     if (last?.key === key) {
