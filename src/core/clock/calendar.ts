@@ -1,8 +1,7 @@
 import { holidaysOf } from "./holidays";
-import { both, joined, type RunSource } from "./runs";
-import type { SiteSpec } from "./site";
-import { siteTime } from "./site";
-import { daylight } from "./sun";
+import { joined, type RunSource } from "./runs";
+import { type SiteSpec, siteTime } from "./site";
+import { inDaylight } from "./sun";
 
 /** Minutes on the wall since local midnight, end exclusive; `to_min` may pass midnight (1500 is one o'clock the next morning). */
 export interface WindowSpec {
@@ -21,8 +20,12 @@ export interface WorkSpec {
   readonly daylightOnly: boolean;
 }
 
-/** The windows of one day. What a date says itself (`extra`, then `off`) goes before the holidays, and these before the week. */
-export type DayWindows = (day: number) => readonly WindowSpec[];
+/** The windows of single days. What a date says itself (`extra`, then `off`) goes before the holidays, and these before the week. */
+export interface DayWindows {
+  of(day: number): readonly WindowSpec[];
+  /** The only days that have any, in order; null: every day may. */
+  readonly only: readonly number[] | null;
+}
 
 const none: readonly WindowSpec[] = [];
 
@@ -33,7 +36,16 @@ export function dayWindows(spec: WorkSpec, site: SiteSpec, start: string): DayWi
   for (const date of spec.off) put(special, time.dayOfDate(date), none);
   for (const [date, windows] of spec.extra) put(special, time.dayOfDate(date), windows);
   const holiday = holidaysOf(spec.holidays);
-  return (day) => special.get(day) ?? (holiday(time.first + day) ? none : (spec.week[time.weekdayOf(day)] ?? none));
+  const weekly = spec.week.some((windows) => windows.length > 0);
+  return {
+    of: (day) => {
+      const own = special.get(day);
+      if (own !== undefined) return own;
+      const windows = spec.week[time.weekdayOf(day)] ?? none;
+      return windows.length === 0 || holiday(time.first + day) ? none : windows;
+    },
+    only: weekly ? null : [...special.keys()].sort((a, b) => a - b),
+  };
 }
 
 function put(map: Map<number, readonly WindowSpec[]>, day: number | null, windows: readonly WindowSpec[]): void {
@@ -45,13 +57,17 @@ export function windowRuns(windows: DayWindows, site: SiteSpec, start: string): 
   const time = siteTime(site.zone, start);
   return (from, to) => {
     const found: [number, number][] = [];
-    for (let day = time.dayOf(from) - 1; day <= time.dayOf(to); day += 1) {
-      for (const { from_min, to_min } of windows(day)) {
+    const on = (day: number): void => {
+      for (const { from_min, to_min } of windows.of(day)) {
         const a = Math.max(from, time.at(day, from_min));
         const b = Math.min(to, time.at(day, to_min));
         if (a < b) found.push([a, b]);
       }
-    }
+    };
+    const first = time.dayOf(from) - 1;
+    const last = time.dayOf(to);
+    if (windows.only === null) for (let day = first; day <= last; day += 1) on(day);
+    else for (const day of windows.only) if (first <= day && day <= last) on(day);
     found.sort((a, b) => a[0] - b[0]);
     return joined(found.flat());
   };
@@ -60,5 +76,5 @@ export function windowRuns(windows: DayWindows, site: SiteSpec, start: string): 
 /** A calendar's working time: its windows, in daylight only where it says so. */
 export function calendarRuns(spec: WorkSpec, site: SiteSpec, start: string): RunSource {
   const runs = windowRuns(dayWindows(spec, site, start), site, start);
-  return spec.daylightOnly ? both(runs, daylight(site, start)) : runs;
+  return spec.daylightOnly ? inDaylight(runs, site, start) : runs;
 }

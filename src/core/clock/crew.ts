@@ -1,7 +1,7 @@
 import { type DayWindows, dayWindows, type WindowSpec, type WorkSpec, windowRuns } from "./calendar";
-import { both, either, type RunSource } from "./runs";
+import { either, type RunSource } from "./runs";
 import { type SiteSpec, siteTime } from "./site";
-import { daylight } from "./sun";
+import { inDaylight } from "./sun";
 
 /** What is needed of a person to know when they are there. */
 export interface PersonSpec {
@@ -27,15 +27,17 @@ export function usualDay(usual: WorkSpec): readonly WindowSpec[] {
 /** The usual day on each of the dates given, in daylight only where the usual calendar says so. */
 export function spentDays(dates: readonly string[], usual: WorkSpec, site: SiteSpec, start: string): RunSource {
   const time = siteTime(site.zone, start);
-  const spent = new Set(dates.map((date) => time.dayOfDate(date)));
+  const spent = new Set(dates.map((date) => time.dayOfDate(date)).filter((day) => day !== null));
   const written = dayWindows(usual, site, start);
-  const windows: DayWindows = (day) => {
-    if (!spent.has(time.dayOfDate(time.dateOf(day)))) return [];
-    const own = written(day);
-    return own.length > 0 ? own : usualDay(usual);
+  const windows: DayWindows = {
+    of: (day) => {
+      const own = written.of(day);
+      return own.length > 0 ? own : usualDay(usual);
+    },
+    only: [...spent].sort((a, b) => a - b),
   };
   const runs = windowRuns(windows, site, start);
-  return usual.daylightOnly ? both(runs, daylight(site, start)) : runs;
+  return usual.daylightOnly ? inDaylight(runs, site, start) : runs;
 }
 
 /** A person is there on their own calendar, and all of the usual day on the days off work they spend. */

@@ -1,4 +1,6 @@
+import fc from "fast-check";
 import { describe, expect, test } from "vitest";
+import { cut } from "./runs";
 import { type SiteSpec, siteTime } from "./site";
 import { daylight, sunDay } from "./sun";
 
@@ -92,5 +94,23 @@ describe("sunrise and sunset", () => {
         expect(late).toBeLessThan(15);
       });
     }
+  });
+
+  test("light is the same whatever stretch is asked for, at any latitude and however far the wall clock is from the sun", () => {
+    const zones = ["America/New_York", "Pacific/Apia", "Asia/Urumqi", "UTC"];
+    fc.assert(
+      fc.property(
+        fc.constantFrom(...zones),
+        fc.integer({ min: -89, max: 89 }),
+        fc.integer({ min: -180, max: 180 }),
+        fc.integer({ min: -600_000, max: 600_000 }),
+        fc.integer({ min: 1, max: 3_000 }),
+        (zone, latitude, longitude, from, lasts) => {
+          const light = daylight({ zone, latitude, longitude }, "2012-01-01");
+          expect(light(from, from + lasts)).toEqual(cut(light(from - 4_000, from + lasts + 4_000), from, from + lasts));
+        },
+      ),
+      { numRuns: 200 },
+    );
   });
 });

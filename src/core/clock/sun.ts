@@ -26,9 +26,11 @@ const step_min = 15;
 export function daylight(site: SiteSpec, start: string): RunSource {
   const time = siteTime(site.zone, start);
   const solarDay = solarDays(site, start);
+  const mayReach = reachOf(site, start);
   return (from, to) => {
     const out: number[] = [];
     for (let day = time.dayOf(from) - 1; day <= time.dayOf(to) + 1; day += 1) {
+      if (!mayReach(day, from, to)) continue;
       const { rise, set, up } = solarDay(day);
       if (up === "part") {
         const light = [rise + ((step_min - (time.local(rise).minute % step_min)) % step_min), set - (time.local(set).minute % step_min)];
@@ -36,6 +38,40 @@ export function daylight(site: SiteSpec, start: string): RunSource {
       } else if (up === "all-day") out.push(Math.max(from, rise), Math.min(to, set));
     }
     return joined(out) as Runs;
+  };
+}
+
+/** Runs while a source runs and the sun is up: only the days on which it runs are worked out. */
+export function inDaylight(source: RunSource, site: SiteSpec, start: string): RunSource {
+  const light = daylight(site, start);
+  return (from, to) => {
+    const runs = source(from, to);
+    const out: number[] = [];
+    for (let i = 0; i < runs.length; i += 2) out.push(...light(runs[i] as number, runs[i + 1] as number));
+    return out;
+  };
+}
+
+/** The sun's noon is at most so far from the mean sun's. */
+const equationOfTime_min = 17;
+
+/** Whether a solar day's light can reach into [from, to): told without its sunrise, by the longest day of the latitude. */
+function reachOf(site: SiteSpec, start: string): (day: number, from: number, to: number) => boolean {
+  const time = siteTime(site.zone, start);
+  const [latitude, altitude, tilt] = [Math.min(89, Math.abs(site.latitude)), -0.833, 23.45].map((deg) => (deg * Math.PI) / 180) as [
+    number,
+    number,
+    number,
+  ];
+  const longest = (Math.sin(altitude) - Math.sin(latitude) * Math.sin(tilt)) / (Math.cos(latitude) * Math.cos(tilt));
+  const half = (longest <= -1 ? 721 : (Math.acos(longest) / (2 * Math.PI)) * 1440) + 2 * equationOfTime_min;
+  const meanNoon = 720 - 4 * site.longitude - time.epoch_utc_min;
+  return (day, from, to) => {
+    const midnight = time.startOf(day);
+    const noon = midnight + ((((meanNoon - midnight) % 1440) + 1440) % 1440);
+    // So near to midnight the true noon may fall on another date than the mean one.
+    const sure = noon - midnight > 3 * equationOfTime_min && noon - midnight < 1380 - 3 * equationOfTime_min;
+    return !sure || (noon + half > from && noon - half < to);
   };
 }
 

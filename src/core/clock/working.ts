@@ -67,7 +67,7 @@ export class WorkingClock implements Clock {
   /** Its running stretches inside [from, to): a clock is a source too. */
   readonly runs: RunSource = (from, to) => {
     this.cover(from);
-    this.cover(to);
+    this.cover(to - 1);
     const out: number[] = [];
     for (let i = Math.max(0, this.lastFrom(from)); i < this.count && (this.from[i] as number) < to; i += 1) {
       const a = Math.max(from, this.from[i] as number);
