@@ -33,9 +33,17 @@ const momentPattern = /^(\d{4}-\d{2}-\d{2})(?:T(\d{2}):(\d{2}))?$/;
  */
 export function readDate(text: string): number | null {
   if (!datePattern.test(text) || text < "1900") return null;
+  const known = readBefore.get(text);
+  if (known !== undefined) return known;
   const at_ms = parseISO(`${text}T00:00Z`).getTime();
-  return Number.isNaN(at_ms) ? null : at_ms / 86_400_000;
+  const number = Number.isNaN(at_ms) ? null : at_ms / 86_400_000;
+  if (readBefore.size >= mostWritten) readBefore.clear();
+  readBefore.set(text, number);
+  return number;
 }
+
+/** As with `textOf`: every plan of a build asks for the same few dates, and the library takes some microseconds for each. */
+const readBefore = new Map<string, number | null>();
 
 /** Day number and minute of the day of "2027-06-26" or "2027-06-26T07:30"; null as for `readDate`. 24:00 is not a time of day. */
 export function readMoment(text: string): { readonly number: number; readonly minute: number } | null {
