@@ -72,6 +72,12 @@ export function clocksOf(specs: ClockSpecs, pour: (name: PourClockName) => Gathe
   const spent = [...new Set(specs.people.flatMap((person) => person.daysOffSpent))].sort();
   const spec = (id: string) => found(calendars.get(id), id);
   const own = new Map<string, Clock>();
+  const keys = new Map<string, string>();
+  const keyOf = (id: string): string => {
+    const key = keys.get(id) ?? written(spec(id));
+    keys.set(id, key);
+    return key;
+  };
 
   const make = <C extends Clock>(what: string, key: () => string, fresh: () => C): C => {
     const mine = own.get(what);
@@ -89,7 +95,7 @@ export function clocksOf(specs: ClockSpecs, pour: (name: PourClockName) => Gathe
   const calendar = (id: string) =>
     working(
       `calendar ${id}`,
-      () => keyOf(spec(id)),
+      () => keyOf(id),
       id,
       () => calendarRuns(spec(id), site, start),
     );
@@ -98,24 +104,24 @@ export function clocksOf(specs: ClockSpecs, pour: (name: PourClockName) => Gathe
       ? calendar(id)
       : working(
           `work ${id}`,
-          () => `${keyOf(spec(id))} ${spent}`,
+          () => `${keyOf(id)} ${spent}`,
           id,
           () => either(calendar(id).runs, spentDays(spent, spec(id), site, start)),
         );
   const personKey = (id: string) => {
     const person = found(people.get(id), id);
-    return `${keyOf(spec(person.calendar))} ${person.daysOffSpent} ${person.daysOffSpent.length > 0 ? keyOf(spec(specs.usual)) : ""}`;
+    return `${keyOf(person.calendar)} ${person.daysOffSpent} ${person.daysOffSpent.length > 0 ? keyOf(specs.usual) : ""}`;
   };
-  const person = (id: string) =>
-    working(
+  const person = (id: string) => {
+    const who = found(people.get(id), id);
+    if (who.daysOffSpent.length === 0) return calendar(who.calendar);
+    return working(
       `person ${id}`,
       () => personKey(id),
       id,
-      () => {
-        const who = found(people.get(id), id);
-        return personRuns(who, calendar(who.calendar).runs, spec(specs.usual), site, start);
-      },
+      () => personRuns(who, calendar(who.calendar).runs, spec(specs.usual), site, start),
     );
+  };
   const ofPeople = (ids: readonly string[]) => ids.map((id) => person(id).runs);
   const crew = (ids: readonly string[], number: number) =>
     working(
@@ -127,14 +133,14 @@ export function clocksOf(specs: ClockSpecs, pour: (name: PourClockName) => Gathe
   const crewOn = (id: string, ids: readonly string[], number: number) =>
     working(
       `crew ${number} ${ids} on ${id}`,
-      () => [keyOf(spec(id)), spent, ...ids.map(personKey)].join(" "),
+      () => [keyOf(id), spent, ...ids.map(personKey)].join(" "),
       `${number} of ${ids} on ${id}`,
       () => both(work(id).runs, atLeast(number, ofPeople(ids))),
     );
   const office = (id: string) =>
     make(
       `office ${id}`,
-      () => keyOf(spec(id)),
+      () => keyOf(id),
       () => new OfficeClock(id, calendar(id).runs, time, spec(id).cutOff_min),
     );
 
@@ -163,7 +169,7 @@ function noPour({ kind, pour }: PourClockName): never {
   throw new RangeError(`no ${kind} of ${pour} here`);
 }
 
-function keyOf(spec: WorkSpec & { readonly cutOff_min: number | null }): string {
+function written(spec: WorkSpec & { readonly cutOff_min: number | null }): string {
   return JSON.stringify([spec.week, spec.off, [...spec.extra], spec.holidays, spec.daylightOnly, spec.cutOff_min]);
 }
 

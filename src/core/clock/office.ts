@@ -3,6 +3,10 @@ import type { RunSource } from "./runs";
 import type { SiteTime } from "./site";
 import { earliest_min, furthest_min } from "./working";
 
+/** How far an office's days are made at first: on, and back, where little is ever asked for. */
+const firstLookOn_min = 200 * 1440;
+const firstLookBack_min = 30 * 1440;
+
 /** When an office opens on one of its days, and the last minute at which a request counts as made on it. */
 interface OfficeDay {
   readonly opens: number;
@@ -94,7 +98,7 @@ export class OfficeClock implements Clock {
   private lookOn(): boolean {
     if (this.high >= furthest_min) return false;
     const from = this.high;
-    this.high = this.edge(Math.max(400 * 1440, from * 2));
+    this.high = this.edge(Math.max(firstLookOn_min, from * 2));
     this.coming.push(...this.daysIn(from, this.high));
     return true;
   }
@@ -102,7 +106,7 @@ export class OfficeClock implements Clock {
   private lookBack(): boolean {
     if (this.low <= earliest_min) return false;
     const to = this.low;
-    this.low = this.edge(Math.min(-400 * 1440, to * 2));
+    this.low = this.edge(Math.min(-firstLookBack_min, to * 2));
     this.past.push(...this.daysIn(this.low, to).reverse());
     return true;
   }
@@ -119,12 +123,15 @@ export class OfficeClock implements Clock {
     for (let i = 0; i < runs.length; i += 2) {
       const opens = runs[i] as number;
       const closes = runs[i + 1] as number;
-      for (let day: number = this.time.dayOf(opens); day <= this.time.dayOf(closes - 1); day += 1) {
-        const end = Math.min(closes, this.time.startOf(day + 1));
+      let day: number = this.time.dayOf(opens);
+      for (let from = opens; from < closes; day += 1) {
+        const midnight = this.time.startOf(day + 1);
+        const end = Math.min(closes, midnight);
         const lastRequest = this.cutOff_min === null ? end : Math.min(end, this.time.at(day, this.cutOff_min));
         if (day === dayBefore) days[days.length - 1] = { opens: (days[days.length - 1] as OfficeDay).opens, lastRequest };
-        else days.push({ opens: Math.max(opens, this.time.startOf(day)), lastRequest });
+        else days.push({ opens: from, lastRequest });
         dayBefore = day;
+        from = midnight;
       }
     }
     return days;

@@ -13,7 +13,8 @@ export interface Rates {
 
 const furthest_h = furthest_min / 60;
 const earliest_h = earliest_min / 60;
-const firstLook_h = 400 * 24;
+/** Hours of a season at first, then half as many again: every one is worked out by itself. */
+const firstLook_h = 200 * 24;
 
 /**
  * A clock that runs at a rate of its own in every hour: prefix sums, made as far as questions reach, doubling. Readings are whole, as rates are whole units
@@ -153,7 +154,7 @@ export class RateClock implements Gathering {
   private lookOn(t: number): boolean {
     // What never runs need not be looked through.
     if (this.high >= furthest_h || (this.rates.most <= 0 && this.high > t / 60)) return false;
-    const to = Math.min(furthest_h, Math.max(firstLook_h, this.high * 2, Math.ceil(t / 60) + 24));
+    const to = Math.min(furthest_h, Math.max(firstLook_h, this.high + (this.high >> 1), Math.ceil(t / 60) + 24));
     const more = this.rates.of(this.high, to);
     this.rate = joined(this.rate, more);
     const before = new Float64Array(this.rate.length + 1);

@@ -36,22 +36,25 @@ export interface Levels {
 }
 
 export function levelsOf(sources: readonly RunSource[], from: number, to: number): Levels {
-  const each = sources.map((source) => source(from, to));
+  const { distinct, times: alike } = counted(sources);
+  const each = distinct.map((source) => source(from, to));
+  const next = new Int32Array(each.length);
   const size = each.reduce((sum, runs) => sum + runs.length, 0);
-  // One sorted list of changes, an end before a start at the same minute.
-  const changes = new Float64Array(size);
-  let filled = 0;
-  for (const runs of each) for (let i = 0; i < runs.length; i += 1) changes[filled++] = (runs[i] as number) * 2 + (i % 2 === 0 ? 1 : 0);
-  changes.sort();
   const times = new Int32Array(size + 1);
   const levels = new Int32Array(size + 1);
   times[0] = from;
   let count = 1;
   let level = 0;
-  for (let i = 0; i < size; ) {
-    const at = Math.floor((changes[i] as number) / 2);
-    for (; i < size && Math.floor((changes[i] as number) / 2) === at; i += 1) level += (changes[i] as number) > at * 2 ? 1 : -1;
+  for (;;) {
+    let at = to;
+    for (let k = 0; k < each.length; k += 1) at = Math.min(at, each[k]?.[next[k] as number] ?? to);
     if (at >= to) break;
+    for (let k = 0; k < each.length; k += 1) {
+      while (each[k]?.[next[k] as number] === at) {
+        level += (next[k] as number) % 2 === 0 ? (alike[k] as number) : -(alike[k] as number);
+        next[k] = (next[k] as number) + 1;
+      }
+    }
     if (at === from) levels[0] = level;
     else if (level !== levels[count - 1]) {
       times[count] = at;
@@ -61,12 +64,26 @@ export function levelsOf(sources: readonly RunSource[], from: number, to: number
   return { times: times.slice(0, count), levels: levels.slice(0, count) };
 }
 
+/** Each source once, with how often it is there: people who keep the same hours share a calendar. */
+function counted(sources: readonly RunSource[]): { readonly distinct: readonly RunSource[]; readonly times: readonly number[] } {
+  const distinct: RunSource[] = [];
+  const times: number[] = [];
+  for (const source of sources) {
+    const k = distinct.indexOf(source);
+    if (k < 0) {
+      distinct.push(source);
+      times.push(1);
+    } else times[k] = (times[k] as number) + 1;
+  }
+  return { distinct, times };
+}
+
 /** Runs while at least `number` of the sources run. */
 export function atLeast(number: number, sources: readonly RunSource[]): RunSource {
   if (number <= 0) return (from, to) => (from < to ? [from, to] : []);
   if (number > sources.length) return () => [];
   const only = sources[0];
-  if (sources.length === 1 && only !== undefined) return only;
+  if (only !== undefined && sources.every((source) => source === only)) return only;
   return (from, to) => {
     const { times, levels } = levelsOf(sources, from, to);
     const out: number[] = [];

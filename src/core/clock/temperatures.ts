@@ -27,7 +27,7 @@ export interface Air {
   /** False: the usual ones are not given. */
   readonly known: boolean;
   day(day: number): AirDay;
-  /** Hundredths of a degree in the middle of each of the hours from, from + 1 ... to - 1 since the epoch. */
+  /** Hundredths of a degree in the middle of each of the hours from, from + 1 ... to - 1 since the epoch; not to be written in. */
   hours_cC(from: number, to: number): Int32Array;
   /** No hour of any year is colder, or warmer. */
   readonly lowest_C: number;
@@ -57,7 +57,7 @@ export function airOf(spec: AirSpec, start: string): Air {
   // Minutes that the sun is ahead of the wall clock of the epoch, at most half a day either way.
   const sunAhead = ((((time.epoch_utc_min + 4 * spec.longitude + 720) % 1440) + 1440) % 1440) - 720;
 
-  const hours_cC = (from: number, to: number): Int32Array => {
+  const workOut = (from: number, to: number): Int32Array => {
     const out = new Int32Array(Math.max(0, to - from));
     let today = Number.NaN;
     let before = day(0);
@@ -87,6 +87,12 @@ export function airOf(spec: AirSpec, start: string): Air {
       );
     }
     return out;
+  };
+  // Clocks for age and for warmth ask for the same hours one after the other.
+  let last: { readonly from: number; readonly to: number; readonly hours: Int32Array } = { from: 0, to: 0, hours: new Int32Array(0) };
+  const hours_cC = (from: number, to: number): Int32Array => {
+    if (last.from !== from || last.to !== to) last = { from, to, hours: workOut(from, to) };
+    return last.hours;
   };
   return {
     key: JSON.stringify([spec.zone, spec.latitude, spec.longitude, start, usual, spec.days_C]),

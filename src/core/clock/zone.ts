@@ -53,11 +53,17 @@ function makeZone(name: string): Zone {
     }
     return block;
   };
+  // The stretch of one offset that was asked for last: most questions are about the same.
+  let [stretchFrom, stretchTo, stretchOffset] = [0, 0, 0];
   const offsetAt = (utc_min: number): number => {
+    if (utc_min >= stretchFrom && utc_min < stretchTo) return stretchOffset;
     const { from, offsets } = blockAt(utc_min);
     let i = from.length - 1;
     while (i > 0 && (from[i] as number) > utc_min) i -= 1;
-    return offsets[i] as number;
+    stretchFrom = from[i] as number;
+    stretchTo = from[i + 1] ?? (Math.floor(utc_min / minutesOfBlock) + 1) * minutesOfBlock;
+    stretchOffset = offsets[i] as number;
+    return stretchOffset;
   };
   const resolve = (wall_min: number): { utc_min: number; skipped: boolean } => {
     const before = offsetAt(wall_min - 1440);
@@ -71,7 +77,11 @@ function makeZone(name: string): Zone {
   return {
     name,
     offsetAt,
-    utcOf: (wall_min) => resolve(wall_min).utc_min,
+    utcOf: (wall_min) => {
+      // No offset is a day long: in the midst of such a stretch there is one answer.
+      if (wall_min - 1440 >= stretchFrom && wall_min + 1440 < stretchTo) return wall_min - stretchOffset;
+      return resolve(wall_min).utc_min;
+    },
     skips: (wall_min) => resolve(wall_min).skipped,
   };
 }

@@ -82,8 +82,9 @@ function rateClock(air: Air, what: "age" | "warm", least_C: number | null): Rate
   const id = `${what} at ${air.key}${least_C === null ? "" : ` kept at ${least_C}`}`;
   const of = (from: number, to: number): Int32Array => {
     const hours = air.hours_cC(from, to);
-    for (let i = 0; i < hours.length; i += 1) hours[i] = Math.max(floor, rate(hours[i] as number));
-    return hours;
+    const rates = new Int32Array(hours.length);
+    for (let i = 0; i < rates.length; i += 1) rates[i] = Math.max(floor, rate(hours[i] as number));
+    return rates;
   };
   return once(id, () => new RateClock(id, { of, least: Math.max(floor, at(air.lowest_C)), most: Math.max(floor, at(air.highest_C)) }));
 }
