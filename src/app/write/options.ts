@@ -28,14 +28,14 @@ export function wayOptions(document: unknown): readonly Option[] {
   });
 }
 
-/** A name for an id that is no option of its own: "Wall steel: from the north" of a way, "Post, number 2" of a copy. */
+/** A name for an id that is no option of its own: "Wall steel: from the north" of a way, "Post (2)" of a copy. */
 export function nameOfStray(document: unknown, id: string): string {
   const [full = "", copy] = id.split("#");
   const [thing = "", way] = full.split(".");
   const member = (["places", "pieces", "steps"] as const).flatMap((list) => listOf(document, list)).find((one) => one.id === thing);
   const found = way === undefined ? undefined : objectsOf(member?.ways).find((one) => one.id === way);
   const name = member ? nameOf(member) : thing.replaceAll("-", " ");
-  return [copy === undefined ? name : `${name}, number ${copy}`, ...(way === undefined ? [] : [found ? nameOf(found) : way])].join(": ");
+  return [copy === undefined ? name : `${name} (${copy})`, ...(way === undefined ? [] : [found ? nameOf(found) : way])].join(": ");
 }
 
 /** Ids kept in a value that no option stands for (a copy "panel#2", a way named in full) with a name to show for them. */
