@@ -1,5 +1,5 @@
 import { holidaysOf } from "./holidays";
-import { joined, type RunSource } from "./runs";
+import { joined, type RunSource, type Runs } from "./runs";
 import { type SiteSpec, siteTime } from "./site";
 import { inDaylight } from "./sun";
 
@@ -56,21 +56,30 @@ function put(map: Map<number, readonly WindowSpec[]>, day: number | null, window
 export function windowRuns(windows: DayWindows, site: SiteSpec, start: string): RunSource {
   const time = siteTime(site.zone, start);
   return (from, to) => {
-    const found: [number, number][] = [];
+    const found: number[] = [];
+    let inOrder = true;
     const on = (day: number): void => {
       for (const { from_min, to_min } of windows.of(day)) {
         const a = Math.max(from, time.at(day, from_min));
         const b = Math.min(to, time.at(day, to_min));
-        if (a < b) found.push([a, b]);
+        if (a >= b) continue;
+        inOrder &&= found.length === 0 || (found[found.length - 2] as number) <= a;
+        found.push(a, b);
       }
     };
     const first = time.dayOf(from) - 1;
     const last = time.dayOf(to);
     if (windows.only === null) for (let day = first; day <= last; day += 1) on(day);
     else for (const day of windows.only) if (first <= day && day <= last) on(day);
-    found.sort((a, b) => a[0] - b[0]);
-    return joined(found.flat());
+    return joined(inOrder ? found : sorted(found));
   };
+}
+
+/** By their starts. */
+function sorted(runs: Runs): Runs {
+  const pairs: [number, number][] = [];
+  for (let i = 0; i < runs.length; i += 2) pairs.push([runs[i] as number, runs[i + 1] as number]);
+  return pairs.sort((a, b) => a[0] - b[0]).flat();
 }
 
 /** A calendar's working time: its windows, in daylight only where it says so. */

@@ -59,6 +59,30 @@ export interface Clocks {
 const shared = new Map<string, Clock>();
 const mostShared = 512;
 
+/** A short name for each key, as those of crews are made of many; a name is never given twice. */
+const shortNames = new Map<string, string>();
+let namesGiven = 0;
+
+function shortOf(key: string): string {
+  const known = shortNames.get(key);
+  if (known !== undefined) return known;
+  if (shortNames.size >= mostShared) shortNames.clear();
+  const name = `#${namesGiven++}`;
+  shortNames.set(key, name);
+  return name;
+}
+
+/** The same answer while the same stretch is asked for. */
+function lastAsked(source: (from: number, to: number) => Levels): (from: number, to: number) => Levels {
+  let [at, until] = [Number.NaN, Number.NaN];
+  let levels: Levels;
+  return (from, to) => {
+    if (from !== at || to !== until) levels = source(from, to);
+    [at, until] = [from, to];
+    return levels;
+  };
+}
+
 /**
  * Makes nothing until asked. @throws RangeError when the zone or the first day are none: `checkZone`, `readDate`.
  * @param pour where the clocks of pours come from, who know concrete; without it none can be asked for
@@ -74,7 +98,7 @@ export function clocksOf(specs: ClockSpecs, pour: (name: PourClockName) => Gathe
   const own = new Map<string, Clock>();
   const keys = new Map<string, string>();
   const keyOf = (id: string): string => {
-    const key = keys.get(id) ?? written(spec(id));
+    const key = keys.get(id) ?? shortOf(written(spec(id)));
     keys.set(id, key);
     return key;
   };
@@ -123,19 +147,27 @@ export function clocksOf(specs: ClockSpecs, pour: (name: PourClockName) => Gathe
     );
   };
   const ofPeople = (ids: readonly string[]) => ids.map((id) => person(id).runs);
+  /** How many of these people are there, over the stretch that was asked for last: pools and crews of every size ask for the same. */
+  const crowds = new Map<string, (from: number, to: number) => Levels>();
+  const crowdOf = (ids: readonly string[]) => {
+    const key = ids.join("\n");
+    const crowd = crowds.get(key) ?? lastAsked((from, to) => levelsOf(ofPeople(ids), from, to));
+    crowds.set(key, crowd);
+    return crowd;
+  };
   const crew = (ids: readonly string[], number: number) =>
     working(
       `crew ${number} ${ids}`,
       () => ids.map(personKey).join(" "),
       `${number} of ${ids}`,
-      () => atLeast(number, ofPeople(ids)),
+      () => atLeast(number, ofPeople(ids), crowdOf(ids)),
     );
   const crewOn = (id: string, ids: readonly string[], number: number) =>
     working(
       `crew ${number} ${ids} on ${id}`,
       () => [keyOf(id), spent, ...ids.map(personKey)].join(" "),
       `${number} of ${ids} on ${id}`,
-      () => both(work(id).runs, atLeast(number, ofPeople(ids))),
+      () => both(work(id).runs, atLeast(number, ofPeople(ids), crowdOf(ids))),
     );
   const office = (id: string) =>
     make(
@@ -160,7 +192,7 @@ export function clocksOf(specs: ClockSpecs, pour: (name: PourClockName) => Gathe
       if (name.kind === "days") return office(name.calendar);
       return pour(name);
     },
-    there: (ids, from, to) => levelsOf(ofPeople(ids), from, to),
+    there: (ids, from, to) => crowdOf(ids)(from, to),
     sun: (day) => sunDay(site, start, day),
   };
 }

@@ -15,6 +15,7 @@ const furthest_h = furthest_min / 60;
 const earliest_h = earliest_min / 60;
 /** Hours of a season at first, then half as many again: every one is worked out by itself. */
 const firstLook_h = 200 * 24;
+const hoursOfSlice = 8;
 
 /**
  * A clock that runs at a rate of its own in every hour: prefix sums, made as far as questions reach, doubling. Readings are whole, as rates are whole units
@@ -142,13 +143,16 @@ export class RateClock implements Gathering {
     const { before } = this;
     const hours = before.length - 1;
     const first = before[0] as number;
-    this.slice = Math.max(1, Math.ceil(((before[hours] as number) - first) / hours));
-    this.slices = new Int32Array(hours + 3);
+    const slice = Math.max(1, Math.ceil((((before[hours] as number) - first) / hours) * hoursOfSlice));
+    const slices = new Int32Array(Math.ceil(hours / hoursOfSlice) + 3);
     let i = -1;
-    for (let k = 0; k < this.slices.length; k += 1) {
-      while (i < hours && (before[i + 1] as number) < first + k * this.slice) i += 1;
-      this.slices[k] = i;
+    for (let k = 0; k < slices.length; k += 1) {
+      const end = first + k * slice;
+      while (i < hours && (before[i + 1] as number) < end) i += 1;
+      slices[k] = i;
     }
+    this.slice = slice;
+    this.slices = slices;
   }
 
   private lookOn(t: number): boolean {
@@ -156,10 +160,15 @@ export class RateClock implements Gathering {
     if (this.high >= furthest_h || (this.rates.most <= 0 && this.high > t / 60)) return false;
     const to = Math.min(furthest_h, Math.max(firstLook_h, this.high + (this.high >> 1), Math.ceil(t / 60) + 24));
     const more = this.rates.of(this.high, to);
-    this.rate = joined(this.rate, more);
-    const before = new Float64Array(this.rate.length + 1);
+    const known = this.high - this.low;
+    const before = new Float64Array(known + more.length + 1);
     before.set(this.before);
-    for (let i = this.high - this.low; i < this.rate.length; i += 1) before[i + 1] = (before[i] as number) + 60 * (this.rate[i] as number);
+    let sum = before[known] as number;
+    for (let i = 0; i < more.length; i += 1) {
+      sum += 60 * (more[i] as number);
+      before[known + i + 1] = sum;
+    }
+    this.rate = joined(this.rate, more);
     this.before = before;
     this.high = to;
     this.sliceUp();

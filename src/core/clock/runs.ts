@@ -78,18 +78,22 @@ function counted(sources: readonly RunSource[]): { readonly distinct: readonly R
   return { distinct, times };
 }
 
-/** Runs while at least `number` of the sources run. */
-export function atLeast(number: number, sources: readonly RunSource[]): RunSource {
+/** Runs while at least `number` of the sources run. `levels`: how many do, where that is known already. */
+export function atLeast(
+  number: number,
+  sources: readonly RunSource[],
+  levels: (from: number, to: number) => Levels = (from, to) => levelsOf(sources, from, to),
+): RunSource {
   if (number <= 0) return (from, to) => (from < to ? [from, to] : []);
   if (number > sources.length) return () => [];
   const only = sources[0];
   if (only !== undefined && sources.every((source) => source === only)) return only;
   return (from, to) => {
-    const { times, levels } = levelsOf(sources, from, to);
+    const at = levels(from, to);
     const out: number[] = [];
-    for (let i = 0; i < times.length; i += 1) {
-      if ((levels[i] as number) < number) continue;
-      out.push(times[i] as number, i + 1 < times.length ? (times[i + 1] as number) : to);
+    for (let i = 0; i < at.times.length; i += 1) {
+      if ((at.levels[i] as number) < number) continue;
+      out.push(at.times[i] as number, i + 1 < at.times.length ? (at.times[i + 1] as number) : to);
     }
     return joined(out);
   };
@@ -97,7 +101,24 @@ export function atLeast(number: number, sources: readonly RunSource[]): RunSourc
 
 /** Runs while all of them run. */
 export function both(...sources: readonly RunSource[]): RunSource {
-  return atLeast(sources.length, sources);
+  return (from, to) => {
+    let runs: Runs = from < to ? [from, to] : [];
+    for (const source of sources) if (runs.length > 0) runs = shared(runs, source(from, to));
+    return runs;
+  };
+}
+
+function shared(a: Runs, b: Runs): Runs {
+  const out: number[] = [];
+  for (let i = 0, j = 0; i < a.length && j < b.length; ) {
+    const from = Math.max(a[i] as number, b[j] as number);
+    const endA = a[i + 1] as number;
+    const endB = b[j + 1] as number;
+    if (from < Math.min(endA, endB)) out.push(from, Math.min(endA, endB));
+    if (endA <= endB) i += 2;
+    if (endB <= endA) j += 2;
+  }
+  return out;
 }
 
 /** Runs while any of them runs. */

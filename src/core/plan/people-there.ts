@@ -32,5 +32,9 @@ function levelsOf(each: readonly WorkingClock[], seen: ElapsedMinute, there: () 
 
 /** With nobody there from `seen` on. */
 function closed({ times, levels }: Levels, seen: ElapsedMinute): Levels {
-  return { times: Int32Array.of(...times, seen), levels: Int32Array.of(...levels, 0) };
+  const out = { times: new Int32Array(times.length + 1), levels: new Int32Array(levels.length + 1) };
+  out.times.set(times);
+  out.levels.set(levels);
+  out.times[times.length] = seen;
+  return out;
 }

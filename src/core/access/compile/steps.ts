@@ -1,5 +1,5 @@
 import type { DetailValue, Statement } from "../../base";
-import type { Build, Reach, Step } from "../../build";
+import { amountOf, type Build, type Reach, type Step } from "../../build";
 import { needDetail } from "./facts";
 import { never, type Program } from "./program";
 import type { Reaching } from "./reach";
@@ -39,7 +39,7 @@ export function compileSteps(program: Program, reaching: Reaching, asked: readon
       const { piece, once } = step.leansOn[i] as Step["leansOn"][number];
       const p = build.at.piece.get(piece);
       if (p === undefined) continue;
-      const detail: Record<string, DetailValue> = once === null ? {} : { once: once.text };
+      const detail: Record<string, DetailValue> = once === null ? {} : { once: amountOf(once) };
       const fact = facts.add({ rule: "leans", step: step.id, piece, detail }, "steps", s * 1000 + 600 + Math.min(i, 99));
       program.each(fact, -1, stand.there(p, s, once), s);
       program.must(fact, -1, stand.stillThere(p, s), never, s);

@@ -1,5 +1,5 @@
 import type { DetailValue } from "../../base";
-import type { Amount, Wait } from "../../build";
+import { type Amount, amountOf, type Wait } from "../../build";
 import { fromPour, otherPour } from "./amounts";
 import { never, type Program } from "./program";
 
@@ -30,8 +30,8 @@ export function compileWaits(program: Program): void {
 /** Amounts and ends, as written, where they are not the usual ones. */
 export function amounts({ least, most, fromEnd, toEnd }: Wait): Record<string, DetailValue> {
   return {
-    ...(least === null ? {} : { least: least.text }),
-    ...(most === null ? {} : { most: most.text }),
+    ...(least === null ? {} : { least: amountOf(least) }),
+    ...(most === null ? {} : { most: amountOf(most) }),
     ...(fromEnd === "finish" ? {} : { fromEnd }),
     ...(toEnd === "start" ? {} : { toEnd }),
   };

@@ -43,11 +43,14 @@ function askReverse(program: Program, search: ClauseSearch, rows: Rows, unsure: 
     atoms = atoms.filter((_, i) => leads[i] === 1);
   }
   const always = new Set<number>();
-  for (const atom of atoms) {
-    if (search.work >= end) break;
+  for (let i = 0; i < atoms.length && search.work < end; i++) {
+    const atom = atoms[i] as number;
     const reverse = search.addArc(program.to.at(atom), program.from.at(atom));
     // The reverse rules out the precedence itself; said outright, what must then hold instead comes at once.
-    if (search.solve([holds(reverse), fails(atom)], end - search.work) === "no") always.add(atom);
+    const answer = search.solve([holds(reverse), fails(atom)], end - search.work);
+    if (answer === "no") always.add(atom);
+    // An answer shows others to be free, too.
+    else if (answer === "yes") atoms = atoms.filter((other, k) => k <= i || search.leadsTo(program.from.at(other), program.to.at(other)));
   }
   for (const r of unsure) if (always.has(rows.atom[r] as number)) forced[r] = 1;
 }

@@ -1,4 +1,5 @@
 import type { DocumentEdit, Statement } from "../../base";
+import { isCure } from "../../build";
 import { type Blocked, type Candidate, type Maker, saying, stepOf, workersAt } from "./candidate";
 import { add, anHour, crewOf, edit, freeId, writtenId } from "./written";
 
@@ -40,13 +41,15 @@ export const untick: Maker = (blocked) =>
 
 /** Drop a wait, a link or a choice. */
 export const dropWait: Maker = (blocked) =>
-  saying(blocked, "wait", "choice").map(
-    (s): Candidate => ({
-      kind: "drop-wait",
-      detail: s.rule === "choice" ? { choice: s.id ?? "" } : { wait: s.id ?? "", step: s.step ?? "", other: s.other ?? "" },
-      edits: s.rule === "choice" ? [{ path: ["choices", `id=${writtenId(s.id ?? "")}`] }] : withoutWait(blocked, s),
-    }),
-  );
+  saying(blocked, "wait", "choice")
+    .filter(({ id }) => !isCure(blocked.build.waits.find((wait) => wait.id === id)?.least ?? null))
+    .map(
+      (s): Candidate => ({
+        kind: "drop-wait",
+        detail: s.rule === "choice" ? { choice: s.id ?? "" } : { wait: s.id ?? "", step: s.step ?? "", other: s.other ?? "" },
+        edits: s.rule === "choice" ? [{ path: ["choices", `id=${writtenId(s.id ?? "")}`] }] : withoutWait(blocked, s),
+      }),
+    );
 
 /** A plain link stands at the later step's `after`, or among what a trial decides. */
 export function withoutWait(blocked: Blocked, { id = "", step = "", other = "", detail }: Statement): DocumentEdit[] {

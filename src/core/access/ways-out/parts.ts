@@ -2,7 +2,7 @@ import type { DocumentEdit } from "../../base";
 import type { Build, Piece, Reach, Way } from "../../build";
 import { passes } from "../passes";
 import { type Blocked, type Candidate, pieceOf, visitors } from "./candidate";
-import { add, edit, freeId, writtenId, writtenPiece, writtenReach, writtenSize } from "./written";
+import { add, edit, freeId, writtenAmount, writtenId, writtenPiece, writtenReach, writtenSize } from "./written";
 
 type Size = NonNullable<Piece["size_mm"]>;
 
@@ -83,7 +83,7 @@ function alongside(build: Build, piece: Piece, id: string): DocumentEdit[] {
     if (step.takes.includes(piece.id)) edits.push(edit("steps", step.id, ["takes", `id=${id}`], id));
     for (const { piece: on, once } of step.leansOn)
       if (on === piece.id)
-        edits.push(edit("steps", step.id, ["leansOn", "+999"], { piece: id, ...(once === null ? {} : { once: once.text }) }));
+        edits.push(edit("steps", step.id, ["leansOn", "+999"], { piece: id, ...(once === null ? {} : { once: writtenAmount(once) }) }));
     for (const reach of step.reaches)
       if (bringsIn(reach, piece)) edits.push(edit("steps", step.id, ["reaches", "+999"], reachOf(reach, piece, id)));
     if (edits.length > before) seen.add(writtenId(step.id));

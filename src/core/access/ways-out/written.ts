@@ -88,7 +88,10 @@ export function writtenPiece(piece: Piece, id: string): Record<string, unknown> 
   };
 }
 
-const writtenAmount = ({ text, from }: Amount): unknown => (from === null ? text : { is: text, from });
+export const writtenAmount = ({ on, text, from }: Amount): unknown =>
+  from === null && on.kind !== "working"
+    ? text
+    : { is: text, ...(on.kind === "working" ? { on: on.calendar } : {}), ...(from === null ? {} : { from }) };
 
 export function writtenReach(reach: Reach): unknown {
   const [only, ...others] = reach.any.map(({ place, need }) => ({ place: writtenId(place), ...writtenNeed(need) }));

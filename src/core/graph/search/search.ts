@@ -99,6 +99,11 @@ export class ClauseSearch {
     return leading(arcsThatHold(this.#trail, this.#theory, length), this.#theory, from, to);
   }
 
+  /** After "yes": whether arcs of the answer lead from one node to the other; for a few pairs. */
+  leadsTo(from: number, to: number): boolean {
+    return this.#theory.order.reaches(from, to);
+  }
+
   /** After "yes": when an instant of the time layer is, at the earliest found; only differences mean anything. */
   instant(node: number): number {
     return this.#theory.instant(node);
