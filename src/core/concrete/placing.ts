@@ -34,6 +34,16 @@ const pourRoles = ["hose", "chute", "mixer", "carry", "vibrator", "spread", "scr
 export type PourRole = (typeof pourRoles)[number];
 export type Placed = "chute" | "hose" | "from the base" | "by hand";
 
+/** The fastest rise for which ACI 347R-14 gives a lower figure than full head, 15 ft/h or 4.5 m/h (4.2.2.1): what is let down a chute is throttled to it (common practice, no source). */
+export const throttled = { us: { rise_m_h: 15 * 0.3048, lift_mm: 406.4 }, si: { rise_m_h: 4.5, lift_mm: 400 } } as const;
+
+/** A chute, or a gang with buckets, can wait between lifts; a hose cannot. */
+export const canWait = (placed: Placed): boolean => placed === "chute" || placed === "by hand";
+
+/** From the start of one lift to the next at the throttled rise, whole minutes, rounded up. */
+export const everyLift_min = ({ rise_m_h, lift_mm }: { readonly rise_m_h: number; readonly lift_mm: number }): number =>
+  Math.ceil((lift_mm / 1000 / rise_m_h) * 60 - 1e-9);
+
 export interface RoleHands {
   readonly role: PourRole;
   readonly number: number;

@@ -143,6 +143,29 @@ describe("a pour as written", () => {
     expect(laid).toEqual(pourWork({ ...pour, elements: [slab] }));
   });
 
+  test("a chute or buckets wait between lifts where they would fill a form faster than 4.5 m/h, a hose does not", () => {
+    const times = (placed: PourWritten["placed"], rate_m3_h = 3.8, element = columns) => {
+      const found = pourWork({ ...pour, placed, rate_m3_h, elements: [element] } as PourWritten);
+      if (!("value" in found)) throw new Error("refused");
+      return found.value;
+    };
+    // 3.8 m³/h on 0.09 m² are 42 m/h; 2 m in lifts of 400 mm, 6 min each, are 30 min instead of the 5.7 min that 0.36 m³ take.
+    const free = times("hose");
+    for (const placed of ["chute", "by hand"] as const) {
+      expect(times(placed).placing_min).toBe(Math.ceil((free.order_m3 / 3.8) * 60 + 30 - (0.36 / 3.8) * 60));
+      expect(times(placed).total_min - free.total_min).toBe(times(placed).placing_min - free.placing_min);
+    }
+    expect(times("from the base")).toEqual(free);
+    // 0.4 m³/h rise 4.4 m/h; one lift high is one lift.
+    expect(times("chute", 0.4)).toEqual(times("hose", 0.4));
+    const low = { ...columns, shape: { ...columns.shape, high_mm: 400 } } as typeof columns;
+    expect(times("chute", 3.8, low)).toEqual(times("hose", 3.8, low));
+    // What is written as an act stands in place of the lifts.
+    const held = { ...columns, held: { pass_mm: 500, every_min: 60 } };
+    expect(times("chute", 3.8, held)).toEqual(times("hose", 3.8, held));
+    expect(times("chute", 3.8, slab)).toEqual(times("hose", 3.8, slab));
+  });
+
   test("ten per cent of waste up to 200 cubic yards, five above, or as written", () => {
     expect(wastePercent(152, null)).toBe(10);
     expect(wastePercent(154, null)).toBe(5);

@@ -1,9 +1,9 @@
 /** A whole pour as it is written, to its volumes and hours: one computation for the length of the step and for the sheet of the day. */
 import { finished_m2, type PouredFace } from "./faces";
-import { handsFor, type Placed } from "./placing";
+import { canWait, everyLift_min, handsFor, type Placed, throttled } from "./placing";
 import { columnsSettle_min, type PourDayTimes, pourDayTimes } from "./pour-day";
 import type { Checked } from "./range";
-import { type LeftOut, netVolume_m3, type PouredShape } from "./volume";
+import { type LeftOut, netVolume_m3, type PouredShape, plan_m2 } from "./volume";
 
 export interface PouredElement {
   readonly number: number;
@@ -16,6 +16,8 @@ export interface PouredElement {
 
 export interface PourWritten {
   readonly elements: readonly PouredElement[];
+  /** Left out: nothing waits between lifts. */
+  readonly placed?: Placed;
   readonly rate_m3_h: number;
   readonly weather: { readonly concrete_C: number };
   readonly pause: { readonly least_min: number; readonly most_min: number } | null;
@@ -30,7 +32,7 @@ export interface PourWork extends PourDayTimes {
   readonly waste_percent: number;
   readonly finished_m2: number;
   readonly finishers: number;
-  /** What goes in over the whole pour, held rates counted in, m3/h. */
+  /** What goes in over the whole pour, held rates and waits between lifts counted in, m3/h. */
   readonly over_m3_h: number;
 }
 
@@ -73,11 +75,23 @@ export function pauseOf(pour: Pick<PourWritten, "elements" | "pause">): number {
   return both ? (pour.pause?.least_min ?? columnsSettle_min.least) : (pour.pause?.least_min ?? 0);
 }
 
-/** How much longer an element takes at its held rate of rise than the hose would, min; several alike are filled in turn. */
-function slower_min({ shape, number, rebates, held }: PouredElement, rate_m3_h: number): number {
-  if (held == null || !("high_mm" in shape) || !(held.pass_mm > 0 && held.every_min > 0)) return 0;
-  const held_min = (shape.high_mm / held.pass_mm) * held.every_min;
-  return Math.max(0, held_min - ((netVolume_m3(shape, rebates) * number) / rate_m3_h) * 60);
+const { si: lifts } = throttled;
+
+/** Passes that make an element rise slower than it would be filled: as an act, or lifts where a chute or buckets would fill it too fast. The metric lifts, a little shallower, stand for both systems. */
+function passesOf(element: PouredElement, { placed, rate_m3_h }: PourWritten): { pass_mm: number; every_min: number } | null {
+  const { shape, held } = element;
+  if (held != null) return held;
+  if (!("high_mm" in shape) || placed === undefined || !canWait(placed) || shape.high_mm <= lifts.lift_mm) return null;
+  return rate_m3_h / plan_m2(shape) > lifts.rise_m_h ? { pass_mm: lifts.lift_mm, every_min: everyLift_min(lifts) } : null;
+}
+
+/** How much longer an element takes in its passes than without, min; several alike are filled in turn. */
+function slower_min(element: PouredElement, pour: PourWritten): number {
+  const { shape, number, rebates } = element;
+  const passes = passesOf(element, pour);
+  if (passes === null || !("high_mm" in shape) || !(passes.pass_mm > 0 && passes.every_min > 0)) return 0;
+  const passes_min = (shape.high_mm / passes.pass_mm) * passes.every_min;
+  return Math.max(0, passes_min - ((netVolume_m3(shape, rebates) * number) / pour.rate_m3_h) * 60);
 }
 
 /** Volumes and hours of a pour; refused, with the range, when an input leaves it. */
@@ -87,7 +101,7 @@ export function pourWork(pour: PourWritten): Checked<PourWork> {
   const waste_percent = wastePercent(net_m3, pour.waste_percent);
   const order_m3 = net_m3 * (1 + waste_percent / 100) + pour.hopper_m3 + pour.prime_m3;
   const finishers = finishersFor(floated_m2);
-  const longer_min = pour.elements.reduce((sum, element) => sum + slower_min(element, pour.rate_m3_h), 0);
+  const longer_min = pour.elements.reduce((sum, element) => sum + slower_min(element, pour), 0);
   const times = pourDayTimes({
     order_m3,
     rate_m3_h: pour.rate_m3_h,

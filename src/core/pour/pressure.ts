@@ -1,6 +1,6 @@
 import { type Finding, isWithin, limits } from "../base";
 import type { Build, Pour, PourElement } from "../build";
-import { plan_m2 } from "../concrete";
+import { canWait, everyLift_min, plan_m2, throttled } from "../concrete";
 import type { Upright } from "./element";
 import { psfOf, settled } from "./form-units";
 import { found, refused } from "./found";
@@ -15,15 +15,11 @@ const deep_mm = { us: 1219.2, si: 1200 } as const;
 /** A lift as deep as is usual at once, 20 in (ACI 309, from memory): a deeper pass is a lift and a pause. */
 export const deepestPass_mm = 508;
 
-/** The fastest rise for which ACI 347R-14 gives a lower figure than full head, 15 ft/h or 4.5 m/h (4.2.2.1): what is let down a chute is throttled to it (common practice, no source). */
-const throttled = { us: { rise_m_h: 15 * 0.3048, lift_mm: 406.4 }, si: { rise_m_h: 4.5, lift_mm: 400 } } as const;
-
 /** Lifts of what would rise faster from a chute or by hand; a hose cannot be throttled. Whole minutes, rounded up. */
 function throttleOf(build: Build, pour: Pour, upright: Upright, rise_m_h: number): Pressure["throttle"] {
   const { rise_m_h: most_m_h, lift_mm } = throttled[build.pressure === "aci-us" ? "us" : "si"];
-  const isPoured = pour.placed === "chute" || pour.placed === "by hand";
-  if (!isPoured || rise_m_h <= most_m_h || upright.high_mm <= lift_mm) return null;
-  return { rise_m_h: most_m_h, lift_mm, every_min: Math.ceil((lift_mm / 1000 / most_m_h) * 60 - 1e-9) };
+  if (!canWait(pour.placed) || rise_m_h <= most_m_h || upright.high_mm <= lift_mm) return null;
+  return { rise_m_h: most_m_h, lift_mm, every_min: everyLift_min({ rise_m_h: most_m_h, lift_mm }) };
 }
 
 export interface Pressed {
