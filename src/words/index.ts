@@ -47,6 +47,7 @@ export {
   pressureWords,
   riseWords,
 } from "./pour/members";
+export { plyWords } from "./pour/ply";
 export { alsoSentence, careSentences, groundWords, removalSentence, removalState } from "./pour/removals";
 export { type BodyChange, bodiesSentence, carryingCaution, stateWords, structureSentence } from "./structure";
 export { counted, listed, quoted, sentence, spelled } from "./text";

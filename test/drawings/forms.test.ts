@@ -127,7 +127,7 @@ test("the face that has a form stands on the left, with its brace", () => {
 test("the twin says the same in rows: every member, and every band at its height", () => {
   const rows = formTwin(column.sheet, "us");
   expect(rows.map(({ name, height, carries }) => [name, height, carries])).toEqual([
-    ["Sheathing, 3/4", "", "71 of 100"],
+    ["Sheathing, 3/4 in", "", "71 of 100"],
     ["Battens, 2x4", "", "83 of 100"],
     ["Bands, two 2x4", "4 in", "101 of 100, gives first"],
     ["Bands, two 2x4", "12 in", "89 of 100"],

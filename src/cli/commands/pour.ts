@@ -78,7 +78,7 @@ function elementLines(build: Build, pour: Pour, sheet: ElementSheet): string[] {
       : [
           `    ${firstSentence(form, units)}`,
           ...form.members.map(
-            (member) => `      ${ofHundred(member.of100).padStart(11)}  ${memberName(member)}, ${checkWords(member.governs)}`,
+            (member) => `      ${ofHundred(member.of100).padStart(11)}  ${memberName(member, units)}, ${checkWords(member.governs)}`,
           ),
           ...liftSentences(sheet, units).map(({ says, warn }) => `    ${warn ? "! " : ""}${says}`),
         ]),

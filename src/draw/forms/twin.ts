@@ -27,7 +27,7 @@ export function formTwin({ form }: ElementSheet, display: Display): FormTwinRow[
   return (form?.members ?? []).flatMap((member): FormTwinRow[] => {
     const first = firstOf(form, member.part);
     const says = (value: number, isFirst: boolean) => `${of100(value)}${isFirst ? ", gives first" : ""}`;
-    const name = memberName(member);
+    const name = memberName(member, display);
     if (member.each.length === 0)
       return [
         {

@@ -5,6 +5,7 @@ import { counted } from "../text";
 import { voice } from "../voice";
 import { barSizeWords } from "./bars";
 import { volumeWords } from "./day";
+import { plyWords } from "./ply";
 
 /** One line of the shopping list, in the parts a table has. */
 export interface BuyWords {
@@ -19,7 +20,7 @@ export interface BuyWords {
 
 function whatWords(one: Bought, display: Display): string {
   const long = one.long_mm === null ? "" : `, ${formatLength(one.long_mm, display)}`;
-  if (one.what === "plywood" && /^[\d/-]+$/.test(one.name)) return `form plywood ${one.name} in`;
+  if (one.what === "plywood" && /^[\d/-]+$/.test(one.name)) return `form plywood, ${plyWords(one.name, display)}`;
   if (one.what === "bars") return `bars, ${barSizeWords(one.name)}${long}`;
   if (one.what === "concrete") return `concrete for ${one.name}`;
   if (one.what === "cover") return `sheet to cover ${one.name}`;

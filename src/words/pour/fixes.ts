@@ -2,6 +2,7 @@ import { type Display, formatLength } from "../../core/base";
 import type { Fix } from "../../core/pour";
 import { sentence, spelledFigure } from "../text";
 import { of100, ofWhatMay, partWords } from "./members";
+import { plyWords } from "./ply";
 
 const text = (fix: Fix, key: string): string => String(fix.detail[key] ?? "");
 const length = (fix: Fix, key: string, display: Display): string => {
@@ -16,7 +17,7 @@ const acts: Readonly<Record<Fix["kind"], (fix: Fix, display: Display) => string>
     `Bands at ${typeof fix.detail.at === "string" ? fix.detail.at : length(fix, "first_mm", display)} from the foot up`,
   "heavier bands": (fix) => `Bands of ${text(fix, "stuff").replace(/^(\d+) of /, (_, number) => `${spelledFigure(Number(number))} `)}`,
   "closer members": (fix, display) => `${partWords(fix.part).replace(/^the /, "")} every ${length(fix, "spacing_mm", display)}`,
-  "thicker sheathing": (fix) => `Plywood of ${text(fix, "ply")} in`,
+  "thicker sheathing": (fix, display) => `Plywood of ${plyWords(text(fix, "ply"), display)}`,
   "closer wales": (fix, display) =>
     typeof fix.detail.at_mm === "number"
       ? `One more wale at ${length(fix, "at_mm", display)}`

@@ -33,7 +33,7 @@ const nothingBy: Readonly<Record<WhyFullHead, string>> = {
   "external vibration": "it is vibrated from outside",
   "pumped from the base": "it is pumped from the base",
   "rises too fast": "it still rises too fast",
-  "the formula is over it": "the formula gives more than the whole head",
+  "the formula is over it": "the formula gives more than full head, which is the most there can be",
   "outside the formula": "it lies outside the range of the formula",
 };
 

@@ -51,6 +51,12 @@ describe("full head in words", () => {
   });
 });
 
+test("how fast a hose fills a small column is told once", () => {
+  const said = fullHeadReasons(of(columnOf()).one.pressure!, "us");
+  expect(said[0]).toMatch(/^It is short and small in plan, .*: the hose raises it \d+ ft\/h\.$/);
+  expect(said).toContain("Nobody is named to hold a rate.");
+});
+
 test("what a chute would fill at once is told with the rate, the lifts and the minutes at which it is let in, and no rate nobody would place at", () => {
   const column = columnOf({ shape: { kind: "column", long: "10 in", wide: "10 in", high: "9 ft" } });
   const { pressure } = of(column, { placed: "chute", rate: "10 yd3/h" }).one;

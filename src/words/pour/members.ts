@@ -2,6 +2,7 @@ import { type Display, formatFigure, formatLength } from "../../core/base";
 import type { Pour } from "../../core/build";
 import type { CheckKind, ElementSheet, FormSheet, MemberPart, MemberSheet, Pressure, PressureCase, WhyFullHead } from "../../core/pour";
 import { sentence, spelledFigure, upper } from "../text";
+import { plyWords } from "./ply";
 
 /** A part of a form inside a sentence, with the verb it takes. */
 const parts: Readonly<Record<MemberPart, { readonly the: string; readonly many: boolean }>> = {
@@ -52,11 +53,11 @@ export const of100 = (value: number): string =>
 export const ofWhatMay = (value: number, many = false): string =>
   `${of100(value)}${value > manifold ? "" : " of"} what ${many ? "they" : "it"} may`;
 
-/** "Bands, two 2x4" */
-export function memberName({ part, pieces, stuff }: MemberSheet): string {
+/** "Bands, two 2x4", "Sheathing, 3/4 in" */
+export function memberName({ part, pieces, stuff }: MemberSheet, display: Display): string {
   const name = upper(parts[part].the.replace(/^the /, ""));
   if (stuff === "") return name;
-  return `${name}, ${pieces > 1 ? `${spelledFigure(pieces)} ` : ""}${stuff}`;
+  return `${name}, ${pieces > 1 ? `${spelledFigure(pieces)} ` : ""}${part === "sheathing" ? plyWords(stuff, display) : stuff}`;
 }
 
 /** What gives first and why, in one sentence. */
@@ -106,15 +107,16 @@ export function fullHeadReasons({ hose, held, throttle }: Pressure, display: Dis
   const { by } = comes[placed];
   // What nobody would let down a chute is not told as a rate.
   const rise = hose.rise_m_h === null || throttle !== null ? "" : riseWords(hose.rise_m_h, display);
+  const isSmall = hose.why.includes("short and small in plan");
   const reasons: Readonly<Record<WhyFullHead, string>> = {
-    "no rate is held": `nobody is named to hold a rate${rise === "" ? "" : `, and ${by} raises it ${rise}`}`,
+    "no rate is held": `nobody is named to hold a rate${rise === "" || isSmall ? "" : `, and ${by} raises it ${rise}`}`,
     "short and small in plan": `it is short and small in plan, and full before the concrete stiffens${rise === "" ? "" : `: ${by} raises it ${rise}`}`,
     "vibrated deep": "it is vibrated deeper than 4 ft (1.2 m)",
     slump: "its slump is more than 7 in (175 mm)",
     "external vibration": "it is vibrated from outside",
     "pumped from the base": "it is pumped from the base, with a quarter more for the surge",
     "rises too fast": `it rises too fast for a lower figure${rise === "" ? "" : `, ${rise}`}`,
-    "the formula is over it": "the formula gives more than the whole head",
+    "the formula is over it": "the formula gives more than full head, which is the most there can be",
     "outside the formula": "it lies outside the range the formula was published for",
   };
   // Where a rate is written that does not count, its own finding says why.
