@@ -1,7 +1,8 @@
 import { expect, test } from "vitest";
 import { buildOf } from "../../../test/fixtures/make";
 import { slabPour } from "../../../test/fixtures/pours";
-import { groundWords, withoutPlace } from "./said";
+import type { ElementSheet } from "../../core/pour";
+import { groundWords, shapeWords, withoutPlace } from "./said";
 
 test("a sentence leaves out the pour and the element that stand above it, and nothing else", () => {
   expect(withoutPlace("Pour “Porch”, the columns: its foot is not sealed.", "Columns")).toBe("Its foot is not sealed.");
@@ -19,4 +20,13 @@ test("what is known of hose, wires and truck stands in one line, and that nothin
   expect(said({ hoseReach: "100 ft", hoseNeeded: "70 ft", wiresAbove: "24 ft" })).toBe(
     "The hose reaches 100 ft, it has to reach 70 ft, wires hang at 24 ft.",
   );
+});
+
+test("an element that is called as what it is does not say so twice", () => {
+  const [element] = buildOf({ steps: [{ id: "a" }], pours: [slabPour({})] }).pours[0]!.elements;
+  const told = (name: string, number = 1) => shapeWords({ ...element!, name, number }, { volume_m3: 1.2 } as ElementSheet, "metric");
+  expect(told("Floor")).toMatch(/^Slab on the ground: \d.* thick, 1\.2 m³\.$/);
+  expect(told("Slab on the ground")).toMatch(/^\d.* thick, 1\.2 m³\.$/);
+  expect(told("slab on the ground", 2)).toMatch(/^Two alike: \d.* thick, 1\.2 m³ each\.$/);
+  expect(told("Floor", 2)).toMatch(/^Slab on the ground, two alike: /);
 });

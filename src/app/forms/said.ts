@@ -44,11 +44,14 @@ function sizes({ shape }: PourElement, display: Display): string {
   }
 }
 
-/** "Column, two alike: 12 in by 12 in, 72 in high, 0.2 yd³ each." */
+/** "Column, two alike: 12 in by 12 in, 72 in high, 0.2 yd³ each."; what its name says already is left out: "Two alike: 12 in by 12 in ..." */
 export function shapeWords(element: PourElement, sheet: ElementSheet, display: Display): string {
-  const alike = element.number > 1 ? `, ${spelled(element.number, "", "").trim()} alike` : "";
+  const kind = kinds[element.shape.kind];
+  const isNamedSo = [kind, `${kind}s`].some((name) => name.toLowerCase() === element.name.trim().toLowerCase());
+  const what = [...(isNamedSo ? [] : [kind]), ...(element.number > 1 ? [`${spelled(element.number, "", "").trim()} alike`] : [])];
   const each = element.number > 1 ? " each" : "";
-  return `${kinds[element.shape.kind]}${alike}: ${sizes(element, display)}, ${volumeWords(sheet.volume_m3, display)}${each}.`;
+  const size = `${sizes(element, display)}, ${volumeWords(sheet.volume_m3, display)}${each}`;
+  return sentence(what.length === 0 ? size : `${what.join(", ")}: ${size}`);
 }
 
 /** The concrete and how warm it comes, in one line. */
