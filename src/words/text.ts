@@ -25,6 +25,9 @@ const small = ["no", "one", "two", "three", "four", "five", "six", "seven", "eig
 /** "three"; figures from thirteen on. */
 export const spelledFigure = (count: number): string => small[count] ?? String(count);
 
+/** "three", "none" */
+export const howMany = (count: number): string => (count === 0 ? "none" : spelledFigure(count));
+
 /** "three steps"; figures from thirteen on. */
 export const spelled = (count: number, one: string, many = `${one}s`): string => `${spelledFigure(count)} ${count === 1 ? one : many}`;
 

@@ -183,7 +183,7 @@ const prepositions = new Set(
   ),
 );
 
-/** "70 % of pour-slab" is "70 % of the strength of “Pour the slab”"; "3 days of county" names the office; "28 warm days of" a pour say how warm; "24 h" stays. */
+/** "70 % of pour-slab" is "70 % of the strength of “Pour the slab”"; "3 days of county" and "8 h of weekends" name the calendar; "28 warm days of" a pour say how warm; "24 h" stays. */
 function amountWords(text: string, any: (id: string) => string, display: Display): string {
   const of = /^(.*?) of ([a-z][a-z0-9-]*(?:#\d+)?)$/.exec(text);
   if (of !== null) {
@@ -192,7 +192,7 @@ function amountWords(text: string, any: (id: string) => string, display: Display
     const warm = /^(\d+) warm (days?|hours?)$/.exec(amount);
     if (warm !== null) return `${warm[1]} ${warm[2]} at ${display === "us" ? "50 °F" : "10 °C"} or warmer`;
     if (days !== null) return `${days[1]} ${days[1] === "1" ? "day" : "days"} of ${any(id)}`;
-    return `${amount} of the strength of ${any(id)}`;
+    return `${amount} of ${/^[\d.]+ *(min|h|d|wk)\b/.test(amount) ? "" : "the strength of "}${any(id)}`;
   }
   return text
     .replace(/^1 d$/, "a day")

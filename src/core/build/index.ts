@@ -1,3 +1,4 @@
+export { amountOf, isCure } from "./amount-of";
 export { type BuildCode, bars, codes, type DetailKey } from "./codes";
 export { usualRate_m3_h } from "./link/pours";
 export { isLoad, isVault, isVouched } from "./link/removals";

@@ -1,4 +1,5 @@
 import type { Finding, Statement } from "../base";
+import { amountOf } from "../build";
 import type { NetworkPart } from "../schedule";
 import type { Bound } from "./bound";
 import { windowWaysOut } from "./window-ways";
@@ -60,7 +61,7 @@ export function statementOf(bound: Bound, part: NetworkPart): Statement {
       ...(reason.id === undefined ? {} : { id: reason.id }),
       ...(reason.piece === undefined ? {} : { piece: reason.piece }),
       detail: {
-        amount: access.amounts[at]!.text,
+        amount: amountOf(access.amounts[at]!),
         fromEnd: problem.links.fromEnd[part.link] === 0 ? "start" : "finish",
         toEnd: problem.links.toEnd[part.link] === 0 ? "start" : "finish",
         because: reason.rule,

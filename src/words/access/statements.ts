@@ -2,7 +2,7 @@ import type { RuleName } from "../../core/access";
 import type { Display, Statement } from "../../core/base";
 import type { Build } from "../../core/build";
 import type { WindowRule } from "../../core/plan";
-import { listed, readable, sentence, spelled, spelledFigure } from "../text";
+import { howMany, listed, readable, sentence, spelled, spelledFigure } from "../text";
 import { type Detail, figure, list, text, type Voice, voice, workWords } from "../voice";
 
 type Saying = (statement: Statement, voice: Voice, detail: Detail) => string;
@@ -154,12 +154,12 @@ const facts: Readonly<Record<RuleName | WindowRule, Saying>> = {
     return `${what}there is nobody but ${voice.people(list(detail, "people"))}, and only at the hours written down`;
   },
   "window.equipment": (_, voice, detail) =>
-    `there ${isOrAre(detail)} ${spelledFigure(figure(detail, "number"))} of ${voice.any(text(detail, "of"))}`,
+    `there ${isOrAre(detail)} ${howMany(figure(detail, "number"))} of ${voice.any(text(detail, "of"))}`,
   "window.room": ({ place }, voice, detail) =>
     `there is room for ${spelled(figure(detail, "number"), "person", "people")} at ${voice.place(place)}`,
   "window.alone": ({ place }, voice) => `whoever needs ${voice.place(place)} alone shares it with nobody`,
   "window.stock": (_, voice, detail) =>
-    `of ${voice.any(text(detail, "of"))} there ${isOrAre(detail)} never more than ${spelledFigure(figure(detail, "number"))}`,
+    `of ${voice.any(text(detail, "of"))} there ${figure(detail, "number") === 0 ? "are none" : `${isOrAre(detail)} never more than ${spelledFigure(figure(detail, "number"))}`}`,
 };
 
 const isOrAre = (detail: Detail): string => (figure(detail, "number") === 1 ? "is" : "are");

@@ -11,6 +11,7 @@ import {
   formatTemperature,
   formatVolume,
   formatVolumeRate,
+  formatWork,
 } from "../../core/base";
 import { counted, listed, quoted } from "../text";
 import { figure, list, text } from "../voice";
@@ -65,6 +66,8 @@ function bound(value: number, unit: string, display: "us" | "metric"): string {
   if (unit === "kg/m3") return formatDensity(value, display);
   if (unit === "kg/m") return formatMassPerLength(value, display);
   if (unit === "kN") return formatForce(value, display);
+  // Work is said in hours, never in days.
+  if (unit === "min of work") return formatWork(value);
   if (unit === "min") return formatElapsed(value);
   return unit === "" || unit === "year" ? formatFigure(value, 2) : `${formatFigure(value, 2)} ${unit}`;
 }
@@ -115,8 +118,8 @@ export const fileSayings = {
   "build.empty": ({ at }) => `${at}: the list is empty and needs at least one entry`,
   "build.more": ({ detail }) => `${counted(figure(detail, "count"), "more fault")} of the same file, not shown`,
   "build.quantity": ({ at, detail }) => `${at}: ${quoted(text(detail, "value"))} is not ${kinds[text(detail, "kind")] ?? "a quantity"}`,
-  "build.range": ({ at, detail, voice }) => {
-    const unit = text(detail, "unit");
+  "build.range": ({ at, detail, voice, where }) => {
+    const unit = text(detail, "unit") === "min" && where.key === "work" ? "min of work" : text(detail, "unit");
     const [least, most] = [figure(detail, "least"), figure(detail, "most")];
     const upTo =
       Math.abs(most) >= Number.MAX_SAFE_INTEGER

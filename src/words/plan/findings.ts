@@ -1,7 +1,7 @@
 import type { Finding } from "../../core/base";
 import type { CompareCode, PlanCode } from "../../core/plan";
 import type { Told } from "../build/sayings";
-import { readable, spelled, spelledFigure } from "../text";
+import { howMany, readable, spelled, spelledFigure } from "../text";
 import { figure, list, text, workWords } from "../voice";
 
 const lacks: Readonly<Record<string, string>> = {
@@ -51,9 +51,9 @@ export const planSayings: Readonly<Record<PlanCode, (told: Told) => string>> = {
   "plan.room-too-small": ({ detail, voice }) =>
     `${voice.step(text(detail, "step"))} asks for ${spelled(figure(detail, "people"), "person", "people")}, and there is room for ${spelledFigure(figure(detail, "room"))} at ${voice.place(text(detail, "place"))}; it is planned as if they took turns`,
   "plan.stock-short": ({ detail, voice }) =>
-    `${spelledFigure(figure(detail, "wanted"))} of ${voice.any(text(detail, "of"))} ${figure(detail, "wanted") === 1 ? "is" : "are"} wanted at once, and there are never more than ${spelledFigure(figure(detail, "have"))}; order more or take some down first`,
+    `${spelledFigure(figure(detail, "wanted"))} of ${voice.any(text(detail, "of"))} ${figure(detail, "wanted") === 1 ? "is" : "are"} wanted at once, and there are ${figure(detail, "have") === 0 ? "none; order some" : `never more than ${spelledFigure(figure(detail, "have"))}; order more or take some down first`}`,
   "plan.equipment-short": ({ detail, voice }) =>
-    `${voice.step(text(detail, "step"))} asks for ${spelledFigure(figure(detail, "wanted"))} of ${voice.any(text(detail, "of"))}, and there ${figure(detail, "have") === 1 ? "is" : "are"} ${spelledFigure(figure(detail, "have"))}`,
+    `${voice.step(text(detail, "step"))} asks for ${spelledFigure(figure(detail, "wanted"))} of ${voice.any(text(detail, "of"))}, and there ${figure(detail, "have") === 1 ? "is" : "are"} ${howMany(figure(detail, "have"))}`,
   "plan.delivery-late": ({ detail, voice }) =>
     `${voice.step(text(detail, "step"))} waits ${siteDays(figure(detail, "siteDays"))} for ${voice.any(text(detail, "delivery"))}, promised for ${voice.day(figure(detail, "arrivesAt"))}; all else would let it begin on ${voice.day(figure(detail, "readyAt"))}`,
   "plan.order-by-past": ({ detail, voice }) =>
@@ -116,6 +116,10 @@ export function gathered(findings: readonly Finding[]): Finding[] {
   const asked = new Set([...people.values()].flatMap(({ detail }) => list(detail, "steps").map(written)));
   const short = new Set(findings.flatMap(({ code, detail }) => (/^plan\.(stock|equipment)-short$/.test(code) ? [text(detail, "of")] : [])));
   return findings.flatMap((finding) => {
+    // That there is not enough of it has been said, and no longer look finds more.
+    const { code, detail } = finding;
+    if (code === "plan.not-found" && (short.has(text(detail, "of")) || (asked.size > 0 && text(detail, "lacks") === "people"))) return [];
+    if (code === "plan.calendar-never" && asked.has(written(text(detail, "step")))) return [];
     if (finding.code === "build.nobody-can" && asked.has(finding.where.id ?? "")) return [];
     if (finding.code === "build.too-few" && short.has(text(finding.detail, "of"))) return [];
     if (finding.code !== "plan.too-few-people") return [finding];

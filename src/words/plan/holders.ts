@@ -1,5 +1,5 @@
 import type { Display, ElapsedMinute } from "../../core/base";
-import type { Build } from "../../core/build";
+import { amountOf, type Build } from "../../core/build";
 import { clocksOf } from "../../core/clock";
 import type { ChainLink, Holder, Plan, StepDates } from "../../core/plan";
 import { listed, sentence, spelled, spelledFigure } from "../text";
@@ -19,7 +19,7 @@ function waitClause(plan: Plan, row: number, job: string, voice: Voice): string 
   const { arcs, amounts, statements } = plan.access;
   const amount = amounts[arcs.least[row] ?? -1];
   if (amount === undefined || amount.amount === 0) return `it waits for ${job} to be done`;
-  const written = voice.amount(amount.text);
+  const written = voice.amount(amountOf(amount));
   const strong = / of the strength of .*$/;
   if (amount.on.kind === "strength")
     return `it waits until ${job} is expected to have ${written.replace(strong, written.includes("%") ? " of its strength" : "")}; nothing has shown it yet`;
