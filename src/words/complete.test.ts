@@ -149,8 +149,18 @@ describe("every way out and assumption", () => {
       { step, key: "deadline", to: "2027-06-26" },
       { delivery, to: "2027-06-26" },
       { booking, to: "2027-06-26T10:00" },
+      { step, steps: [step, cellar.steps[1]!.id], key: "deadline", to: "2027-06-26" },
     ],
     "drop-wait": [{ wait, side: "most" }, { wait: "no-such", step, other }, { choice }],
+    "one-more": [
+      { offer: "helper-day", of: "one-more-helper", who: [], number: 1, dates: ["2027-06-26", "2027-06-27"] },
+      { offer: "helper-day", of: "", who: [cellar.people[1]!.id], number: 1, dates: ["2027-06-26"] },
+      { offer: "day-off", of: "", who: cellar.people.slice(0, 2).map(({ id }) => id), number: 1, dates: ["2027-06-25"] },
+      { offer: "visit-day", of: cellar.calendars[2]!.id, who: [], number: 1, dates: ["2027-06-26"] },
+      { offer: "other-date", of: booking, who: [], number: 1, dates: [] },
+      { offer: "stock", of: cellar.stock[0]!.id, who: [], number: 4, dates: [] },
+      { offer: "equipment", of: cellar.equipment[0]!.id, who: [], number: 1, dates: [] },
+    ],
   };
   test.each(Object.keys(ways) as WayOutKind[])("%s says what to do", (kind) => {
     for (const detail of details[kind]) {

@@ -53,7 +53,7 @@ const answers: { readonly [Q in Question]: (read: Read, more: Questions[Q]) => A
   why: ({ build, plan }, { before, after }: Questions["why"]) => ({ why: why(build, plan().access, at(build, before), at(build, after)) }),
   aim: ({ build }, asked: Questions["aim"]) => ({ aimed: aim(build, asked) }),
   oneMore: ({ build, edited }, asked: Questions["oneMore"]) => ({ table: oneMore(build, edited, asked, () => performance.now()) }),
-  search: ({ build }, asked: Questions["search"]) => search(build, asked, () => performance.now()),
+  search: ({ build, edited }, asked: Questions["search"]) => search(build, edited, asked, () => performance.now()),
   // The packages that lay it out are as large as all the rest: a plan does not wait for them.
   layout: async ({ build, plan }, { text }: Questions["layout"]) => {
     const { orderDrawing } = await import("./layout");

@@ -17,8 +17,8 @@ export interface PlanAsked {
 
 /** The plan by site day, what has to be ordered and booked, the finish and the chain that sets it. 1 when there is none. */
 export async function planCommand(file: string, asked: PlanAsked, ports: Ports): Promise<Outcome> {
-  const { build } = await openBuild(file, ports);
-  const found = asked.search === undefined ? null : searched(build, asked.search);
+  const { build, read } = await openBuild(file, ports);
+  const found = asked.search === undefined ? null : searched(build, read.document, asked.search);
   const made = found?.made ?? plan(build);
   const code = made.status === "planned" ? 0 : 1;
   if (asked.json) {

@@ -53,7 +53,8 @@ export type WayOutKind =
   | "second-inspection"
   | "untick"
   | "move-date"
-  | "drop-wait";
+  | "drop-wait"
+  | "one-more";
 
 /** A change that was checked. `edits` applied to the document in turn make the finding go away. */
 export interface WayOut {

@@ -5,6 +5,7 @@ import { earliest, netOf } from "../schedule";
 import { bind } from "./bind";
 import type { Bound } from "./bound";
 import { type Fix, firstClash, fixesOf } from "./fixes";
+import { dateEdits, withDates } from "./moved-dates";
 
 const one_min = 1 as ElapsedMinute;
 
@@ -39,12 +40,11 @@ function moved(bound: Bound, s: number, { booking }: Fix, to: LocalMoment): WayO
   const { build, access, clocks } = bound;
   const tried: Build =
     booking < 0
-      ? { ...build, steps: build.steps.map((step, i) => (i === s ? { ...step, fixed: to } : step)) }
+      ? withDates(build, [s], "fixed", to)
       : { ...build, bookings: build.bookings.map((b, i) => (i === booking ? { ...b, date: to } : b)) };
   if (firstClash(fixesOf(tried).get(s)!) !== null || !timed(tried, access, clocks)) return null;
   const { id } = build.steps[s]!;
-  if (booking < 0)
-    return { kind: "move-date", detail: { step: id, key: "fixed", to }, edits: [{ path: ["steps", `id=${id}`, "fixed"], value: to }] };
+  if (booking < 0) return { kind: "move-date", detail: { step: id, key: "fixed", to }, edits: dateEdits(build, [s], "fixed", to) };
   const name = build.bookings[booking]!.id;
   return { kind: "move-date", detail: { booking: name, to }, edits: [{ path: ["bookings", `id=${name}`, "date"], value: to }] };
 }

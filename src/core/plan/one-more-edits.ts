@@ -8,11 +8,25 @@ export function dayOff(person: Person, date: string): DocumentEdit {
   return { path: ["people", `id=${person.id}`, "daysOff", "spent"], value: [...person.daysOffSpent, date].sort() };
 }
 
-/**
- * A calendar open on one more of these dates, on which it is not: with the hours of that weekday, else those of its last date of its own, else those of its
- * first open weekday.
- */
+/** A calendar open on one more of these dates, on which it is not. */
 export function extraDays(build: Build, calendar: string, dates: readonly string[]): Choice[] {
+  return extraHours(build, calendar, dates).map(({ date, hours }) => ({ date, edits: [extraDay(calendar, date, hours)] }));
+}
+
+export const extraDay = (calendar: string, date: string, hours: readonly DayWindow[]): DocumentEdit => ({
+  path: ["calendars", `id=${calendar}`, "extra", date],
+  value: hours.map(windowText),
+});
+
+/**
+ * Those of these dates on which a calendar is not open, with the hours it would be: those of that weekday, else those of its last date of its own, else those
+ * of its first open weekday.
+ */
+export function extraHours(
+  build: Build,
+  calendar: string,
+  dates: readonly string[],
+): { readonly date: string; readonly hours: readonly DayWindow[] }[] {
   const clocks = clocksOf(build);
   const { time } = clocks;
   const spec = build.calendars[build.at.calendar.get(calendar)!]!;
@@ -21,8 +35,7 @@ export function extraDays(build: Build, calendar: string, dates: readonly string
   return dates.flatMap((date) => {
     const day = time.dayOfDate(date)!;
     if (spec.off.includes(date) || clock.reading(time.startOf(day + 1)) > clock.reading(time.startOf(day))) return [];
-    const windows = [spec.week[time.weekdayOf(day)]!, own ?? [], ...spec.week].find(isOpen) ?? usualOn(build, date);
-    return [{ date, edits: [{ path: ["calendars", `id=${calendar}`, "extra", date], value: windows.map(windowText) }] }];
+    return [{ date, hours: [spec.week[time.weekdayOf(day)]!, own ?? [], ...spec.week].find(isOpen) ?? usualOn(build, date) }];
   });
 }
 

@@ -1,16 +1,26 @@
-import { type ElapsedMinute, never, type WayOut } from "../base";
+import { type ElapsedMinute, never, type WayOut, writtenId } from "../base";
+import { isCure } from "../build";
+import { clocksOf } from "../clock";
 import { earliest, type NetworkPart, netOf, type Problem } from "../schedule";
 import type { Bound, DateOf } from "./bound";
+import { type DateKey, datedSteps, dateEdits, movedTogether } from "./moved-dates";
+import { datesOnSite } from "./one-more-dates";
+import { extraDay, extraHours } from "./one-more-edits";
 
 /**
  * Ways out of dates that cannot hold: each single change is made to the whole network and kept only when the network then has times. A date is moved to
- * the first day on which it works; a wait that somebody wrote is dropped.
+ * the first day on which it works; a wait that somebody wrote is dropped; whoever goes by a calendar of their own comes on one day more.
  */
 export function windowWaysOut(bound: Bound, witness: readonly NetworkPart[]): WayOut[] {
   const out: WayOut[] = [];
   const tried = new Set<string>();
   for (const part of witness) {
-    const way = part.kind === "link" ? dropped(bound, part) : part.kind === "job" ? null : moved(bound, part.kind, part.job);
+    const way =
+      part.kind === "link"
+        ? dropped(bound, part)
+        : part.kind === "job"
+          ? visited(bound, witness, part.job)
+          : moved(bound, part.kind, part.job);
     if (way === null) continue;
     const key = JSON.stringify(way.edits);
     if (tried.has(key)) continue;
@@ -25,60 +35,92 @@ function dropped(bound: Bound, part: Extract<NetworkPart, { readonly kind: "link
   if (row < 0) return null;
   const { id } = bound.access.statements[bound.access.arcs.reason[row]!]!;
   const wait = bound.build.waits.find((w) => w.id === id && !w.plain);
-  if (wait === undefined) return null;
+  if (wait === undefined || (part.side === "least" && isCure(wait.least))) return null;
   const { links } = bound.problem;
   const least = links.least.slice();
   const most = links.most.slice();
+  // What is written once for all copies of a group is dropped for all of them.
+  const { reason } = bound.access.arcs;
+  const alike = (r: number): boolean => r >= 0 && writtenId(bound.access.statements[reason[r]!]!.id ?? "") === writtenId(wait.id);
   for (let l = 0; l < links.count; l++) {
-    if (bound.row[l] !== row) continue;
+    if (!alike(bound.row[l]!)) continue;
     if (part.side === "least") least[l] = -1;
     else most[l] = -1;
   }
   if (!holds({ ...bound.problem, links: { ...links, least, most } })) return null;
-  const path = ["waits", `id=${wait.id}`];
+  const path = ["waits", `id=${writtenId(wait.id)}`];
   const both = wait.least !== null && wait.most !== null;
   return { kind: "drop-wait", detail: { wait: wait.id, side: part.side }, edits: [{ path: both ? [...path, part.side] : path }] };
 }
 
-const keyOf: Partial<Record<DateOf, string>> = { "not-before": "notBefore", deadline: "deadline", fixed: "fixed" };
+const keyOf: Partial<Record<DateOf, DateKey>> = { "not-before": "notBefore", deadline: "deadline", fixed: "fixed" };
 
 function moved(bound: Bound, kind: "release" | "due" | "fixed", job: number): WayOut | null {
-  const { problem, build, clocks } = bound;
-  const steps = build.steps.length;
+  const { build } = bound;
   const of = (kind === "release" ? bound.releaseOf : kind === "due" ? bound.dueOf : bound.fixedOf)[job]!;
-  const free: Problem = { ...problem, release: problem.release.slice(), due: problem.due.slice(), fixed: problem.fixed.slice() };
-  free.fixed[job] = -1;
-  if (of === "fixed" || of === "booking" || kind === "due") free.due[job] = never;
-  if (kind !== "due") free.release[job] = 0;
-  const times = earliest(free, netOf(free));
-  if (times.broken >= 0) return null;
-  const at = (kind === "due" && of === "deadline" ? times.finish : times.start)[job]! as ElapsedMinute;
-  const day = clocks.time.dateOf(clocks.time.dayOf(kind === "due" && of === "deadline" ? at - 1 : at));
-  // An hour is kept where the builder wrote one and it is what the network asks for; else the date says enough.
-  const to = kind === "fixed" ? clocks.time.momentOf(at) : day;
-  if (job >= steps) {
-    if (of !== "promised") return null;
-    return {
-      kind: "move-date",
-      detail: { delivery: build.deliveries[job - steps]!.id, to },
-      edits: [{ path: ["deliveries", `id=${build.deliveries[job - steps]!.id}`, "promised"], value: to }],
-    };
+  if (job >= build.steps.length) {
+    const to = of === "promised" ? suits(bound, kind, [job], of) : null;
+    if (to === null) return null;
+    const { id } = build.deliveries[job - build.steps.length]!;
+    return { kind: "move-date", detail: { delivery: id, to }, edits: [{ path: ["deliveries", `id=${id}`, "promised"], value: to }] };
   }
   if (of === "booking") {
-    const booking = build.bookings.find((b) => b.step === build.steps[job]!.id && b.date !== null)!;
-    return {
-      kind: "move-date",
-      detail: { booking: booking.id, to },
-      edits: [{ path: ["bookings", `id=${booking.id}`, "date"], value: to }],
-    };
+    const to = suits(bound, kind, [job], of);
+    if (to === null) return null;
+    const { id } = build.bookings.find((b) => b.step === build.steps[job]!.id && b.date !== null)!;
+    return { kind: "move-date", detail: { booking: id, to }, edits: [{ path: ["bookings", `id=${id}`, "date"], value: to }] };
   }
   const key = keyOf[of];
   if (key === undefined) return null;
-  return {
-    kind: "move-date",
-    detail: { step: build.steps[job]!.id, key, to },
-    edits: [{ path: ["steps", `id=${build.steps[job]!.id}`, key], value: to }],
-  };
+  const [own = [], ...more] = movedTogether(build, job, key);
+  // Copies that are fixed stay on different days; a latest date can be one for all.
+  for (const steps of key === "deadline" ? [own, ...more] : [own]) {
+    const to = suits(bound, kind, steps, of);
+    if (to !== null)
+      return { kind: "move-date", detail: { ...datedSteps(build, steps, job), key, to }, edits: dateEdits(build, steps, key, to) };
+  }
+  return null;
+}
+
+/** The first day on which the network has times for these jobs, without that date of theirs; null: it has none. */
+function suits(bound: Bound, kind: "release" | "due" | "fixed", jobs: readonly number[], of: DateOf): string | null {
+  const { problem, clocks } = bound;
+  const free: Problem = { ...problem, release: problem.release.slice(), due: problem.due.slice(), fixed: problem.fixed.slice() };
+  for (const job of jobs) {
+    free.fixed[job] = -1;
+    if (of === "fixed" || of === "booking" || kind === "due") free.due[job] = never;
+    if (kind !== "due") free.release[job] = 0;
+  }
+  const times = earliest(free, netOf(free));
+  if (times.broken >= 0) return null;
+  const late = kind === "due" && of === "deadline";
+  const at = (
+    late ? Math.max(...jobs.map((job) => times.finish[job]!)) : Math.min(...jobs.map((job) => times.start[job]!))
+  ) as ElapsedMinute;
+  // An hour is kept where the builder wrote one and it is what the network asks for; else the date says enough.
+  return kind === "fixed" ? clocks.time.momentOf(at) : clocks.time.dateOf(clocks.time.dayOf(late ? at - 1 : at));
+}
+
+/** Most days that are tried, and how long after the dates of the witness where it has no latest one. */
+const mostDays = 14;
+const beyond_min = 28 * 1440;
+
+/** One day more of those who do a step by a calendar that is not the usual one and ask nobody else for it: the first on which the network has times. */
+function visited({ build, problem, clocks }: Bound, witness: readonly NetworkPart[], job: number): WayOut | null {
+  const calendar = build.steps[job]?.calendar ?? build.usual;
+  const at = problem.clock[job]!;
+  if (calendar === build.usual || problem.clocks[at] !== clocks.work(calendar)) return null;
+  const dates = witness.flatMap((part) => (part.kind === "due" || part.kind === "fixed" ? [problem[part.kind][part.job]!] : []));
+  const release = Math.max(0, ...witness.flatMap((part) => (part.kind === "release" ? [problem.release[part.job]!] : [])));
+  const until = (dates.length > 0 ? Math.max(...dates) : release + beyond_min) as ElapsedMinute;
+  for (const { date, hours } of extraHours(build, calendar, datesOnSite(build, until, "")).slice(0, mostDays)) {
+    const calendars = build.calendars.map((one) => (one.id === calendar ? { ...one, extra: new Map([...one.extra, [date, hours]]) } : one));
+    const open = clocksOf({ ...build, calendars }).work(calendar);
+    if (!holds({ ...problem, clocks: problem.clocks.with(at, open) })) continue;
+    const detail = { offer: "visit-day", of: calendar, who: [], number: 1, dates: [date] };
+    return { kind: "one-more", detail, edits: [extraDay(calendar, date, hours)] };
+  }
+  return null;
 }
 
 function holds(p: Problem): boolean {

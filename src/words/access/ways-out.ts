@@ -1,5 +1,6 @@
 import type { Display, WayOut, WayOutKind } from "../../core/base";
 import type { Build } from "../../core/build";
+import { ofThing } from "../plan/of-thing";
 import { listed, sentence, spelled } from "../text";
 import { type Detail, figure, list, text, type Voice, voice } from "../voice";
 
@@ -55,7 +56,8 @@ export const ways: Readonly<Record<WayOutKind, (detail: Detail, voice: Voice) =>
   untick: (detail, voice) => `Take the tick off ${step(detail, voice)}, if it is not done after all`,
   "move-date": (detail, voice) => {
     const id = text(detail, "step") || text(detail, "delivery") || text(detail, "booking");
-    const what = text(detail, "step") === "" ? voice.any(id) : voice.step(id);
+    const many = list(detail, "steps");
+    const what = many.length > 0 ? voice.steps(many) : text(detail, "step") === "" ? voice.any(id) : voice.step(id);
     const to = text(detail, "to") || text(detail, "date");
     const key = { notBefore: "the earliest date", deadline: "the latest date", fixed: "the fixed date" }[text(detail, "key")];
     const thing = key === undefined ? what : `${key} of ${what}`;
@@ -75,6 +77,23 @@ export const ways: Readonly<Record<WayOutKind, (detail: Detail, voice: Voice) =>
     }
     const to = other(detail, voice);
     return to === "" ? `Drop the link at ${step(detail, voice)}` : `Drop the link between ${step(detail, voice)} and ${to}`;
+  },
+  "one-more": (detail, voice) => {
+    const who = list(detail, "who");
+    const of = text(detail, "of");
+    const on = listed(list(detail, "dates").map((date) => voice.written(date)));
+    switch (text(detail, "offer")) {
+      case "helper-day":
+        return who.length === 0 ? `Have one more helper on ${on}` : `Have ${voice.people(who)} come on ${on} too`;
+      case "day-off":
+        return `Spend ${list(detail, "dates").length > 1 ? "days off" : "a day off"} on ${on} (${voice.people(who)})`;
+      case "visit-day":
+        return `Have ${voice.thing("calendars", of)} on ${on} too`;
+      case "other-date":
+        return `Ask for another date for ${voice.thing("bookings", of)}`;
+      default:
+        return `Have ${ofThing(of, figure(detail, "number"), voice)}`;
+    }
   },
 };
 
@@ -108,6 +127,7 @@ const besides: Readonly<Record<WayOutKind, string>> = {
   untick: "a tick taken off",
   "move-date": "a date moved",
   "drop-wait": "a link dropped",
+  "one-more": "one more of something",
 };
 
 /** One checked way out, as what to do. */

@@ -4,6 +4,7 @@ import { type SiteTime, siteTime } from "../../core/clock";
 import type { Bought, OneMoreRow, OneMoreTable } from "../../core/plan";
 import { counted, sentence, spelled, spelledFigure, upper } from "../text";
 import { type Voice, voice, workWords } from "../voice";
+import { ofThing } from "./of-thing";
 
 export interface OneMoreWords {
   /** The finish as it stands; why there is no table where there is none. */
@@ -95,9 +96,7 @@ function whatOf({ kind, id, who, number }: OneMoreRow, say: Voice): string {
     case "other-date":
       return `another date for ${say.thing("bookings", id)}`;
     case "stock":
-    case "equipment": {
-      const name = say.thing(kind, id).replace(/^the /, "");
-      return number === 1 ? `one more ${name}` : `${spelledFigure(number)} more of the ${name}`.replace("the “", "“");
-    }
+    case "equipment":
+      return ofThing(id, number, say);
   }
 }

@@ -1,3 +1,4 @@
+import type { Apply } from "../../access";
 import type { Finding } from "../../base";
 import type { Build } from "../../build";
 import type { Clocks } from "../../clock";
@@ -23,7 +24,7 @@ export function goOn(search: Proof): number {
  * A plan for a build for which the quick passes found none, or why there is none: all orders at once first, then the order that was chosen. Yields the units
  * of work done.
  */
-export function* anyPlan(build: Build, clocks: Clocks, first: Ordered): Generator<number, Found | Finding | null> {
+export function* anyPlan(build: Build, clocks: Clocks, first: Ordered, edited: Apply | null): Generator<number, Found | Finding | null> {
   const bound = bind(build, first.access, clocks, furthest);
   const over = anyOrder(bound);
   for (const p of [over, bound.problem]) {
@@ -44,7 +45,7 @@ export function* anyPlan(build: Build, clocks: Clocks, first: Ordered): Generato
         refusal.step(1);
         yield refusal.work - before;
       }
-      return ruledOut(bound, refusal.result());
+      return yield* ruledOut(bound, refusal.result(), edited);
     }
   }
   return null;

@@ -1,3 +1,4 @@
+import type { Apply } from "../../access";
 import type { ElapsedMinute, Finding } from "../../base";
 import type { Build, Served } from "../../build";
 import type { Clocks } from "../../clock";
@@ -48,7 +49,11 @@ export class PlanSearch {
   };
   private made: { readonly found: Found | null; readonly plan: Plan } | null = null;
 
-  constructor(private readonly written: Build) {
+  /** @param edited makes edits in the document the build was read from: without it fewer ways out of a refusal can be tried */
+  constructor(
+    private readonly written: Build,
+    private readonly edited: Apply | null = null,
+  ) {
     this.build = asDone(written);
     this.clocks = buildClocks(this.build);
     this.first = orderWithDates(this.build, this.clocks);
@@ -116,7 +121,7 @@ export class PlanSearch {
   /** A plan where the quick passes found none; or why there is none. */
   private *any(): Generator<void, void> {
     if (this.first.result?.status !== "not-found") return;
-    const looking = anyPlan(this.build, this.clocks, this.first);
+    const looking = anyPlan(this.build, this.clocks, this.first, this.edited);
     let next = looking.next();
     for (; next.done !== true && this.tried < rungs[rungs.length - 1]!; next = looking.next()) {
       this.tried += next.value;
