@@ -62,13 +62,26 @@ function change(element: SVGElement, before: Mark | null, mark: Mark): void {
     if (before) element.classList.remove(`mark-${before.role}`);
     element.classList.add(`mark-${mark.role}`);
   }
-  const [old, now] = [before === null ? {} : attributes(before), attributes(mark)];
-  for (const name in now) if (old[name] !== now[name]) element.setAttribute(name, String(now[name]));
-  if (mark.shape === "text" && (before?.shape !== "text" || before.text !== mark.text)) element.textContent = mark.text;
+  if (mark.shape === "rect") {
+    const old = before?.shape === "rect" ? before : null;
+    put(element, "x", old?.x0, mark.x0);
+    put(element, "y", old?.y0, mark.y0);
+    put(element, "width", old ? old.x1 - old.x0 : undefined, mark.x1 - mark.x0);
+    put(element, "height", old ? old.y1 - old.y0 : undefined, mark.y1 - mark.y0);
+  } else if (mark.shape === "path") {
+    if (before?.shape !== "path" || before.d !== mark.d) element.setAttribute("d", mark.d);
+  } else {
+    const old = before?.shape === "text" ? before : null;
+    put(element, "x", old?.x, mark.x);
+    put(element, "y", old?.y, mark.y);
+    put(element, "font-size", old?.size, mark.size);
+    put(element, "font-weight", old?.weight, mark.weight);
+    if (old?.text !== mark.text) element.textContent = mark.text;
+  }
 }
 
-function attributes(mark: Mark): Readonly<Record<string, string | number>> {
-  if (mark.shape === "rect") return { x: mark.x0, y: mark.y0, width: mark.x1 - mark.x0, height: mark.y1 - mark.y0 };
-  if (mark.shape === "path") return { d: mark.d };
-  return { x: mark.x, y: mark.y, "font-size": mark.size, "font-weight": mark.weight };
+/** To a hundredth of a px: a number with all its decimals takes as long to write down and to read as all else that is done for its element. */
+function put(element: SVGElement, name: string, before: number | undefined, now: number): void {
+  const value = Math.round(now * 100) / 100;
+  if (before === undefined || Math.round(before * 100) / 100 !== value) element.setAttribute(name, String(value));
 }

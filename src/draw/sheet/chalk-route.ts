@@ -30,54 +30,72 @@ export function chalkRoute(bands: readonly Band[], from: End, to: End): Point[][
     const [x, band] = [xs[index]!, bands[row]!];
     const [above, below] = [yOf(row - 1), yOf(row)];
     const [start, end] = down ? [above, below] : [below, above];
-    line.push([x, start]);
+    goOn(line, x, start);
     if (meets(band, x, "words") && !along(row, x, from, to)) {
       const gap = [band.y0 + 1, band.y1 - 1] as const;
-      line.push([x, down ? gap[0] : gap[1]]);
+      goOn(line, x, down ? gap[0] : gap[1]);
       line = [[x, down ? gap[1] : gap[0]]];
       lines.push(line);
     }
-    line.push([x, end]);
+    goOn(line, x, end);
   });
-  line.push([to.x, yOf(to.band)]);
+  goOn(line, to.x, yOf(to.band));
   return lines.map(tidy).filter(({ length }) => length > 1);
 }
 
-/** Where the line may go down or up in a band, what the way there costs, and by which gate of the band before. */
-interface Gate {
-  readonly x: number;
-  readonly way: number;
-  cost: number;
-  back: Gate | null;
+/** A point further on; straight on, the last one is moved there. */
+function goOn(line: Point[], x: number, y: number): void {
+  const [a, b] = [line[line.length - 2], line[line.length - 1]!];
+  if (b[0] === x && b[1] === y) return;
+  if (a && a[0] === x && b[0] === x) line[line.length - 1] = [x, y];
+  else line.push([x, y]);
+}
+
+/**
+ * Where the line may go down or up in the bands, one band's gates after another's, each band's in the order of x: what the way to each costs, and by which
+ * gate of the band before. In lists of plain numbers: a sheet tries some ten thousand of them.
+ */
+interface Gates {
+  readonly x: number[];
+  /** A length of way, so measured that what lies outside the two ends is longer. */
+  readonly way: number[];
+  readonly cost: number[];
+  readonly back: number[];
 }
 
 /** One x for each band that is crossed: the cheapest way through their gates, found band by band. */
 function best(rows: readonly number[], bands: readonly Band[], from: End, to: End): number[] {
   const [low, high] = [Math.min(from.x, to.x), Math.max(from.x, to.x)];
   const [left, right] = [low - beyond, high + beyond];
-  // A length of way, so measured that what lies outside the two ends is longer.
-  const way = (x: number) => x - astray * Math.max(0, low - x) + astray * Math.max(0, x - high);
-  const gateAt = (x: number, cost = 0): Gate => ({ x, way: way(x), cost, back: null });
-  const inWay = (row: number) =>
-    row === from.band || row === to.band || bands[row]!.taken.some((one) => one.to > left - margin && one.from < right + margin);
-  const busy = rows.filter(inWay);
+  const busy = rows.filter((row) => row === from.band || row === to.band || isInWay(bands[row]!, left, right));
   const besides = busy.map((row) => edges(bands[row]!, left, right));
-  const shared = nearest(besides.flat(), from, to);
-  let gates: readonly Gate[] = [gateAt(from.x)];
+  const shared = nearest(besides, from, to);
+  const gates: Gates = { x: [], way: [], cost: [], back: [] };
+  const add = (x: number, cost: number) => {
+    gates.x.push(x);
+    gates.way.push(x - astray * Math.max(0, low - x) + astray * Math.max(0, x - high));
+    gates.cost.push(cost);
+    gates.back.push(-1);
+  };
+  add(from.x, 0);
+  /** The gates of the band before: from the first, up to before the second. */
+  let before: readonly [number, number] = [0, 1];
   busy.forEach((row, index) => {
-    const xs = [...new Set([from.x, to.x, from.side, to.side, ...besides[index]!, ...shared])].sort((a, b) => a - b);
-    const next = xs.map((x) => gateAt(x, Number.POSITIVE_INFINITY));
-    turnInto(gates, next);
-    for (const gate of next) gate.cost += costAt(bands[row]!, row, gate.x, from, to);
-    gates = next;
+    const xs = [from.x, to.x, from.side, to.side, ...besides[index]!, ...shared].sort((a, b) => a - b);
+    for (const [at, x] of xs.entries()) if (x !== xs[at - 1]) add(x, Number.POSITIVE_INFINITY);
+    const here = [before[1], gates.x.length] as const;
+    turnInto(gates, before, here);
+    for (let gate = here[0]; gate < here[1]; gate += 1) gates.cost[gate]! += costAt(bands[row]!, row, gates.x[gate]!, from, to);
+    before = here;
   });
-  const end = gateAt(to.x, Number.POSITIVE_INFINITY);
-  turnInto(gates, [end]);
+  const end = gates.x.length;
+  add(to.x, Number.POSITIVE_INFINITY);
+  turnInto(gates, before, [end, end + 1]);
   const found = new Map<number, number>();
-  let gate = end.back;
-  for (const row of busy.toReversed()) {
-    found.set(row, gate!.x);
-    gate = gate!.back;
+  let gate = gates.back[end]!;
+  for (let at = busy.length - 1; at >= 0; at -= 1) {
+    found.set(busy[at]!, gates.x[gate]!);
+    gate = gates.back[gate]!;
   }
   // Through bands with nothing in the way the line goes on as it comes.
   let x = found.get(busy[0] ?? -1) ?? from.x;
@@ -87,39 +105,63 @@ function best(rows: readonly number[], bands: readonly Band[], from: End, to: En
   });
 }
 
-/** Gives each gate the cheapest way from those before it: straight on, or with a turn and the way to it. Both in the order of x. */
-function turnInto(before: readonly Gate[], next: readonly Gate[]): void {
-  const take = (gate: Gate, by: Gate | null, cost: number) => {
-    if (by === null || cost >= gate.cost) return;
-    gate.cost = cost;
-    gate.back = by;
+/** Gives each gate the cheapest way from those before it: straight on, or with a turn and the way to it. */
+function turnInto({ x, way, cost, back }: Gates, [first, last]: readonly [number, number], [from, to]: readonly [number, number]): void {
+  const take = (gate: number, by: number, price: number) => {
+    if (price >= cost[gate]!) return;
+    cost[gate] = price;
+    back[gate] = by;
   };
-  const sweep = (sign: 1 | -1) => {
-    const ordered = <T>(list: readonly T[]): readonly T[] => (sign === 1 ? list : list.toReversed());
-    const known = ordered(before);
-    let at = 0;
-    let near: Gate | null = null;
-    for (const gate of ordered(next)) {
-      for (; at < known.length && sign * (known[at]!.x - gate.x) <= 0; at += 1) {
-        const one = known[at]!;
-        if (one.x === gate.x) take(gate, one, one.cost);
-        if (near === null || one.cost - sign * one.way < near.cost - sign * near.way) near = one;
+  for (const sign of [1, -1] as const) {
+    const [start, end] = sign === 1 ? [first, last] : [last - 1, first - 1];
+    let at = start;
+    let near = -1;
+    for (let turned = 0; turned < to - from; turned += 1) {
+      const gate = sign === 1 ? from + turned : to - 1 - turned;
+      for (; at !== end && sign * (x[at]! - x[gate]!) <= 0; at += sign) {
+        if (x[at] === x[gate]) take(gate, at, cost[at]!);
+        if (near === -1 || cost[at]! - sign * way[at]! < cost[near]! - sign * way[near]!) near = at;
       }
-      if (near !== null) take(gate, near, near.cost + turn + Math.abs(gate.way - near.way));
+      if (near !== -1) take(gate, near, cost[near]! + turn + Math.abs(way[gate]! - way[near]!));
     }
-  };
-  sweep(1);
-  sweep(-1);
+  }
+}
+
+/** Whether something stands in a band between two x; what stands in it is sorted by where it begins. */
+function isInWay({ taken }: Band, left: number, right: number): boolean {
+  for (const one of taken) {
+    if (one.from >= right + margin) return false;
+    if (one.to > left - margin) return true;
+  }
+  return false;
 }
 
 /** Just beside what stands in a band, as far as the line may go. */
-const edges = ({ taken }: Band, low: number, high: number): number[] =>
-  taken.flatMap((one) => [one.from - margin, one.to + margin]).filter((x) => x > Math.max(0, low) && x < high);
+function edges({ taken }: Band, low: number, high: number): number[] {
+  const out: number[] = [];
+  const least = Math.max(0, low);
+  for (const { from, to } of taken) {
+    if (from - margin > least && from - margin < high) out.push(from - margin);
+    if (to + margin > least && to + margin < high) out.push(to + margin);
+  }
+  return out;
+}
 
 /** A line that goes straight through several bands needs the same gate in each: every band has those of all that are nearest to the ends. */
-function nearest(xs: readonly number[], from: End, to: End): number[] {
+function nearest(lists: readonly (readonly number[])[], from: End, to: End): number[] {
   const far = (x: number) => Math.min(Math.abs(x - from.x), Math.abs(x - to.x));
-  return [...new Set(xs)].sort((a, b) => far(a) - far(b) || a - b).slice(0, mostShared);
+  const kept: number[] = [];
+  for (const list of lists)
+    for (const x of list) {
+      const last = kept[mostShared - 1];
+      if (last !== undefined && far(x) >= far(last) && (far(x) > far(last) || x >= last)) continue;
+      let at = kept.length;
+      while (at > 0 && (far(x) < far(kept[at - 1]!) || (far(x) === far(kept[at - 1]!) && x < kept[at - 1]!))) at -= 1;
+      if (kept[at - 1] === x) continue;
+      kept.splice(at, 0, x);
+      if (kept.length > mostShared) kept.pop();
+    }
+  return kept;
 }
 
 const mostShared = 20;
@@ -134,5 +176,10 @@ function costAt(band: Band, row: number, x: number, from: End, to: End): number 
   return (meets(band, x, "wait") ? passing.wait : 0) + (meets(band, x, "words") ? passing.words : 0);
 }
 
-const meets = ({ taken }: Band, x: number, what: Band["taken"][number]["what"]): boolean =>
-  taken.some((one) => one.what === what && x > one.from - margin && x < one.to + margin);
+function meets({ taken }: Band, x: number, what: Band["taken"][number]["what"]): boolean {
+  for (const one of taken) {
+    if (one.from - margin >= x) return false;
+    if (one.what === what && x < one.to + margin) return true;
+  }
+  return false;
+}

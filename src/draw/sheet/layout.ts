@@ -4,6 +4,7 @@ import type { LaneSpec } from "./lanes";
 import { type Packed, packLane, wordless } from "./pack";
 import type { Prepared } from "./prepare";
 import type { Span } from "./rows";
+import type { Slices } from "./slices";
 import type { WaitRun } from "./waits";
 
 export interface Lane extends LaneSpec {
@@ -72,10 +73,15 @@ const wholeGaps: Gaps = { lane: 3, ground: 22, top: 4, foot: 4 };
 /** Height of the section of a lane in which nothing stands, px. */
 const thinSection = 6;
 
-export function layOut(frame: Frame, prepared: Prepared): Layout {
-  const packed = prepared.lanes.map((lane) => packLane(frame, lane));
+export function* layOut(frame: Frame, prepared: Prepared): Slices<Layout> {
+  const packed: Packed[] = [];
+  for (const lane of prepared.lanes) {
+    packed.push(packLane(frame, lane));
+    yield;
+  }
   const { lanes, height } = place(frame, prepared, packed);
-  return { ...stand(frame, prepared, packed, lanes), lanes, height, nameWidth: prepared.nameWidth };
+  yield;
+  return { ...(yield* stand(frame, prepared, packed, lanes)), lanes, height, nameWidth: prepared.nameWidth };
 }
 
 /** The lanes from the top down, each with the height of its rows. */
@@ -131,17 +137,16 @@ const placedAt = (one: BlockSpec, lane: number, band: number, y0: number, y1: nu
 });
 
 /** What stands in the rows. */
-function stand(
+function* stand(
   frame: Frame,
   prepared: Prepared,
   packed: readonly Packed[],
   lanes: readonly Lane[],
-): Pick<Layout, "blocks" | "visible" | "waits" | "bands"> {
+): Slices<Pick<Layout, "blocks" | "visible" | "waits" | "bands">> {
   const bands: Band[] = [];
   const blocks = new Map<number, Block>();
   const waits: WaitPlace[] = [];
-  prepared.lanes.forEach((_, lane) => {
-    const { rowOf, count, blocks: placed, runs, spans } = packed[lane]!;
+  for (const [lane, { rowOf, count, blocks: placed, runs, spans }] of packed.entries()) {
     const { thin, top } = lanes[lane]!;
     const high = thin ? thinSection : frame.block;
     const yOf = (index: number) => top + index * frame.row;
@@ -162,7 +167,8 @@ function stand(
       const index = rowOf[placed.length + at] as number;
       if (touches(frame, run.x0, run.to)) waits.push({ ...run, lane, y0: yOf(index), y1: yOf(index) + high });
     });
-  });
+    yield;
+  }
   for (const run of prepared.stubs.values()) {
     const block = blocks.get(run.from);
     if (block && touches(frame, run.x0, run.x1)) waits.push({ ...wordless(run), lane: block.lane, y0: block.y0, y1: block.y1 });

@@ -8,10 +8,8 @@ import { plates } from "./plate";
 const dot = 2.4;
 
 /** The marks of every step: block, name, crew, and where its words cross a change of state a plate that keeps them readable. */
-export function blockMarks(frame: Frame, layout: Layout): Mark[] {
-  const marks: Mark[] = [];
-  for (const block of layout.visible) marks.push(...(frame.whole ? wholeMarks(frame, block) : oneBlock(frame, layout, block)));
-  return marks;
+export function* blockMarks(frame: Frame, layout: Layout): Generator<Mark, void, void> {
+  for (const block of layout.visible) yield* frame.whole ? wholeMarks(frame, block) : oneBlock(frame, layout, block);
 }
 
 function wholeMarks({ build }: Frame, block: Block): Mark[] {

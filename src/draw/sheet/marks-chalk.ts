@@ -17,7 +17,7 @@ const beside = 2;
 const bareSpot = (band: number, x0: number, x1: number): Spot => ({ band, x0, x1, left: x0 - beside, right: x1 + beside });
 
 /** The chalk line: heavy below each block that sets the finish, thin and stepped from one to the next, in the channels and round other blocks. */
-export function chalkMarks(frame: Frame, layout: Layout): Mark[] {
+export function* chalkMarks(frame: Frame, layout: Layout): Generator<Mark, void, void> {
   const { plan, build, axis, ground } = frame;
   const spotOf = (job: number): Spot | null => {
     if (job >= build.steps.length) {
@@ -32,7 +32,6 @@ export function chalkMarks(frame: Frame, layout: Layout): Mark[] {
     const band = layout.bands.findIndex(({ lane }) => layout.lanes[lane]!.place === ground.laneOf[job]);
     return dates && band >= 0 ? bareSpot(band, axis.x(dates.start), axis.x(dates.finish)) : null;
   };
-  const marks: Mark[] = [];
   let before: Spot | null = null;
   for (const link of plan.chain) {
     const spot = spotOf(link.job);
@@ -46,26 +45,23 @@ export function chalkMarks(frame: Frame, layout: Layout): Mark[] {
         { band: before.band, x: before.x1, side: before.right },
         { band: spot.band, x: spot.x0, side: spot.left },
       );
-      marks.push(thin(`chalk to ${id}`, lines, of));
+      yield thin(`chalk to ${id}`, lines, of);
     }
     if (spot.band >= 0) {
       const y = layout.bands[spot.band]!.channel;
-      marks.push(
-        path(
-          `chalk along ${id}`,
-          "chalk-heavy",
-          layers.chalkHeavy,
-          [
-            [spot.x0, y],
-            [Math.max(spot.x1, spot.x0 + 2), y],
-          ],
-          of ? { of } : {},
-        ),
+      yield path(
+        `chalk along ${id}`,
+        "chalk-heavy",
+        layers.chalkHeavy,
+        [
+          [spot.x0, y],
+          [Math.max(spot.x1, spot.x0 + 2), y],
+        ],
+        of ? { of } : {},
       );
     }
     before = spot;
   }
-  return marks;
 }
 
 function thin(id: string, lines: readonly (readonly Point[])[], of: Subject | undefined): Mark {

@@ -8,26 +8,22 @@ const edgeWidth = 13;
 const footHeight = 4;
 
 /** Each lane drawn in section: blank while open, a pale flat while closed or filled with the texture only along its edges. */
-export function sectionMarks(frame: Frame, layout: Layout): Mark[] {
-  const marks: Mark[] = [];
+export function* sectionMarks(frame: Frame, layout: Layout): Generator<Mark, void, void> {
   const width = frame.axis.width;
   const starts = frame.whole ? [] : dayStarts(frame);
-  layout.lanes.forEach((lane, index) => {
-    marks.push(...states(frame, lane));
+  for (const [index, lane] of layout.lanes.entries()) {
+    yield* states(frame, lane);
     const before = layout.lanes[index - 1];
-    marks.push(edgeLines(lane, before, width));
-    if (!frame.whole && !lane.thin) marks.push(dayTicks(starts, lane, width));
+    yield edgeLines(lane, before, width);
+    if (!frame.whole && !lane.thin) yield dayTicks(starts, lane, width);
     if (before && !before.offSite && lane.offSite) {
       const y = (before.y1 + lane.y0) / 2;
-      marks.push(
-        path("ground", "ground-line", layers.rule, [
-          [0, y],
-          [width, y],
-        ]),
-      );
+      yield path("ground", "ground-line", layers.rule, [
+        [0, y],
+        [width, y],
+      ]);
     }
-  });
-  return marks;
+  }
 }
 
 /** The lines a lane lies between, as one mark: one line where nothing stands in it, and no second one where the lane above ends. */

@@ -4,6 +4,7 @@ import { type BlockSpec, bareSpec, blockSpec } from "./blocks";
 import { type Frame, inSight, touches } from "./frame";
 import { groundOf } from "./ground";
 import type { LaneSpec } from "./lanes";
+import type { Slices } from "./slices";
 import { shortest, type WaitRun, waitRuns } from "./waits";
 
 export interface PreparedLane {
@@ -113,7 +114,7 @@ class Blocks {
   }
 }
 
-export function prepareLanes(frame: Frame): Prepared {
+export function* prepareLanes(frame: Frame): Slices<Prepared> {
   const { whole, text, ground, axis, plan } = frame;
   const { lanes: specs, laneAt, laneOf } = ground;
   const runs: WaitRun[][] = specs.map(() => []);
@@ -122,6 +123,7 @@ export function prepareLanes(frame: Frame): Prepared {
     for (const run of waitRuns(frame)) {
       if (run.x1 - run.x0 < shortest) stubs.set(run.from, run);
       else runs[laneAt.get(laneOf[run.from] as number) ?? 0]!.push(run);
+      yield;
     }
   const { lines, wide: nameWidth } = ground.names(text);
   const lanes = specs.map((spec, lane): PreparedLane => {
@@ -129,9 +131,10 @@ export function prepareLanes(frame: Frame): Prepared {
     const steps = whole ? ground.stepsOf[lane]!.filter((step) => shown(frame, step)) : ground.stepsOf[lane]!;
     return { spec, lines: lines[lane]!, edges, steps, runs: runs[lane]!, blocks: new Blocks(frame, steps, edges, stubs) };
   });
-  const width = lanes.reduce(
-    (most, { blocks, runs }) => runs.reduce((far, { to }) => Math.max(far, to + 8), blocks.farthest(most)),
-    axis.width,
-  );
+  let width = axis.width;
+  for (const { blocks, runs: own } of lanes) {
+    width = own.reduce((far, { to }) => Math.max(far, to + 8), blocks.farthest(width));
+    yield;
+  }
   return { frame, lanes, stubs, nameWidth, width };
 }

@@ -18,6 +18,7 @@ import { tailMarks } from "./marks-tails";
 import { waitMarks } from "./marks-waits";
 import { type Prepared, prepareLanes } from "./prepare";
 import { bracketWidth, sideMarks, trackRoom } from "./side";
+import { atOnce, type Slices } from "./slices";
 import { footMarks } from "./strips";
 
 /** The Dates sheet: places as lanes against time, in five parts that share their edges. */
@@ -40,23 +41,13 @@ export interface SheetBase {
   readonly elevation: boolean;
 }
 
-/** Work in slices: whatever runs it may stop after each and let the page draw in between. What it comes to is the same, however it is run. */
-export type Slices<T> = Generator<void, T, void>;
-
-function atOnce<T>(slices: Slices<T>): T {
-  for (;;) {
-    const { done, value } = slices.next();
-    if (done) return value;
-  }
-}
-
 export const sheetBase = (asked: SheetAsked): SheetBase => atOnce(sheetBaseSlices(asked));
 
 export function* sheetBaseSlices(asked: SheetAsked): Slices<SheetBase> {
   const elevation = hasElevation(asked);
   const frame = frameOf(asked);
   yield;
-  return { prepared: prepareLanes(frame), axis: frame.axis, elevation };
+  return { prepared: yield* prepareLanes(frame), axis: frame.axis, elevation };
 }
 
 /** A pure function of what is asked: same build, plan and options, same marks. `base`: of the same question, whatever its sight. */
@@ -69,23 +60,27 @@ export function* sheetSlices(asked: SheetAsked, base: SheetBase): Slices<Sheet> 
   const seen = sight ? { from: axis.x(sight.from), to: axis.x(sight.to) } : null;
   const frame0: Frame = { ...prepared.frame, asked: { ...prepared.frame.asked, sight: sight ?? null }, seen };
   yield;
-  const layout = layOut(frame0, prepared);
+  const layout = yield* layOut(frame0, prepared);
   yield;
   const { flags, rows } = layFlags(frame0);
+  yield;
   const width = Math.ceil(Math.max(prepared.width, leastWidth, ...flags.map(({ x, width }) => x + width + 4)));
   const frame: Frame = { ...frame0, axis: { ...frame0.axis, width } };
   const head = headMarks(frame, flags, rows, elevation ? leastCorner(frame.whole) : 0);
+  yield;
   const side = sideMarks(frame, layout, elevation);
+  yield;
   const drawn = elevation ? drawnParts(frame, side.width - trackRoom - bracketWidth - 4, head.height) : [];
   const leaders = leadersOf(layout, drawn, side.width, head.height, frame.whole);
   const shownLeaders = leaders.filter(({ shown }) => shown);
   const structure = (at: number) =>
     inOrder([...elevationMarks(frame, drawn, side.width, at), ...shownLeaders.flatMap(({ inCorner }) => inCorner)]);
+  yield;
   const foot = footMarks(frame);
   yield;
   const bodyMarks: Mark[] = [];
   for (const make of bodyParts) {
-    for (const mark of make(frame, layout)) bodyMarks.push(mark);
+    for (const mark of make(frame, layout)) if (bodyMarks.push(mark) % slice === 0) yield;
     yield;
   }
   const body = inOrder(bodyMarks);
@@ -131,8 +126,11 @@ export function* sheetSlices(asked: SheetAsked, base: SheetBase): Slices<Sheet> 
   };
 }
 
-/** What makes the marks of the body, in this order within a layer. */
-const bodyParts: readonly ((frame: Frame, layout: Layout) => readonly Mark[])[] = [
+/** Of the body so many marks are made in a slice: the dearest, those of the chalk line, take a quarter of a ms each. */
+const slice = 6;
+
+/** What makes the marks of the body, in this order within a layer. Those that take long are made one by one, as they are asked for. */
+const bodyParts: readonly ((frame: Frame, layout: Layout) => Iterable<Mark>)[] = [
   sectionMarks,
   (frame, { height }) => foldMarks(frame, height),
   (frame, layout) => (frame.asked.slack ? slackMarks(frame, layout) : []),

@@ -1,6 +1,7 @@
 import { expect, test } from "vitest";
 import { porch } from "../../../test/drawings/porch";
-import { type Slices, sheet, sheetBase, sheetBaseSlices, sheetSlices } from "./sheet";
+import { sheet, sheetBase, sheetBaseSlices, sheetSlices } from "./sheet";
+import type { Slices } from "./slices";
 
 const { build, plan } = porch();
 

@@ -2,6 +2,7 @@ import type { Amount, Wait } from "../../core/build";
 import { textWidth } from "../text/measure";
 import { amountLabel, waitName } from "../text/names";
 import { momentLabel } from "../time/labels";
+import type { Awaited } from "./awaited";
 import type { Frame } from "./frame";
 
 /** One wait that lets go: when, and what is said at its tick. */
@@ -34,26 +35,30 @@ export const shortest = 14;
 /** Gap between a wait's tick and its words, px. */
 export const waitTextGap = 8;
 
-export function waitRuns(frame: Frame): WaitRun[] {
+export function* waitRuns(frame: Frame): Generator<WaitRun, void, void> {
   const { build, plan, axis, ground } = frame;
-  const groups = new Map<string, { from: number; begins: number; ends: WaitEnd[] }>();
-  for (const { row, from, to, fromEnd, wait, amount, begins, ready } of ground.waits) {
-    const key = `${build.steps[from]!.id} ${fromEnd}`;
-    const group = groups.get(key) ?? { from, begins, ends: [] };
+  const groups = new Map<string, Group>();
+  for (const one of ground.waits) {
+    const key = `${build.steps[one.from]!.id} ${one.fromEnd}`;
+    const group = groups.get(key) ?? { from: one.from, begins: one.begins, waits: [] };
     groups.set(key, group);
     // Of several waits that let go at one instant the first is told.
-    if (group.ends.some((end) => end.ready === ready)) continue;
-    group.ends.push({ row, to, wait, ready, x: axis.x(ready), label: wordsOf(frame, wait, amount, ready), labelled: true });
+    if (!group.waits.some(({ ready }) => ready === one.ready)) group.waits.push(one);
   }
-  const visits = plan.visits.map(({ from, at }) => ({ from, x: axis.x(at) }));
-  return [...groups].map(([key, group]) =>
-    run(
-      frame,
-      key,
-      group,
-      visits.filter(({ from }) => from === group.from).map(({ x }) => x),
-    ),
-  );
+  const visits = new Map<number, number[]>();
+  for (const { from, at } of plan.visits) {
+    const known = visits.get(from);
+    if (known) known.push(axis.x(at));
+    else visits.set(from, [axis.x(at)]);
+  }
+  for (const [key, group] of groups) yield run(frame, key, group, visits.get(group.from) ?? []);
+}
+
+/** Waits that begin together. */
+interface Group {
+  readonly from: number;
+  readonly begins: number;
+  readonly waits: Awaited[];
 }
 
 function wordsOf({ build, time, dense }: Frame, wait: Wait | null, amount: Amount, ready: number): string {
@@ -64,16 +69,14 @@ function wordsOf({ build, time, dense }: Frame, wait: Wait | null, amount: Amoun
   return `${name === null ? much : `${name}, ${much}`}: ready ${momentLabel(time, ready)}`;
 }
 
-function run(
-  { axis, text }: Frame,
-  key: string,
-  { from, begins, ends }: { from: number; begins: number; ends: WaitEnd[] },
-  visits: readonly number[],
-): WaitRun {
-  const sorted = [...ends].sort((a, b) => a.ready - b.ready);
-  const last = sorted[sorted.length - 1]!;
-  const placed = sorted.map((end, index) => {
-    const next = sorted[index + 1];
+function run(frame: Frame, key: string, { from, begins, waits }: Group, visits: readonly number[]): WaitRun {
+  const { axis, text } = frame;
+  const ends = waits
+    .map(({ row, to, wait, amount, ready }) => ({ row, to, wait, ready, x: axis.x(ready), label: wordsOf(frame, wait, amount, ready) }))
+    .sort((a, b) => a.ready - b.ready);
+  const last = ends[ends.length - 1]!;
+  const placed = ends.map((end, index): WaitEnd => {
+    const next = ends[index + 1];
     const right = end.x + waitTextGap + textWidth(end.label, text) + waitTextGap;
     return { ...end, labelled: !next || (right < next.x && !visits.some((x) => x > end.x && x < right)) };
   });
