@@ -67,10 +67,8 @@ export function windowRuns(windows: DayWindows, site: SiteSpec, start: string): 
         found.push(a, b);
       }
     };
-    const first = time.dayOf(from) - 1;
-    const last = time.dayOf(to);
-    if (windows.only === null) for (let day = first; day <= last; day += 1) on(day);
-    else for (const day of windows.only) if (first <= day && day <= last) on(day);
+    if (windows.only !== null) windows.only.forEach(on);
+    else for (let day = time.dayOf(from) - 1, last = time.dayOf(to); day <= last; day += 1) on(day);
     return joined(inOrder ? found : sorted(found));
   };
 }

@@ -2,7 +2,7 @@ import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import { cut } from "./runs";
 import { type SiteSpec, siteTime } from "./site";
-import { daylight, sunDay } from "./sun";
+import { daylight, inDaylight, sunDay } from "./sun";
 
 /**
  * U.S. Naval Observatory, Astronomical Applications Department, "Rise and Set for the Sun": Fredonia, AZ (N36 57, W112 31), 2023, zone 7 h west of
@@ -107,10 +107,14 @@ describe("sunrise and sunset", () => {
         fc.integer({ min: 1, max: 3_000 }),
         (zone, latitude, longitude, from, lasts) => {
           const light = daylight({ zone, latitude, longitude }, "2012-01-01");
-          expect(light(from, from + lasts)).toEqual(cut(light(from - 4_000, from + lasts + 4_000), from, from + lasts));
+          const wide = light(from - 4_000, from + lasts + 4_000);
+          expect(light(from, from + lasts)).toEqual(cut(wide, from, from + lasts));
+          const windows = Array.from({ length: Math.floor(lasts / 300) }, (_, i) => [from + 300 * i, from + 300 * i + 240]);
+          const lit = inDaylight(() => windows.flat(), { zone, latitude, longitude }, "2012-01-01")(from, from + lasts);
+          expect(lit).toEqual(windows.flatMap(([a, b]) => cut(wide, a as number, b as number)));
         },
       ),
-      { numRuns: 200 },
+      { numRuns: 300 },
     );
   });
 });

@@ -1,5 +1,6 @@
 import { getTimes, times as wanted } from "suncalc";
 import type { ElapsedMinute } from "../base";
+import { yearShare } from "./dates";
 import { joined, type RunSource, type Runs } from "./runs";
 import { type SiteSpec, siteTime } from "./site";
 
@@ -26,7 +27,7 @@ const step_min = 15;
 export function daylight(site: SiteSpec, start: string): RunSource {
   const time = siteTime(site.zone, start);
   const solarDay = solarDays(site, start);
-  const mayReach = reachOf(site, start);
+  const { mayReach } = roughly(site, start);
   return (from, to) => {
     const out: number[] = [];
     for (let day = time.dayOf(from) - 1; day <= time.dayOf(to) + 1; day += 1) {
@@ -41,13 +42,19 @@ export function daylight(site: SiteSpec, start: string): RunSource {
   };
 }
 
-/** Runs while a source runs and the sun is up: only the days on which it runs are worked out. */
+/** Runs while a source runs and the sun is up. Worked out only for days on which it runs, and of these only where it is not light all through for sure. */
 export function inDaylight(source: RunSource, site: SiteSpec, start: string): RunSource {
   const light = daylight(site, start);
+  const { surely } = roughly(site, start);
   return (from, to) => {
     const runs = source(from, to);
     const out: number[] = [];
-    for (let i = 0; i < runs.length; i += 2) out.push(...light(runs[i] as number, runs[i + 1] as number));
+    for (let i = 0; i < runs.length; i += 2) {
+      const a = runs[i] as number;
+      const b = runs[i + 1] as number;
+      if (surely(a, b)) out.push(a, b);
+      else out.push(...light(a, b));
+    }
     return out;
   };
 }
@@ -55,23 +62,50 @@ export function inDaylight(source: RunSource, site: SiteSpec, start: string): Ru
 /** The sun's noon is at most so far from the mean sun's. */
 const equationOfTime_min = 17;
 
-/** Whether a solar day's light can reach into [from, to): told without its sunrise, by the longest day of the latitude. */
-function reachOf(site: SiteSpec, start: string): (day: number, from: number, to: number) => boolean {
+/** The formula for the declination is at most so far off. */
+const off_deg = 2;
+
+const radians = (deg: number): number => (deg * Math.PI) / 180;
+
+interface Rough {
+  /** Whether a solar day's light can reach into [from, to). */
+  readonly mayReach: (day: number, from: number, to: number) => boolean;
+  /** Whether it is light all through [from, to), also once cut to quarter hours. */
+  readonly surely: (from: number, to: number) => boolean;
+}
+
+/**
+ * What can be said of the light without working out a sunrise: by the longest day of the latitude, and by a declination that is `off_deg` further from the
+ * pole on this side (Cooper, Solar Energy 12, 1969; from memory).
+ */
+function roughly(site: SiteSpec, start: string): Rough {
   const time = siteTime(site.zone, start);
-  const [latitude, altitude, tilt] = [Math.min(89, Math.abs(site.latitude)), -0.833, 23.45].map((deg) => (deg * Math.PI) / 180) as [
-    number,
-    number,
-    number,
-  ];
-  const longest = (Math.sin(altitude) - Math.sin(latitude) * Math.sin(tilt)) / (Math.cos(latitude) * Math.cos(tilt));
-  const half = (longest <= -1 ? 721 : (Math.acos(longest) / (2 * Math.PI)) * 1440) + 2 * equationOfTime_min;
+  const latitude = radians(Math.max(-89, Math.min(89, site.latitude)));
+  const half_min = (declination: number, altitude: number): number => {
+    const cosine = (Math.sin(altitude) - Math.sin(latitude) * Math.sin(declination)) / (Math.cos(latitude) * Math.cos(declination));
+    return cosine <= -1 ? 721 : cosine >= 1 ? 0 : (Math.acos(cosine) / (2 * Math.PI)) * 1440;
+  };
+  const longest_min = half_min(Math.sign(latitude) * radians(23.45), radians(-0.833)) + 2 * equationOfTime_min;
   const meanNoon = 720 - 4 * site.longitude - time.epoch_utc_min;
-  return (day, from, to) => {
+  /** Noon of the mean sun on a local date; null so near to midnight that the true one may fall on another. */
+  const noonOf = (day: number): number | null => {
     const midnight = time.startOf(day);
-    const noon = midnight + ((((meanNoon - midnight) % 1440) + 1440) % 1440);
-    // So near to midnight the true noon may fall on another date than the mean one.
-    const sure = noon - midnight > 3 * equationOfTime_min && noon - midnight < 1380 - 3 * equationOfTime_min;
-    return !sure || (noon + half > from && noon - half < to);
+    const after = (((meanNoon - midnight) % 1440) + 1440) % 1440;
+    return after > 3 * equationOfTime_min && after < 1380 - 3 * equationOfTime_min ? midnight + after : null;
+  };
+  return {
+    mayReach: (day, from, to) => {
+      const noon = noonOf(day);
+      return noon === null || (noon + longest_min > from && noon - longest_min < to);
+    },
+    surely: (from, to) => {
+      const day = time.dayOf(from);
+      const noon = noonOf(day);
+      if (noon === null) return false;
+      const declination = radians(23.45) * Math.sin(2 * Math.PI * (yearShare(time.first + day) + 284 / 365));
+      const least_min = half_min(declination - Math.sign(latitude) * radians(off_deg), 0) - equationOfTime_min - step_min - 1;
+      return from >= noon - least_min && to <= noon + least_min;
+    },
   };
 }
 

@@ -65,26 +65,26 @@ export function airOf(spec: AirSpec, start: string): Air {
     let next = before;
     let rise = 0;
     let nextRise = 0;
-    for (let hour = from; hour < to; hour += 1) {
+    for (let hour = from; hour < to; ) {
       const sun = hour * 60 + 30 + sunAhead;
       const n = Math.floor(sun / 1440);
-      if (n !== today) {
-        before = n === today + 1 ? now : day(n - 1);
-        now = n === today + 1 ? next : day(n);
-        next = day(n + 1);
-        rise = n === today + 1 ? nextRise : sunrise_min(spec.latitude, time.first + n);
-        nextRise = sunrise_min(spec.latitude, time.first + n + 1);
-        today = n;
-      }
-      const minute = sun - n * 1440;
-      // Rounded, so that no last digit of a cosine decides anything.
-      out[hour - from] = Math.round(
-        minute < rise
-          ? wave(before.high_C, now.low_C, (minute + 1440 - warmest_min) / (rise + 1440 - warmest_min))
-          : minute <= warmest_min
-            ? wave(now.low_C, now.high_C, (minute - rise) / (warmest_min - rise))
-            : wave(now.high_C, next.low_C, (minute - warmest_min) / (nextRise + 1440 - warmest_min)),
-      );
+      before = n === today + 1 ? now : day(n - 1);
+      now = n === today + 1 ? next : day(n);
+      next = day(n + 1);
+      rise = n === today + 1 ? nextRise : sunrise_min(spec.latitude, time.first + n);
+      nextRise = sunrise_min(spec.latitude, time.first + n + 1);
+      today = n;
+      let minute = sun - n * 1440;
+      const count = Math.min(to - hour, Math.ceil((1440 - minute) / 60));
+      const at = hour - from;
+      const morning = Math.max(0, Math.min(count, Math.ceil((rise - minute) / 60)));
+      const noon = Math.max(morning, Math.min(count, Math.floor((warmest_min - minute) / 60) + 1));
+      wave(out, at, morning, before.high_C, now.low_C, minute + 1440 - warmest_min, rise + 1440 - warmest_min);
+      minute += 60 * morning;
+      wave(out, at + morning, noon - morning, now.low_C, now.high_C, minute - rise, warmest_min - rise);
+      minute += 60 * (noon - morning);
+      wave(out, at + noon, count - noon, now.high_C, next.low_C, minute - warmest_min, nextRise + 1440 - warmest_min);
+      hour += count;
     }
     return out;
   };
@@ -104,9 +104,14 @@ export function airOf(spec: AirSpec, start: string): Air {
   };
 }
 
-/** Hundredths of a degree on the way from one to the other, along half a cosine. */
-function wave(from_C: number, to_C: number, share: number): number {
-  return 100 * from_C + 50 * (to_C - from_C) * (1 - Math.cos(Math.PI * share));
+/**
+ * So many hours on the way from one temperature to the other, along half a cosine that takes `lasts_min`, the first of them `gone_min` after its beginning; in
+ * hundredths of a degree, rounded, so that no last digit of a cosine decides anything.
+ */
+function wave(out: Int32Array, at: number, hours: number, from_C: number, to_C: number, gone_min: number, lasts_min: number): void {
+  const first = 100 * from_C;
+  const half = 50 * (to_C - from_C);
+  for (let i = 0; i < hours; i += 1) out[at + i] = Math.round(first + half * (1 - Math.cos(Math.PI * ((gone_min + 60 * i) / lasts_min))));
 }
 
 function usualDay(usual: AirSpec["usualTemperatures_C"], number: number): AirDay {

@@ -9,6 +9,9 @@ import type { Trail } from "./trail";
  */
 export class Agenda {
   #roots: Int32Array;
+  /** Those of the selectors that hold before anything is decided and are not met by then. */
+  #pending: Int32Array = new Int32Array(0);
+  #first = 0;
   readonly #groupStart: Int32Array;
   readonly #group: Int32Array;
   #root = 0;
@@ -44,34 +47,53 @@ export class Agenda {
 
   /** Call when a level begins. */
   keep(): void {
-    this.#kept.push(this.#root, this.#place, this.#inGroup);
+    this.#kept.push(this.#first, this.#root, this.#place, this.#inGroup);
   }
 
   /** Back to how things were when level `level + 1` began. */
   goBack(level: number): void {
-    if (3 * level >= this.#kept.length) return;
-    this.#root = this.#kept[3 * level] as number;
-    this.#place = this.#kept[3 * level + 1] as number;
-    this.#inGroup = this.#kept[3 * level + 2] as number;
-    this.#kept.length = 3 * level;
+    const at = 4 * level;
+    if (at >= this.#kept.length) return;
+    this.#first = this.#kept[at] as number;
+    this.#root = this.#kept[at + 1] as number;
+    this.#place = this.#kept[at + 2] as number;
+    this.#inGroup = this.#kept[at + 3] as number;
+    this.#kept.length = at;
   }
 
   /** Leaves out for good what is met before anything is decided. Call at level 0 only. */
   settle(clauses: Clauses, trail: Trail): void {
     if (this.#settled === trail.length) return;
+    this.#roots = unmet(this.#roots, clauses, trail);
+    const pending = new IntList(this.#pending.length + 16);
+    for (const clause of this.#pending) pending.push(clause);
+    for (let place = Math.max(0, this.#settled); place < trail.length; place++) {
+      const first = this.#firstOf(trail.literals.at(place));
+      const end = first < 0 ? -1 : (this.#groupStart[variableOf(trail.literals.at(place)) + 1] as number);
+      for (let at = first; at < end; at++) pending.push(this.#group[at] as number);
+    }
+    this.#pending = unmet(pending.packed(), clauses, trail);
     this.#settled = trail.length;
-    this.#roots = this.#roots.filter((clause) => !met(clause, clauses, trail));
-    this.#root = 0;
+    [this.#first, this.#root, this.#place, this.#inGroup] = [0, 0, trail.length, 0];
+  }
+
+  /** Where the group of a selector that holds begins; -1 where the literal is none. */
+  #firstOf(literal: number): number {
+    const variable = variableOf(literal);
+    return (literal & 1) === 1 || variable + 1 >= this.#groupStart.length ? -1 : (this.#groupStart[variable] as number);
   }
 
   /** The first clause that matters and has no literal that holds; -1 when all are met. */
   next(clauses: Clauses, trail: Trail): number {
+    for (; this.#first < this.#pending.length; this.#first++) {
+      const clause = this.#pending[this.#first] as number;
+      if (!met(clause, clauses, trail)) return clause;
+    }
     for (; this.#place < trail.length; this.#place++, this.#inGroup = 0) {
       const literal = trail.literals.at(this.#place);
-      const variable = variableOf(literal);
-      if ((literal & 1) === 1 || variable + 1 >= this.#groupStart.length) continue;
-      const first = this.#groupStart[variable] as number;
-      const size = (this.#groupStart[variable + 1] as number) - first;
+      const first = this.#firstOf(literal);
+      if (first < 0) continue;
+      const size = (this.#groupStart[variableOf(literal) + 1] as number) - first;
       for (; this.#inGroup < size; this.#inGroup++) {
         const clause = this.#group[first + this.#inGroup] as number;
         if (!met(clause, clauses, trail)) return clause;
@@ -83,6 +105,12 @@ export class Agenda {
     }
     return -1;
   }
+}
+
+function unmet(list: Int32Array, clauses: Clauses, trail: Trail): Int32Array {
+  const left = new IntList(list.length);
+  for (let i = 0; i < list.length; i++) if (!met(list[i] as number, clauses, trail)) left.push(list[i] as number);
+  return left.packed();
 }
 
 function met(clause: number, clauses: Clauses, trail: Trail): boolean {
