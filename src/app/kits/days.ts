@@ -4,6 +4,14 @@ import { siteTime } from "../../core/clock";
 import type { Plan } from "../../core/plan";
 import { dateLabel } from "../../draw";
 
+/** Months in which concrete is placed, 1 to 12 in their order; undefined where there are no dates. */
+export function pouredIn(build: Build, plan: Plan): readonly number[] | undefined {
+  if (plan.status !== "planned") return undefined;
+  const time = siteTime(build.site.zone, build.start);
+  const starts = build.pours.flatMap(({ step }) => plan.steps[build.at.step.get(step) ?? -1]?.start ?? []);
+  return [...new Set(starts.sort((a, b) => a - b).map((start) => Number(time.local(start).date.slice(5, 7))))];
+}
+
 /** "From Sat 6 Mar to Sun 28 Mar; the build finishes Sat 3 Apr 2027." Empty where there are no dates, or nothing of the part is left. */
 export function datesOf(build: Build, plan: Plan, part: Part): string {
   const ids = new Set(part.made.steps ?? []);

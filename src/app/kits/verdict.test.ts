@@ -5,7 +5,7 @@ import { putIn } from "../../core/kits";
 import { plan } from "../../core/plan";
 import wall from "../../examples/garden-wall.json";
 import impossible from "../../examples/impossible.json";
-import { datesOf } from "./days";
+import { datesOf, pouredIn } from "./days";
 import { planVerdict } from "./verdict";
 
 const of = (document: unknown): { readonly build: Build; readonly plan: ReturnType<typeof plan> } => {
@@ -22,7 +22,7 @@ test("what there is an order for says its finish, and the finish now where that 
   expect(alone.sentences[0]).toMatch(/^An order was found\. It finishes \w{3} \d+ \w{3} \d{4}\.$/);
   expect(planVerdict(before.build, before.plan, before, "us").sentences[0]).toMatch(/The finish stays \w{3} \d+ \w{3} \d{4}\.$/);
   const long = of(apply(wall, [{ path: ["steps", "id=tie-wall", "work"], value: "90 h" }]).document);
-  expect(planVerdict(long.build, long.plan, before, "us").sentences[0]).toMatch(/It finishes .+ \d{4}, now .+ \d{4}\.$/);
+  expect(planVerdict(long.build, long.plan, before, "us").sentences[0]).toMatch(/It finishes .+ \d{4} instead of .+ \d{4}\.$/);
 });
 
 test("what cannot be built is a no, with its reasons in sentences", () => {
@@ -37,6 +37,15 @@ test("what has no dates is a no that says so", () => {
   const late = of(apply(wall, [{ path: ["steps", "id=tie-wall", "deadline"], value: before.build.start }]).document);
   expect(late.plan.status).toBe("no-dates");
   expect(planVerdict(late.build, late.plan, before, "us").sentences[0]).toBe("An order was found, but with this the dates cannot be met.");
+});
+
+test("the months of the pours are told in their order, and none without dates", () => {
+  expect(pouredIn(before.build, before.plan)).toEqual([4, 5]);
+  expect(pouredIn(before.build, { ...before.plan, status: "no-order" })).toBeUndefined();
+  const late = of({ ...wall, start: "2027-11-06" });
+  const months = pouredIn(late.build, late.plan) ?? [];
+  expect(months[0]).toBe(11);
+  expect(months.length).toBeGreaterThan(0);
 });
 
 test("a part says on which days it is built; with nothing of it left it says nothing", () => {

@@ -27,7 +27,8 @@ export function planVerdict(
   const finish = finishText(build, plan);
   const now = before?.plan.status === "planned" && before.plan.steps.length > 0 ? finishText(before.build, before.plan) : null;
   const stays = now === finish ? "The finish stays" : "It finishes";
-  return { kind: "yes", sentences: [`An order was found. ${stays} ${finish}${now !== null && now !== finish ? `, now ${now}` : ""}.`] };
+  const instead = now === null || now === finish ? "" : ` instead of ${now}`;
+  return { kind: "yes", sentences: [`An order was found. ${stays} ${finish}${instead}.`] };
 }
 
 function finishText(build: Build, plan: Plan): string {

@@ -91,6 +91,18 @@ describe("a start in the cold months", () => {
     expect(begun(start, { latitude })).toEqual(told ? ["kit.winter-unknown"] : []);
   });
 
+  test("where there are dates, the months in which concrete is placed count, not the first day", () => {
+    const said = (start: string, poured: readonly number[]) => {
+      const empty = emptyBuild("us") as { site: object };
+      const document = builtFrom("us", [["footing", "Pads"]], { ...empty, start, site: { ...empty.site, latitude: 40 } });
+      return remarksOf(document, poured).map(({ code, detail }) => [code, detail.month]);
+    };
+    expect(said("2027-08-07", [8, 9])).toEqual([]);
+    expect(said("2027-08-07", [9, 12, 1])).toEqual([["kit.winter-pour", 12]]);
+    expect(said("2027-03-06", [4, 5])).toEqual([]);
+    expect(said("2027-03-06", [])).toEqual([]);
+  });
+
   test("is not remarked once temperatures are written, or where nothing is poured", () => {
     const month = { low: "30 °F", high: "45 °F" };
     expect(begun("2027-12-04", { usualTemperatures: Array.from({ length: 12 }, () => month) })).toEqual([]);

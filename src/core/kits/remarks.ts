@@ -13,6 +13,8 @@ export const remarkCodes = {
   "kit.overlap": ["name", "other"],
   /** It begins in the cold months, concrete is poured, and nobody has said how warm the site is. */
   "kit.winter-unknown": ["month"],
+  /** Concrete is placed in a cold month, and nobody has said how warm the site is. */
+  "kit.winter-pour": ["month"],
 } as const satisfies Readonly<Record<string, readonly string[]>>;
 
 export type RemarkCode = keyof typeof remarkCodes;
@@ -55,13 +57,22 @@ const isCold = (month: number, latitude: number): boolean => {
   return Math.abs(latitude) >= cold_deg && (northern >= 10 || northern <= 3);
 };
 
-function winter(document: unknown): readonly Finding[] {
+function winter(document: unknown, poured: readonly number[] | undefined): readonly Finding[] {
   if (!isObject(document) || !isObject(document.site) || listOf(document, "pours").length === 0) return [];
   const { usualTemperatures, days, latitude } = document.site;
   const isTold = [usualTemperatures, days].some((list) => Array.isArray(list) && list.length > 0);
-  const month = Number(/^\d{4}-(\d\d)-/.exec(String(document.start))?.[1] ?? Number.NaN);
-  return !isTold && typeof latitude === "number" && isCold(month, latitude) ? [remark("kit.winter-unknown", null, { month })] : [];
+  if (isTold || typeof latitude !== "number") return [];
+  const begins = Number(/^\d{4}-(\d\d)-/.exec(String(document.start))?.[1] ?? Number.NaN);
+  const month = (poured ?? [begins]).find((one) => isCold(one, latitude));
+  return month === undefined ? [] : [remark(poured ? "kit.winter-pour" : "kit.winter-unknown", null, { month })];
 }
 
-/** What somebody should look at: parts that hang, parts that lie over each other, a winter of which nobody knows how cold it is. */
-export const remarksOf = (document: unknown): readonly Finding[] => [...hanging(document), ...overlapping(document), ...winter(document)];
+/**
+ * What somebody should look at: parts that hang, parts that lie over each other, a winter of which nobody knows how cold it is.
+ * @param poured months in which concrete is placed, 1 to 12 in their order, where there are dates; left out, the month in which the build begins counts
+ */
+export const remarksOf = (document: unknown, poured?: readonly number[]): readonly Finding[] => [
+  ...hanging(document),
+  ...overlapping(document),
+  ...winter(document, poured),
+];
