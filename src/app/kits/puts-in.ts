@@ -42,21 +42,19 @@ export function firstStepOf(build: Build, part: Part): string | null {
 
 export interface PutsInLine {
   readonly what: string;
+  /** Empty where the names say it. */
   readonly says: string;
   readonly names: readonly string[];
 }
 
 /** The counts in the order in which a builder asks for them; what there is none of is left out, but for hold points: none is an answer too. */
 export function putsInLines({ steps, hours, pours, deliveries, holdPoints, bookings }: PutsIn): readonly PutsInLine[] {
-  const line = (what: string, names: readonly string[]): readonly PutsInLine[] =>
-    names.length === 0 ? [] : [{ what, says: String(names.length), names }];
+  const line = (what: string, names: readonly string[]): readonly PutsInLine[] => (names.length === 0 ? [] : [{ what, says: "", names }]);
   return [
-    { what: "work", says: `${counted(steps, "step")}, ${counted(hours, "hour")}`, names: [] },
+    { what: "work", says: `${counted(steps, "step")}, ${counted(hours, "hour")} of work`, names: [] },
     ...(pours === 0 ? [] : [{ what: "concrete", says: `${counted(pours, "pour")}, with the form and its figures`, names: [] }]),
     ...line("to order", deliveries),
     ...line("to ask for", bookings),
-    holdPoints.length === 0
-      ? { what: "hold points", says: "none", names: [] }
-      : { what: "hold points", says: String(holdPoints.length), names: holdPoints },
+    { what: "hold points", says: holdPoints.length === 0 ? "none" : "", names: holdPoints },
   ];
 }

@@ -3,7 +3,6 @@ import { type Build, readDocument } from "../../core/build";
 import { apply } from "../../core/edit";
 import { putIn } from "../../core/kits";
 import { newBuild } from "../start/new-build";
-import { firstStepOf, putsIn, putsInLines } from "./puts-in";
 import { kitsOffering, suggestions } from "./suggest";
 
 const empty = newBuild({
@@ -51,22 +50,4 @@ test("for want of a head to stand on, kits that have one are named", () => {
   expect(kitsOffering(["top"]).map(({ id }) => id)).toContain("column");
   expect(kitsOffering(["top"]).map(({ id }) => id)).not.toContain("footing");
   expect(kitsOffering([])).toEqual([]);
-});
-
-test("what a part puts in is counted from the build, copies once, and its first step found", () => {
-  const build = buildOf(columns);
-  const [pad, post] = build.parts;
-  if (!pad || !post) throw new Error("two parts are there");
-  const counts = putsIn(build, pad);
-  expect(counts.steps).toBe(pad.made.steps?.length);
-  expect(counts.pours).toBe(1);
-  expect(counts.holdPoints.length).toBeGreaterThan(0);
-  expect(counts.deliveries.length).toBe(pad.made.deliveries?.length);
-  expect(putsInLines(counts).map(({ what }) => what)).toContain("hold points");
-  expect(build.steps.map(({ id }) => id)).toContain(firstStepOf(build, post));
-  expect(firstStepOf(build, { ...post, made: {} })).toBeNull();
-  expect(putsInLines(putsIn(build, { ...post, made: {} }))).toEqual([
-    { what: "work", says: "0 steps, 0 hours", names: [] },
-    { what: "hold points", says: "none", names: [] },
-  ]);
 });
