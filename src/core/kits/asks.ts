@@ -71,9 +71,16 @@ export const isWithin_mm =
   ({ at_mm }: Pick<Offer, "at_mm">): boolean =>
     at_mm.z <= high_mm;
 
+/** What where a part stands is measured from. */
+export const datumHelp = "The datum is the one mark from which everything on the site is measured: a stake or a nail that stays.";
+
 const far_mm = 100_000;
 /** Where the middle of the first one is, seen from above. */
 export const placeAsks: readonly Ask[] = [
-  lengthAsk("right", "Middle of the first one, to the right of the datum", "0 in", "0 mm", -far_mm, far_mm),
-  lengthAsk("back", "Middle of the first one, behind the datum", "0 in", "0 mm", -far_mm, far_mm),
+  lengthAsk("right", "Middle of the first one, to the right of the datum", "0 in", "0 mm", -far_mm, far_mm, {
+    help: `Left of it is below zero. ${datumHelp}`,
+  }),
+  lengthAsk("back", "Middle of the first one, behind the datum", "0 in", "0 mm", -far_mm, far_mm, {
+    help: `Before it is below zero. ${datumHelp}`,
+  }),
 ];

@@ -1,5 +1,5 @@
 import { formatLength } from "../../base";
-import { choiceAsk, countAsk, lengthAsk } from "../asks";
+import { choiceAsk, countAsk, datumHelp, lengthAsk } from "../asks";
 import type { Given, Kit, Made } from "../kit";
 import { saidAsk, unsaid } from "../said";
 import { type Lists, levelAt, namer, ordered } from "../together";
@@ -173,10 +173,12 @@ export const scaffold: Kit = {
     lengthAsk("long", "How long", "14 ft", "4.2 m", 1200, 30_000),
     lengthAsk("wide", "How wide", "5 ft", "1.5 m", 600, 3000),
     lengthAsk("high", "Height of the platform", "6 ft 6 in", "2 m", 900, 9000),
-    lengthAsk("right", "Its middle, right of the datum", "0 ft", "0 m", -60_000, 60_000),
-    lengthAsk("back", "Its middle, behind the datum", "-6 ft", "-2 m", -60_000, 60_000),
+    lengthAsk("right", "Its middle, right of the datum", "0 ft", "0 m", -60_000, 60_000, {
+      help: `Left of it is below zero. ${datumHelp}`,
+    }),
+    lengthAsk("back", "Its middle, behind the datum", "-6 ft", "-2 m", -60_000, 60_000, { help: `Before it is below zero. ${datumHelp}` }),
     saidAsk("says-scaffold", "What it stands on, and who is competent to put it up"),
-    choiceAsk("frames", "Frames", { hired: "Hired", own: "In hand" }),
+    choiceAsk("frames", "Frames", { hired: "hired", own: "in hand" }),
     countAsk("lead", "Yard's days from order to site", 3, 1, 30, { when: (answers) => answers.choice("frames") === "hired" }),
   ],
 

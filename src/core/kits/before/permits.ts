@@ -116,9 +116,9 @@ export const permits: Kit = {
       kind: "several",
       usual: ["final"],
       options: [
-        { value: "lines", name: "Lines, before any digging" },
-        { value: "together", name: "One visit for several forms" },
-        { value: "final", name: "Final" },
+        { value: "lines", name: "lines, before any digging" },
+        { value: "together", name: "one visit for several forms" },
+        { value: "final", name: "the last one" },
       ],
     },
     {

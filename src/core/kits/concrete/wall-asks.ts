@@ -26,7 +26,9 @@ export const wallAsks = (retains: boolean): readonly Ask[] => [
         lengthAsk("apart", "From middle to middle", "8 ft", "2.4 m", 500, 15_000, { when: (answers) => answers.number("number") > 1 }),
       ]),
   lengthAsk("long", "Long", "10 ft", "3 m", 600, 20_000),
-  lengthAsk("high", "High above what it stands on", retains ? "4 ft" : "5 ft", retains ? "1.2 m" : "1.5 m", 300, 3000),
+  lengthAsk("high", "High, from the top of what it stands on", retains ? "4 ft" : "5 ft", retains ? "1.2 m" : "1.5 m", 300, 3000, {
+    help: "A footing lies in the ground: what of the wall is below the ground counts too.",
+  }),
   lengthAsk("thick", "Thick at its top", "8 in", "200 mm", 150, 600),
   lengthAsk("leanFront", "Front leans in over its height by", "0 in", "0 mm", 0, 300, {
     help: "The wall is so much thicker at its foot in front.",

@@ -1,7 +1,7 @@
 import { formatLength, fromModel, parseQuantity, toModel } from "../../base";
 import type { Part } from "../../build";
 import { ladderFrom_ft, protectFrom_ft, type Soil, slope, topWidth_ft, trenchRules, trenchVolume_ft3_ft } from "../../concrete";
-import { choiceAsk, lengthAsk } from "../asks";
+import { choiceAsk, datumHelp, lengthAsk } from "../asks";
 import type { Answers, Ask, Given, Offer, Unknown } from "../kit";
 import { handDigCaution } from "../marks";
 import { saidAsk, unsaid } from "../said";
@@ -20,12 +20,12 @@ export const trenchAsks = (
   choiceAsk(
     "soil",
     "Soil, as somebody competent classes it",
-    { rock: "Stable rock", A: "A: stiff clay, never dug", B: "B: firm, or dug before", C: "C: sand, gravel, wet" },
+    { rock: "stable rock", A: "A: stiff clay, never dug", B: "B: firm, or dug before", C: "C: sand, gravel, wet" },
     { usual: "B", help: "B where nobody has looked: never A once it was dug before." },
   ),
-  choiceAsk("sides", "Sides at 5 ft (1.5 m) or deeper", { slope: "Laid back", shore: "Shored as it goes down" }, { when: isDeep }),
+  choiceAsk("sides", "Sides at 5 ft (1.5 m) or deeper", { slope: "laid back", shore: "shored as it goes down" }, { when: isDeep }),
   saidAsk("says-soil", "What the soil is", isDeep),
-  choiceAsk("by", "Dug by", { hand: "Hand", machine: "Small machine, hired" }),
+  choiceAsk("by", "Dug", { hand: "by hand", machine: "with a small machine, hired" }),
 ];
 
 /** Where a part stands that stands on no other, from the datum. */
@@ -36,7 +36,7 @@ export const siteAsks = (
   {
     key: "right",
     label: "Its middle, right of the datum",
-    help: "Left is below zero.",
+    help: `Left of it is below zero. ${datumHelp}`,
     kind: "length",
     usual: right,
     range_mm: { least: -60_000, most: 60_000, unit: "mm" },
@@ -44,7 +44,7 @@ export const siteAsks = (
   {
     key: "back",
     label: "Its middle, behind the datum",
-    help: "Before it is below zero.",
+    help: `Before it is below zero. ${datumHelp}`,
     kind: "length",
     usual: back,
     range_mm: { least: -60_000, most: 60_000, unit: "mm" },

@@ -9,7 +9,7 @@ export const insideAsks: readonly Ask[] = [
   yesAsk("wiring", "Wired", true, { help: "By a licensed electrician." }),
   countAsk("points", "Outlets, switches and lamps", 8, 1, 60, { when: (answers) => answers.yes("wiring") }),
   saidAsk("says-circuits", "Circuits and loads", (answers) => answers.yes("wiring")),
-  choiceAsk("insulation", "Insulation", { none: "None", batts: "Between the studs", boards: "Boards between the studs" }),
+  choiceAsk("insulation", "Insulation", { none: "none", batts: "batts between the studs", boards: "boards between the studs" }),
   yesAsk("lining", "Lined inside", false),
 ];
 

@@ -153,7 +153,7 @@ export const postRoof: Kit = {
     }),
     { key: "post-size", label: "Size of the posts", help: "What they must be is the drawing's.", kind: "text", usual: "6x6" },
     ...sizeAsks,
-    ...roofAsks,
+    ...roofAsks("posts"),
     yesAsk("inspected", "Inspector sees the frame before it is covered", true),
     countAsk("visit", "Inspector's days from request to visit", 1, 1, 20, { when: (answers) => answers.yes("inspected") }),
   ],

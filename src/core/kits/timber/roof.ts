@@ -3,11 +3,12 @@ import { choiceAsk, lengthAsk } from "../asks";
 import type { Ask, Given, Written } from "../kit";
 import { type Lists, levelAt, namer, ordered, together } from "../together";
 
-export const roofAsks: readonly Ask[] = [
-  choiceAsk("roof", "Roof", { shed: "One slope", gable: "Two slopes" }),
+/** `over`: what the roof stands over at its eaves. */
+export const roofAsks = (over: "walls" | "posts"): readonly Ask[] => [
+  choiceAsk("roof", "Roof", { shed: "one slope", gable: "two slopes" }),
   { key: "pitch", label: "Rise of the roof in 12", kind: "number", usual: 3, range: { least: 1, most: 18, unit: "in 12" } },
-  lengthAsk("eaves", "Roof beyond the walls", "12 in", "300 mm", 0, 1200),
-  choiceAsk("covering", "Covered with", { metal: "Metal sheets", shingles: "Shingles", membrane: "A membrane" }),
+  lengthAsk("eaves", `Roof beyond the ${over}`, "12 in", "300 mm", 0, 1200),
+  choiceAsk("covering", "Covered with", { metal: "metal sheets", shingles: "shingles", membrane: "a membrane" }),
   {
     key: "scaffold",
     label: "Reached from the scaffold",

@@ -9,7 +9,7 @@ export const shellAsks: readonly Ask[] = [
   lengthAsk("wide", "How wide outside", "8 ft", "2.4 m", 1200, 9000),
   lengthAsk("high", "Height of the walls", "8 ft", "2.4 m", 1500, 4000),
   choiceAsk("studs", "Studs", { "2x4": "2x4, or 45 by 95 mm", "2x6": "2x6, or 45 by 145 mm" }),
-  choiceAsk("lumber", "Studs and plates", { ordered: "Ordered", salvaged: "Salvaged, in hand" }),
+  choiceAsk("lumber", "Studs and plates", { ordered: "to be ordered", salvaged: "salvaged, in hand" }),
   countAsk("crew", "Hands that can be had to tip a wall up", 2, 2, 8),
 ];
 

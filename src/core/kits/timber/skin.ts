@@ -8,7 +8,7 @@ export const skinAsks: readonly Ask[] = [
   choiceAsk(
     "joinery",
     "Windows and doors",
-    { ordered: "To be ordered", "in hand": "In hand" },
+    { ordered: "to be ordered", "in hand": "in hand" },
     { when: (answers) => answers.number("windows") + answers.number("doors") > 0 },
   ),
   countAsk("lead", "Weeks from order to site", 8, 1, 40, {
@@ -19,7 +19,7 @@ export const skinAsks: readonly Ask[] = [
     when: (answers) =>
       answers.yes("wiring") && answers.choice("joinery") === "ordered" && answers.number("windows") + answers.number("doors") > 0,
   }),
-  choiceAsk("siding", "Siding", { boards: "Boards", panels: "Panels" }),
+  choiceAsk("siding", "Siding", { boards: "boards", panels: "panels" }),
   yesAsk("paint", "Painted", true),
 ];
 

@@ -88,7 +88,7 @@ export const smallBuilding: Kit = {
     ...baseAsks,
     ...shellAsks,
     ...sizeAsks,
-    ...roofAsks,
+    ...roofAsks("walls"),
     ...skinAsks,
     ...insideAsks,
     yesAsk("inspected", "Inspector sees the frame before it is covered", true),
