@@ -16,6 +16,18 @@ export class IntList {
     this.data[this.length++] = value;
   }
 
+  /** So many members of one value from here on; those before stay. */
+  widen(length: number, value: number): void {
+    if (length <= this.length) return;
+    if (length > this.data.length) {
+      const larger = new Int32Array(Math.max(length, 2 * this.data.length));
+      larger.set(this.data.subarray(0, this.length));
+      this.data = larger;
+    }
+    this.data.fill(value, this.length, length);
+    this.length = length;
+  }
+
   at(index: number): number {
     return this.data[index] as number;
   }

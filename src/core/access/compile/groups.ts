@@ -15,9 +15,9 @@ export class Groups {
 
   /** Clauses come in order; `guard` -1 is the group that always matters. */
   add(clause: number, guard: number): void {
-    while (this.#first.length <= guard + 1) {
-      this.#first.push(-1);
-      this.#last.push(-1);
+    if (this.#first.length < guard + 2) {
+      this.#first.widen(guard + 2, -1);
+      this.#last.widen(guard + 2, -1);
     }
     this.#next.push(-1);
     const last = this.#last.at(guard + 1);

@@ -9,6 +9,9 @@ const budget = 5000;
 /** Answers unlike the usual one that are looked at first. */
 const unlike = 4;
 
+/** So many precedences are looked up one by one rather than all at once. */
+const few = 64;
+
 /**
  * For each row, 1 when it holds in every order. A row with an amount does when nothing was chosen on the way to it; a bare precedence also when it follows from
  * those, or when asking for the reverse is refuted. What the budget does not reach counts as chosen.
@@ -38,6 +41,10 @@ function askReverse(program: Program, search: ClauseSearch, rows: Rows, unsure: 
   for (let lead = 1, before = -1; lead <= unlike && atoms.length > 0 && atoms.length !== before; lead++) {
     before = atoms.length;
     if (search.solve([], budget + search.work, lead) !== "yes") break;
+    if (atoms.length <= few) {
+      atoms = atoms.filter((atom) => search.leadsTo(program.from.at(atom), program.to.at(atom)));
+      continue;
+    }
     const ends = (list: { at(atom: number): number }) => atoms.map((atom) => list.at(atom));
     const leads = search.leads(ends(program.from), ends(program.to));
     atoms = atoms.filter((_, i) => leads[i] === 1);

@@ -17,17 +17,19 @@ export class Watches {
     this.#next = new IntList(2 * clauses + 64);
     this.#place = new IntList(2 * clauses + 64);
     this.widen(variables);
+    this.#place.widen(2 * clauses, none);
+    this.#next.widen(2 * clauses, none);
   }
 
   widen(variables: number): void {
-    while (this.#head.length < 2 * variables) this.#head.push(none);
+    this.#head.widen(2 * variables, none);
   }
 
   /** Watches two places of a clause; clauses come in order. */
   watch(clauses: Clauses, clause: number, first: number, second: number): void {
-    while (this.#place.length <= 2 * clause + 1) {
-      this.#place.push(none);
-      this.#next.push(none);
+    if (this.#place.length < 2 * clause + 2) {
+      this.#place.widen(2 * clause + 2, none);
+      this.#next.widen(2 * clause + 2, none);
     }
     this.#link(clauses, 2 * clause, first);
     this.#link(clauses, 2 * clause + 1, second);
