@@ -27,17 +27,15 @@ export function chalkRoute(bands: readonly Band[], from: End, to: End): Point[][
   let line: Point[] = [[from.x, yOf(from.band)]];
   const lines = [line];
   rows.forEach((row, index) => {
-    const [x, band] = [xs[index]!, bands[row]!];
-    const [above, below] = [yOf(row - 1), yOf(row)];
-    const [start, end] = down ? [above, below] : [below, above];
-    goOn(line, x, start);
+    const x = xs[index]!;
+    const band = bands[row]!;
+    goOn(line, x, yOf(down ? row - 1 : row));
     if (meets(band, x, "words") && !along(row, x, from, to)) {
-      const gap = [band.y0 + 1, band.y1 - 1] as const;
-      goOn(line, x, down ? gap[0] : gap[1]);
-      line = [[x, down ? gap[1] : gap[0]]];
+      goOn(line, x, down ? band.y0 + 1 : band.y1 - 1);
+      line = [[x, down ? band.y1 - 1 : band.y0 + 1]];
       lines.push(line);
     }
-    goOn(line, x, end);
+    goOn(line, x, yOf(down ? row : row - 1));
   });
   goOn(line, to.x, yOf(to.band));
   return lines.map(tidy).filter(({ length }) => length > 1);
@@ -45,7 +43,8 @@ export function chalkRoute(bands: readonly Band[], from: End, to: End): Point[][
 
 /** A point further on; straight on, the last one is moved there. */
 function goOn(line: Point[], x: number, y: number): void {
-  const [a, b] = [line[line.length - 2], line[line.length - 1]!];
+  const a = line[line.length - 2];
+  const b = line[line.length - 1]!;
   if (b[0] === x && b[1] === y) return;
   if (a && a[0] === x && b[0] === x) line[line.length - 1] = [x, y];
   else line.push([x, y]);
@@ -53,7 +52,7 @@ function goOn(line: Point[], x: number, y: number): void {
 
 /**
  * Where the line may go down or up in the bands, one band's gates after another's, each band's in the order of x: what the way to each costs, and by which
- * gate of the band before. In lists of plain numbers: a sheet tries some ten thousand of them.
+ * gate of the band before. In lists of plain numbers that are used again for the next line: a sheet tries some hundred thousand gates.
  */
 interface Gates {
   readonly x: number[];
@@ -62,6 +61,7 @@ interface Gates {
   readonly cost: number[];
   readonly back: number[];
 }
+const gates: Gates = { x: [], way: [], cost: [], back: [] };
 
 /** One x for each band that is crossed: the cheapest way through their gates, found band by band. */
 function best(rows: readonly number[], bands: readonly Band[], from: End, to: End): number[] {
@@ -69,28 +69,28 @@ function best(rows: readonly number[], bands: readonly Band[], from: End, to: En
   const [left, right] = [low - beyond, high + beyond];
   const busy = rows.filter((row) => row === from.band || row === to.band || isInWay(bands[row]!, left, right));
   const besides = busy.map((row) => edges(bands[row]!, left, right));
-  const shared = nearest(besides, from, to);
-  const gates: Gates = { x: [], way: [], cost: [], back: [] };
+  const shared = [from.x, to.x, from.side, to.side, ...nearest(besides, from, to)].sort((a, b) => a - b);
+  let count = 0;
   const add = (x: number, cost: number) => {
-    gates.x.push(x);
-    gates.way.push(x - astray * Math.max(0, low - x) + astray * Math.max(0, x - high));
-    gates.cost.push(cost);
-    gates.back.push(-1);
+    gates.x[count] = x;
+    gates.way[count] = x - astray * Math.max(0, low - x) + astray * Math.max(0, x - high);
+    gates.cost[count] = cost;
+    gates.back[count] = -1;
+    count += 1;
   };
   add(from.x, 0);
-  /** The gates of the band before: from the first, up to before the second. */
-  let before: readonly [number, number] = [0, 1];
+  /** Where the gates of the band before begin. */
+  let before = 0;
   busy.forEach((row, index) => {
-    const xs = [from.x, to.x, from.side, to.side, ...besides[index]!, ...shared].sort((a, b) => a - b);
-    for (const [at, x] of xs.entries()) if (x !== xs[at - 1]) add(x, Number.POSITIVE_INFINITY);
-    const here = [before[1], gates.x.length] as const;
-    turnInto(gates, before, here);
-    for (let gate = here[0]; gate < here[1]; gate += 1) gates.cost[gate]! += costAt(bands[row]!, row, gates.x[gate]!, from, to);
+    const here = count;
+    addMerged(shared, besides[index]!, add);
+    turnInto(before, here, count);
+    for (let gate = here; gate < count; gate += 1) gates.cost[gate]! += costAt(bands[row]!, row, gates.x[gate]!, from, to);
     before = here;
   });
-  const end = gates.x.length;
+  const end = count;
   add(to.x, Number.POSITIVE_INFINITY);
-  turnInto(gates, before, [end, end + 1]);
+  turnInto(before, end, count);
   const found = new Map<number, number>();
   let gate = gates.back[end]!;
   for (let at = busy.length - 1; at >= 0; at -= 1) {
@@ -105,16 +105,30 @@ function best(rows: readonly number[], bands: readonly Band[], from: End, to: En
   });
 }
 
-/** Gives each gate the cheapest way from those before it: straight on, or with a turn and the way to it. */
-function turnInto({ x, way, cost, back }: Gates, [first, last]: readonly [number, number], [from, to]: readonly [number, number]): void {
+/** The numbers of two sorted lists in their order, each once. */
+function addMerged(a: readonly number[], b: readonly number[], add: (x: number, cost: number) => void): void {
+  let [i, j, last] = [0, 0, Number.NaN];
+  while (i < a.length || j < b.length) {
+    const fromA = j === b.length || (i < a.length && a[i]! <= b[j]!);
+    const x = fromA ? a[i]! : b[j]!;
+    if (fromA) i += 1;
+    else j += 1;
+    if (x !== last) add(x, Number.POSITIVE_INFINITY);
+    last = x;
+  }
+}
+
+/** Gives each gate from `from` up to `to` the cheapest way from those of the band before, from `first` up to there: straight on, or with a turn and the way to it. */
+function turnInto(first: number, from: number, to: number): void {
+  const { x, way, cost, back } = gates;
   const take = (gate: number, by: number, price: number) => {
     if (price >= cost[gate]!) return;
     cost[gate] = price;
     back[gate] = by;
   };
   for (const sign of [1, -1] as const) {
-    const [start, end] = sign === 1 ? [first, last] : [last - 1, first - 1];
-    let at = start;
+    const end = sign === 1 ? from : first - 1;
+    let at = sign === 1 ? first : from - 1;
     let near = -1;
     for (let turned = 0; turned < to - from; turned += 1) {
       const gate = sign === 1 ? from + turned : to - 1 - turned;
@@ -136,7 +150,7 @@ function isInWay({ taken }: Band, left: number, right: number): boolean {
   return false;
 }
 
-/** Just beside what stands in a band, as far as the line may go. */
+/** Just beside what stands in a band, as far as the line may go; sorted. */
 function edges({ taken }: Band, low: number, high: number): number[] {
   const out: number[] = [];
   const least = Math.max(0, low);
@@ -144,7 +158,7 @@ function edges({ taken }: Band, low: number, high: number): number[] {
     if (from - margin > least && from - margin < high) out.push(from - margin);
     if (to + margin > least && to + margin < high) out.push(to + margin);
   }
-  return out;
+  return out.sort((a, b) => a - b);
 }
 
 /** A line that goes straight through several bands needs the same gate in each: every band has those of all that are nearest to the ends. */
