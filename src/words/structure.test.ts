@@ -43,7 +43,7 @@ describe("what changes on a day", () => {
   });
 
   test("nothing is said as nothing", () => {
-    expect(structureSentence("Sun 2 May 2027", [])).toBe("Sun 2 May 2027: nothing in the drawing changes.");
+    expect(structureSentence("Sun 2 May 2027", [])).toBe("As it stands on Sun 2 May 2027.");
   });
 });
 

@@ -46,7 +46,7 @@ export function structureSentence(day: string, changes: readonly BodyChange[]): 
     if (isState) add(stateWords(state, hole), name);
     else if (form !== null) add(form === "up" ? "form up" : "form off", name);
   }
-  if (groups.size === 0) return `${day}: nothing in the drawing changes.`;
+  if (groups.size === 0) return `As it stands on ${day}.`;
   const said = [...groups].map(([what, names]) => `${what[0]?.toUpperCase()}${what.slice(1)}: ${listed(names)}.`);
   return `${day}. ${said.join(" ")}`;
 }

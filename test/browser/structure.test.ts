@@ -36,7 +36,7 @@ test("a day between two changes says that nothing changes, and the drawing is th
   const page = await opened(wall);
   const day = Number(await slider(page).getAttribute("min")) + 9;
   await slider(page).fill(String(day));
-  expect(await says(page)).toBe("Mon 19 Apr 2027: nothing in the drawing changes.");
+  expect(await says(page)).toBe("As it stands on Mon 19 Apr 2027.");
   expect(await page.locator('.structure [data-body="footing"]').getAttribute("aria-label")).toBe("Footing, curing");
   expect(await page.locator('.structure [data-body="wall"]').getAttribute("aria-label")).toBe("Wall, not yet");
 });
