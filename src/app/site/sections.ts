@@ -58,7 +58,7 @@ export function sectionSays(id: SectionId, document: unknown): string {
     }
     case "cautions": {
       const own = of("steps").reduce((count, { cautions }) => count + idsOf(cautions).length, 0);
-      return own === 0 ? "the usual ones" : `the usual ones, and ${own} of your own`;
+      return own === 0 ? "the usual ones" : `the usual ones, and ${own} written here`;
     }
     default:
       return [
