@@ -25,7 +25,15 @@ export {
   runSentence,
 } from "./plan/holders";
 export { type OneMoreLine, type OneMoreWords, oneMoreProgress, oneMoreWords } from "./plan/one-more";
-export { boundSentence, earlierSentence, foundSentence, lookingSentence, seekingSentence, verdictSentence } from "./plan/search";
+export {
+  boundSentence,
+  earlierSentence,
+  foundSentence,
+  givesUpSentence,
+  lookingSentence,
+  seekingSentence,
+  verdictSentence,
+} from "./plan/search";
 export { slackSentence } from "./plan/slack";
 export { barSentences, barSetSentence, barSizeWords } from "./pour/bars";
 export { type BuyWords, buyWords } from "./pour/buy";

@@ -118,3 +118,45 @@ test("what no plan can keep is said with who is there and a way out that works",
     .click();
   await page.getByText(/^Finishes /).waitFor();
 });
+
+const found = (page: Page) => page.getByRole("region", { name: "an earlier finish" });
+
+test("an earlier finish is told in the other views too, looked for there, shown and taken over", async () => {
+  const page = await opened(60, 1);
+  await page.keyboard.press("2");
+  await page.getByRole("region", { name: "Dates", exact: true }).waitFor();
+  await found(page).getByRole("button", { name: "use it" }).waitFor({ timeout: 60_000 });
+  expect(await words(found(page))).toMatch(/An earlier finish is there: Sat 8 May, 13:00, two site days sooner\./);
+  await found(page).getByRole("button", { name: "show what moves" }).click();
+  expect(await words(page.getByRole("region", { name: "what would move" }))).toContain("Sat 8 May, 13:00");
+  await expectClean(page, 13, "told beside the sheet");
+  await found(page).getByRole("button", { name: "use it" }).click();
+  await found(page).waitFor({ state: "detached" });
+  await expect.poll(() => words(page.locator(".next"))).toContain("Finish Sat 8 May");
+});
+
+test("a build that aims at something else is offered a better plan by that, and an earlier finish only for what it gives up", async () => {
+  const page = await app.example("Garden wall with a planter");
+  await page.getByRole("button", { name: "Next", exact: true }).click();
+  const aims = page.getByRole("region", { name: "What else the plan could be good at" });
+  await aims.getByLabel("Aim at").selectOption("site-days");
+  await aims.getByLabel("The finish may be later by").selectOption("4");
+  await aims.getByRole("button", { name: "look for such a plan" }).click();
+  await aims.getByRole("button", { name: "plan it so" }).click();
+  await aims.getByRole("button", { name: "back to the earliest finish" }).waitFor();
+  await page.getByRole("button", { name: "Order", exact: true }).click();
+  await strip(page).getByText("This build aims at fewest site days.").waitFor();
+  expect(await words(strip(page))).toContain("An earlier finish would give that up: it is looked for only when you ask.");
+  await strip(page).getByRole("button", { name: "look for a better plan by that" }).click();
+  await strip(page)
+    .getByText(/site days as it stands\.|site days instead of/)
+    .waitFor({ timeout: 60_000 });
+  await expectClean(page, 13, "aimed");
+  await strip(page).getByRole("button", { name: "look for an earlier finish" }).click();
+  const use = strip(page).getByRole("button", { name: "use it" });
+  await use.waitFor({ timeout: 60_000 });
+  expect(await words(strip(page))).toContain("Taking it gives up what this build aims at: fewest site days.");
+  await use.click();
+  await strip(page).getByText("This build aims at").waitFor({ state: "detached" });
+  expect(await fileOf(page)).not.toContain('"aim"');
+});

@@ -23,6 +23,8 @@ export class Looking {
   #upTo = byItself;
   #run = 0;
   #timer: ReturnType<typeof setTimeout> | undefined;
+  /** The last sentence of a plan found that was read out. */
+  said = "";
   answer = $state.raw<LookAnswer | null>(null);
   phase = $state<Phase>("resting");
 

@@ -2,7 +2,15 @@ import { describe, expect, test } from "vitest";
 import type { ElapsedMinute } from "../../core/base";
 import { readDocument } from "../../core/build";
 import type { FinishBound, Sought } from "../../core/plan";
-import { boundSentence, earlierSentence, foundSentence, lookingSentence, seekingSentence, verdictSentence } from "../index";
+import {
+  boundSentence,
+  earlierSentence,
+  foundSentence,
+  givesUpSentence,
+  lookingSentence,
+  seekingSentence,
+  verdictSentence,
+} from "../index";
 import { faultsOf } from "../lint.testing";
 import { wall } from "../wall.testing";
 
@@ -85,6 +93,10 @@ describe("a search says", () => {
       "In this order no plan finishes earlier; in another one it cannot be before Sat 20 Mar, 10:00, on the same site day.",
     ],
     [verdictSentence(same, build), "Nothing earlier was found, 12,345 tried; it cannot be before Sat 20 Mar, 10:00, on the same site day."],
+    [
+      givesUpSentence({ for: "visits", months: [], coldest_C: null, weeksLater: 0 }),
+      "Taking it gives up what this build aims at: fewest visits of those who are asked to come.",
+    ],
     [verdictSentence(none, build), "No plan was found, 12,345 tried; none is ruled out either."],
   ])("%s", (said, wanted) => {
     expect(said).toBe(wanted);

@@ -1,8 +1,9 @@
 import type { Display } from "../../core/base";
-import type { Build } from "../../core/build";
+import type { Aim, Build } from "../../core/build";
 import type { FinishBound, Sought } from "../../core/plan";
 import { sentence, spelled } from "../text";
 import { type Voice, voice } from "../voice";
+import { aimNames } from "./aims";
 
 /** "12,000" */
 const figured = (count: number): string => String(count).replace(/\B(?=(\d{3})+$)/g, ",");
@@ -28,6 +29,9 @@ export function earlierSentence({ finish, gain }: Sought, build: Build, display?
   const sooner = gain > 0 ? `, ${spelled(gain, "site day")} sooner` : ", sooner on the same site day";
   return `An earlier finish is there: ${voice(build, display).finish(finish ?? 0)}${sooner}.`;
 }
+
+/** What goes with an earlier finish of a build that aims at something else. */
+export const givesUpSentence = (aim: Aim): string => `Taking it gives up what this build aims at: ${aimNames[aim.for]}.`;
 
 /** What a search that has come to its end, or to the end of a rung, says of the plan it has. */
 export function verdictSentence(sought: Sought, build: Build, display?: Display): string {
