@@ -70,6 +70,15 @@ describe("plan", () => {
     expect(JSON.parse((await told("plan", "blocked.json", "--json")).out)).toMatchObject({ status: "no-order" });
   });
 
+  test("of a build without steps says so, searched or not", async () => {
+    for (const asked of [[], ["--search", "1e3"]]) {
+      const { code, out } = await told("plan", "empty.json", ...asked);
+      expect([code, lines(out)]).toEqual([0, ["Wall", "", "There is nothing to do yet: the build has no steps."]]);
+    }
+    const { search } = JSON.parse((await told("plan", "empty.json", "--search", "1e3", "--json")).out);
+    expect(search.says).toEqual([]);
+  });
+
   test("looks for an earlier finish as far as asked, and says what it can be at the earliest and why", async () => {
     const { out } = await told("plan", "plain.json", "--search", "1e3");
     expect(out).toContain(

@@ -34,6 +34,7 @@ export const files: Record<string, string> = {
       steps: ["north", "south"].map((side) => ({ id: side, name: `Dig ${side}`, work: "7 h", hands: 1, deadline: "2027-03-06" })),
     }),
   ),
+  "empty.json": JSON.stringify({ ...wall(), places: [], pieces: [], steps: [], waits: [], deliveries: [], bookings: [] }),
   "bays.json": JSON.stringify(realisticDocument(60, 1)),
   "broken.json": '{ "batterboard": 1, }',
 };

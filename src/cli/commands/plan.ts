@@ -26,6 +26,7 @@ export async function planCommand(file: string, asked: PlanAsked, ports: Ports):
     return { text: `${JSON.stringify(json, null, 2)}\n`, code };
   }
   if (code === 1) return outcome([...inGravity(made.findings).flatMap((finding) => findingLines(finding, build)), "There is no plan."], 1);
+  if (build.steps.length === 0) return outcome([build.name, "", "There is nothing to do yet: the build has no steps."], 0);
   return outcome([
     build.name,
     "",

@@ -24,6 +24,7 @@ export function searched(build: Build, document: unknown, upTo: string): Searche
 export function searchedLines({ sought }: Searched, build: Build): string[] {
   const { finishWas, finish, gain, bound } = sought;
   const lines: string[] = [];
+  if (build.steps.length === 0) return lines;
   if (finish !== null && finishWas === null) lines.push(foundSentence(sought, build));
   else if (gain > 0 || (finish ?? 0) < (finishWas ?? 0)) lines.push(earlierSentence(sought, build));
   lines.push(verdictSentence(sought, build));
