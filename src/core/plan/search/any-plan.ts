@@ -2,38 +2,32 @@ import type { Apply } from "../../access";
 import type { Finding } from "../../base";
 import type { Build } from "../../build";
 import type { Clocks } from "../../clock";
-import { type Proof, proofOf, refusalOf, type Solution } from "../../schedule";
+import { proofOf, refusalOf, type Solution } from "../../schedule";
 import { bind } from "../bind";
 import { furthest } from "../bound";
 import type { Ordered } from "../order";
+import { goOn } from "./portions";
 import { anyOrder } from "./relaxed";
 import { type Found, replayed } from "./replay";
 import { ruledOut } from "./ruled-out";
 
-/** Units done in one go. */
-export const portion = 20;
-
-/** Goes on with a proof for one portion; returns the units that took, at least one. */
-export function goOn(search: Proof): number {
-  const before = search.clashes + search.schedules;
-  search.step(portion);
-  return Math.max(1, search.clashes + search.schedules - before);
-}
-
 /**
  * A plan for a build for which the quick passes found none, or why there is none: all orders at once first, then the order that was chosen. Yields the units
- * of work done.
+ * of work done; 0 in the midst of them.
  */
 export function* anyPlan(build: Build, clocks: Clocks, first: Ordered, edited: Apply | null): Generator<number, Found | Finding | null> {
   const bound = bind(build, first.access, clocks, furthest);
   const over = anyOrder(bound);
   for (const p of [over, bound.problem]) {
     const search = proofOf(p, null);
+    yield 0;
     let solution: Solution | null = null;
     while (!search.done && solution === null) {
-      const units = goOn(search);
+      const going = goOn(search);
+      let next = going.next();
+      for (; next.done !== true; next = going.next()) yield 0;
       ({ solution } = search.result());
-      yield units;
+      yield next.value;
     }
     if (solution !== null) {
       const found = replayed(build, clocks, solution.start, first.access.order);

@@ -4,7 +4,7 @@ import type { Clocks } from "../../clock";
 import { type Problem, proofOf, type Solution } from "../../schedule";
 import type { Bound } from "../bound";
 import { datesFor } from "../dates";
-import { goOn } from "./any-plan";
+import { goOn } from "./portions";
 import { ofSteps } from "./relaxed";
 import { type Found, replayed } from "./replay";
 
@@ -27,7 +27,7 @@ interface Case {
 /**
  * Whether any other order finishes earlier than the best plan, by cases: a schedule keeps all chosen precedences of an order, or there is a first among them
  * that it does not keep. A case is closed when nothing in it can finish earlier (proved over all its orders at once), or when no order is left in it; else its
- * order is searched, and the case is split by the precedences chosen there. Yields the units of work done.
+ * order is searched, and the case is split by the precedences chosen there. Yields the units of work done; 0 in the midst of them.
  * @param over the problem that holds for every order
  * @param own the order of the best plan, in which nothing finishes earlier: that has been shown
  * @returns a better plan; true where there is none; false where that cannot be said
@@ -46,6 +46,7 @@ export function* otherOrders(build: Build, clocks: Clocks, over: Problem, own: B
       continue;
     }
     const { bound } = datesFor(build, order, clocks);
+    yield 0;
     const made = yield* anyBefore(ofSteps(bound.problem, build.steps.length), best.finish);
     if (made !== null) {
       const found = replayed(build, clocks, made.start, order.order);
@@ -60,7 +61,13 @@ export function* otherOrders(build: Build, clocks: Clocks, over: Problem, own: B
 /** A schedule that finishes before `finish`; null where there is none. */
 function* anyBefore(p: Problem, finish: number): Generator<number, Solution | null> {
   const search = proofOf({ ...p, horizon: (finish - 1) as Problem["horizon"] }, null);
-  while (!search.done && search.result().solution === null) yield goOn(search);
+  yield 0;
+  while (!search.done && search.result().solution === null) {
+    const going = goOn(search);
+    let next = going.next();
+    for (; next.done !== true; next = going.next()) yield 0;
+    yield next.value;
+  }
   return search.result().solution;
 }
 

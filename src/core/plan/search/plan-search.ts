@@ -9,11 +9,12 @@ import { type Ordered, orderWithDates } from "../order";
 import type { Plan } from "../plan";
 import { plan } from "../plan-of";
 import { workedDays } from "../worked-days";
-import { anyPlan, goOn, portion } from "./any-plan";
+import { anyPlan } from "./any-plan";
 import { turnedChoices } from "./chosen";
 import type { FinishBound } from "./finish-bound";
 import { strongest } from "./hands-bound";
 import { otherOrders } from "./other-orders";
+import { breed, goOn, portion } from "./portions";
 import { anyOrder, hasChosen, lastOf, ofSteps } from "./relaxed";
 import { type Found, replayed, sameOrder, servedAs } from "./replay";
 import { rungs, type Sought } from "./sought";
@@ -28,7 +29,7 @@ const mostBred = 600;
 export class PlanSearch {
   private readonly build: Build;
   private readonly clocks: Clocks;
-  private readonly course: Generator<void, void>;
+  private readonly course: Generator<number, void>;
   private readonly first: Ordered;
   private readonly was: number | null = null;
   private found: Found | null = null;
@@ -66,10 +67,14 @@ export class PlanSearch {
     this.course = this.run();
   }
 
-  /** Goes on for about so many units, or until done. */
+  /** Goes on for about so many units, or until done. What takes long without being a unit counts as some here. */
   step(units: number): void {
-    const until = this.tried + units;
-    while (!this.done && this.tried < until) if (this.course.next().done === true) this.done = true;
+    for (let left = units; !this.done && left > 0; ) {
+      const before = this.tried;
+      const { done, value } = this.course.next();
+      if (done === true) this.done = true;
+      else left -= Math.max(value, this.tried - before);
+    }
   }
 
   sought(): Sought {
@@ -110,7 +115,7 @@ export class PlanSearch {
     return { ...made, status: "no-dates", findings: [...made.findings.filter(({ code }) => code !== "plan.not-found"), this.ruled] };
   }
 
-  private *run(): Generator<void, void> {
+  private *run(): Generator<number, void> {
     if (this.found === null) yield* this.any();
     if (this.found === null) return;
     yield* this.earlier();
@@ -119,34 +124,40 @@ export class PlanSearch {
   }
 
   /** A plan where the quick passes found none; or why there is none. */
-  private *any(): Generator<void, void> {
+  private *any(): Generator<number, void> {
     if (this.first.result?.status !== "not-found") return;
     const looking = anyPlan(this.build, this.clocks, this.first, this.edited);
     let next = looking.next();
     for (; next.done !== true && this.tried < rungs[rungs.length - 1]!; next = looking.next()) {
       this.tried += next.value;
-      yield;
+      yield Math.max(1, next.value);
     }
     if (next.done !== true || next.value === null) return;
     if ("code" in next.value) this.ruled = next.value;
     else this.found = next.value;
   }
 
-  private *earlier(): Generator<void, void> {
+  private *earlier(): Generator<number, void> {
     const { build, clocks } = this;
     const steps = build.steps.length;
     const first = this.found!;
     const over = ofSteps(anyOrder(first.ordered.bound!), steps);
     this.bound = strongest(first.ordered.bound!, over, first.finish);
-    yield;
+    yield portion;
     if (this.shown()) return;
     const turning = turnedChoices(build, clocks, first.finish, this.planOf(first));
+    yield portion;
     for (let next = turning.next(); next.done !== true; ) {
       this.tried++;
       if (next.value !== null) this.found = next.value;
-      yield;
+      yield portion;
       if (this.shown()) return;
-      next = next.value === null ? turning.next() : turning.next(this.planOf(next.value));
+      if (next.value === null) next = turning.next();
+      else {
+        const now = this.planOf(next.value);
+        yield portion;
+        next = turning.next(now);
+      }
     }
     yield* this.bred();
     let looked: Solution | null = null;
@@ -158,10 +169,13 @@ export class PlanSearch {
         return;
       }
       if (!oneOrder && !anyLeft) return;
-      if (oneOrder && (turn % shares !== 0 || turn === 0 || !anyLeft || !hasChosen(this.found!.ordered.bound!))) this.inOrder();
+      if (oneOrder && (turn % shares !== 0 || turn === 0 || !anyLeft || !hasChosen(this.found!.ordered.bound!))) yield* this.inOrder();
       else {
-        this.relaxed ??= proofOf(over, this.found!.solution);
-        this.tried += goOn(this.relaxed);
+        if (this.relaxed === null) {
+          this.relaxed = proofOf(over, this.found!.solution);
+          yield portion;
+        }
+        this.tried += yield* goOn(this.relaxed);
         const { solution, bound } = this.relaxed.result();
         this.raise(bound);
         if (solution !== null && solution !== looked) {
@@ -169,7 +183,7 @@ export class PlanSearch {
           this.take(solution);
         }
       }
-      yield;
+      yield 1;
       if (this.over()) return;
     }
   }
@@ -182,13 +196,13 @@ export class PlanSearch {
   }
 
   /** Once nothing finishes earlier in the order of the best plan: a better one in another order (true: go on from it), or that there is none. */
-  private *inOtherOrders(over: Problem): Generator<void, boolean> {
+  private *inOtherOrders(over: Problem): Generator<number, boolean> {
     const { found } = this;
     const cases = otherOrders(this.build, this.clocks, over, found!.ordered.bound!, found!);
     for (let next = cases.next(); ; next = cases.next()) {
       if (next.done !== true) {
         this.tried += next.value;
-        yield;
+        yield Math.max(1, next.value);
         if (this.over()) return false;
         continue;
       }
@@ -202,25 +216,27 @@ export class PlanSearch {
   }
 
   /** Schedules bred from one another, in the order of the best plan so far, before clashes are learned from. */
-  private *bred(): Generator<void, void> {
+  private *bred(): Generator<number, void> {
     const { ordered, solution } = this.found!;
     const search = searchOf(ofSteps(ordered.bound!.problem, this.build.steps.length), { seed: 1, first: solution, schedules: mostBred });
+    yield portion;
     while (!search.done && search.schedules < mostBred) {
-      const before = search.schedules;
-      search.step(portion);
-      this.tried += search.schedules - before;
+      this.tried += yield* breed(search);
       const made = search.result().solution;
       if (made !== null) this.take(made);
-      yield;
+      yield 1;
       if (this.shown()) return;
     }
   }
 
   /** A portion of the search in the order of the best plan so far. */
-  private inOrder(): void {
+  private *inOrder(): Generator<number, void> {
     const { bound } = this.found!.ordered;
-    this.ordered ??= proofOf(ofSteps(bound!.problem, this.build.steps.length), this.found!.solution);
-    this.tried += goOn(this.ordered);
+    if (this.ordered === null) {
+      this.ordered = proofOf(ofSteps(bound!.problem, this.build.steps.length), this.found!.solution);
+      yield portion;
+    }
+    this.tried += yield* goOn(this.ordered);
     if (!hasChosen(bound!)) this.raise(this.ordered.result().bound);
     if (!this.ordered.done) return;
     const { status, solution } = this.ordered.result();
