@@ -1,7 +1,7 @@
 import type { Page } from "playwright-core";
 import { afterAll, beforeAll, expect, test } from "vitest";
 import { textWidth } from "../../src/draw/text/measure";
-import { cellar, desk, openBrowser, phone, wall } from "./app";
+import { cellar, desk, openBrowser, phone, tank, wall } from "./app";
 
 let app: Awaited<ReturnType<typeof openBrowser>>;
 beforeAll(async () => {
@@ -28,6 +28,16 @@ test("the sheet shows every step of the small example, with one sentence of what
   const page = await dates(wall);
   expect(await page.locator(".next").textContent()).toMatch(/^(Next: .+ Finish|All is done by the plan\. Finish) \w{3} \d+ \w{3} \d{4}/);
   expect(await page.locator("[data-step]").count()).toBe(16);
+});
+
+test("a build without a plan says why there are no dates, in the sentences of Order, and leads there", async () => {
+  const page = await dates(tank);
+  expect(await page.locator(".next").textContent()).toMatch(/^No dates: this cannot be built as written\./);
+  const told = await page.getByRole("list", { name: "Why there are no dates" }).getByRole("listitem").allTextContents();
+  await page.getByRole("button", { name: "see in Order what is wrong" }).click();
+  const wrong = await page.locator(".blocked h3").allTextContents();
+  expect(told.length).toBeGreaterThan(1);
+  expect(told.slice(0, -1)).toEqual(wrong.slice(0, told.length - 1));
 });
 
 test("a delivery is dragged: the sheet shows what would follow, then keeps it; undo brings it back", async () => {
