@@ -5,6 +5,7 @@ export { buildCautions, deferral, pieceCautions, stepCautions } from "./cautions
 export { asOneSentence, inTwoSentence, pastedSentences, stepsWords } from "./changed";
 export { clockWords, dateWords } from "./dates";
 export { findingSentence, sayings } from "./finding";
+export { staysSentence } from "./kits/stays";
 export { unknownSentence } from "./kits/unknown";
 export { goesByWords, lostSentences } from "./lost";
 export { aimNames, aimProgress, aimSentences } from "./plan/aims";

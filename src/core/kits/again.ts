@@ -8,6 +8,7 @@ import { listOf, partsOf } from "./document";
 import { type MadePart, makePart } from "./given";
 import { isAboutGone, withoutGone } from "./gone";
 import type { RawAnswers, Unknown, Written } from "./kit";
+import { merged, same } from "./merge";
 import { contextOf, joinsOf } from "./offers";
 import { membersMade, missingCommons, writtenPart } from "./put-in";
 
@@ -16,18 +17,28 @@ export interface Again {
   /** What others say of members that the new answers no longer make. */
   readonly lost: readonly Lost[];
   readonly unknown: readonly Unknown[];
+  /** What the new answers ask for and is not done: it had been changed by hand, or put in when the kit made it otherwise. */
+  readonly stays: readonly Stays[];
 }
 
-const same = (a: unknown, b: unknown): boolean => JSON.stringify(a) === JSON.stringify(b);
+/** Keys of a member that stay, or hold something that stays. */
+export interface Stays {
+  readonly list: ListName;
+  readonly id: string;
+  readonly keys: readonly string[];
+}
 
-/** Keys of a member that still say what the kit said are brought up to date; what the builder changed stays. */
-function updated(list: ListName, there: Written, before: Written, after: Written): readonly DocumentEdit[] {
-  const path = (key: string) => [list, `id=${there.id}`, key];
-  const keys = new Set([...Object.keys(before), ...Object.keys(after)]);
-  return [...keys].flatMap((key): DocumentEdit[] => {
-    if (same(before[key], after[key]) || !same(there[key], before[key])) return [];
-    return [after[key] === undefined ? { path: path(key) } : { path: path(key), value: after[key] }];
-  });
+/** What of a member still says what the kit said is brought up to date; the rest stays and is named. */
+function updated(list: ListName, there: Written, before: Written, after: Written): Pick<Again, "edits" | "stays"> {
+  const edits: DocumentEdit[] = [];
+  const kept: string[] = [];
+  for (const key of new Set([...Object.keys(before), ...Object.keys(after)])) {
+    const { value, stays } = merged(there[key], before[key], after[key]);
+    const path = [list, `id=${there.id}`, key];
+    if (!same(value, there[key])) edits.push(value === undefined ? { path } : { path, value });
+    if (stays) kept.push(key);
+  }
+  return { edits, stays: kept.length === 0 ? [] : [{ list, id: there.id, keys: kept }] };
 }
 
 const byId = (made: MadePart): ReadonlyMap<string, readonly [ListName, Written]> =>
@@ -54,6 +65,7 @@ function remade(document: unknown, part: Part, before: MadePart, after: MadePart
   const [old, next] = [byId(before), byId(after)];
   const edits: DocumentEdit[] = [...missingCommons(document, after)];
   const made: Record<string, string[]> = {};
+  const stays: Stays[] = [];
   for (const [key, [list, member]] of next) {
     const there = listOf(document, list).find(({ id }) => id === member.id);
     const isOwn = isMadeBy(part, list, member.id);
@@ -61,8 +73,11 @@ function remade(document: unknown, part: Part, before: MadePart, after: MadePart
     made[list] = [...(made[list] ?? []), member.id];
     const was = old.get(key)?.[1];
     const value = withoutGone(member, gone) as Written;
-    if (there !== undefined && was !== undefined) edits.push(...updated(list, there, withoutGone(was, gone) as Written, value));
-    else if (there === undefined && !gone.has(member.id) && !isAboutGone(member, gone))
+    if (there !== undefined && was !== undefined) {
+      const one = updated(list, there, withoutGone(was, gone) as Written, value);
+      edits.push(...one.edits);
+      stays.push(...one.stays);
+    } else if (there === undefined && !gone.has(member.id) && !isAboutGone(member, gone))
       edits.push({ path: [list, `id=${member.id}`], value });
   }
   const unwanted = [...old].flatMap(([key, [list, { id }]]): (readonly [ListName, string])[] =>
@@ -71,7 +86,7 @@ function remade(document: unknown, part: Part, before: MadePart, after: MadePart
   edits.push(...copiesFollow(document, before, after));
   edits.push({ path: ["parts", `id=${part.id}`], value: writtenPart({ ...part, made }) });
   const taken = removeMany(apply(document, edits).document, unwanted);
-  return { edits: [...edits, ...taken.edits], lost: taken.lost, unknown: after.unknown };
+  return { edits: [...edits, ...taken.edits], lost: taken.lost, unknown: after.unknown, stays };
 }
 
 /**
@@ -81,6 +96,7 @@ function remade(document: unknown, part: Part, before: MadePart, after: MadePart
 export function answerAgain(document: unknown, partId: string, answers: RawAnswers, name?: string): Again {
   const edits: DocumentEdit[] = [];
   const lost: Lost[] = [];
+  const stays: Stays[] = [];
   let unknown: readonly Unknown[] = [];
   let now = document;
   const changed = new Set<string>();
@@ -96,9 +112,10 @@ export function answerAgain(document: unknown, partId: string, answers: RawAnswe
     const one = remade(now, next, makePart(kit, part, contextOf(document, part.id)), makePart(kit, next, context));
     edits.push(...one.edits);
     lost.push(...one.lost);
+    stays.push(...one.stays);
     if (part.id === partId) unknown = one.unknown;
     changed.add(part.id);
     now = apply(now, one.edits).document;
   }
-  return { edits, lost, unknown };
+  return { edits, lost, unknown, stays };
 }

@@ -123,6 +123,20 @@ describe("answering again", () => {
     lookAt(changed);
   });
 
+  test("follows inside a pour of which something else was changed, or made otherwise by an older kit, and names what stays", () => {
+    const document = builtFrom("us", porch);
+    const pour = find(document, "pours", "column-pour") as unknown as { elements: readonly (Member & { form: Member; shape: Member })[] };
+    const older = pour.elements.map((one) => ({ ...one, form: { ...one.form, weight: "111 lb" }, shape: { ...one.shape, long: "11 in" } }));
+    const changed = apply(document, [{ path: ["pours", "id=column-pour", "elements"], value: older }]).document;
+    const taller = answerAgain(changed, "column", { measured: "foot", high: "9 ft 2 in" });
+    const after = find(apply(changed, taller.edits).document, "pours", "column-pour") as unknown as typeof pour;
+    expect(after.elements[0]!.shape).toMatchObject({ long: "11 in", high: "9 ft 2 in" });
+    expect(after.elements[0]!.form.weight).toBe("111 lb");
+    expect(taller.stays).toEqual([{ list: "pours", id: "column-pour", keys: ["elements"] }]);
+    expect(answerAgain(document, "column", { measured: "foot", high: "9 ft 2 in" }).stays).toEqual([]);
+    expect(answerAgain(changed, "column", { inspected: false }).stays).toEqual([]);
+  });
+
   test("what stands on it follows", () => {
     const document = builtFrom("us", porch);
     const z = (of: unknown) => (find(of, "solids", "slab-solid") as unknown as { at: { z: string } }).at.z;

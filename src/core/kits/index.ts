@@ -1,4 +1,4 @@
-export { type Again, answerAgain } from "./again";
+export { type Again, answerAgain, type Stays } from "./again";
 export { kitOf, kits } from "./all";
 export { type AnswerCode, answerCodes } from "./check-answers";
 export { checkAnswers, type FormField, formOf } from "./form";
