@@ -3,18 +3,21 @@ import type { Proof, Search } from "../../schedule";
 /** Units of one search before it is another's turn. */
 export const portion = 20;
 
-/** So many of them are done in one go: clashes of large builds take some milliseconds each. */
-const piece = 5;
+/** Rounds of propagation in one go: on large builds one clash may take hundreds. */
+const rounds = 40;
 
-/** Goes on with a proof for one portion, piece by piece; yields what each took, and returns the units of all, at least one. */
+/** What such a piece counts for in a portion. */
+const piece = 4;
+
+/** Goes on with a proof for one portion, piece by piece, each of which yields; returns the units of all, at least one. */
 export function* goOn(search: Proof): Generator<number, number> {
-  const before = search.clashes + search.schedules;
-  for (let done = piece; ; done += piece) {
-    search.step(piece);
-    if (search.done || done >= portion) break;
+  const units = (): number => search.clashes + search.schedules;
+  const before = units();
+  for (;;) {
+    search.step(before + portion - units(), rounds);
+    if (search.done || units() >= before + portion) return Math.max(1, units() - before);
     yield piece;
   }
-  return Math.max(1, search.clashes + search.schedules - before);
 }
 
 /** The same for schedules that are bred; what comes before the first takes a while by itself. */

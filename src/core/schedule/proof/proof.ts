@@ -19,8 +19,8 @@ export interface Proof {
   /** Clashes met, and schedules made on the way to the first answer or found later. */
   readonly clashes: number;
   readonly schedules: number;
-  /** Goes on for at most so many clashes and schedules. */
-  step(units: number): void;
+  /** Goes on for at most so many clashes and schedules; `rounds`: and for at most so many rounds of propagation, of which one unit may take any number. */
+  step(units: number, rounds?: number): void;
   /** What is known so far. Infeasible is said only of what no schedule within the problem's horizon can meet. */
   result(): Result;
 }
@@ -61,7 +61,7 @@ export function proofOf(p: Problem, first?: Solution | null): Proof {
     get schedules() {
       return before + search.work - search.clashes;
     },
-    step: (units) => search.step(units),
+    step: (units, rounds) => search.step(units, rounds),
     result() {
       const { best, done, work } = search;
       const status = best === null ? (done ? "infeasible" : "not-found") : done ? "proved" : "planned";

@@ -39,12 +39,12 @@ export class ProofSearch {
     if (first !== null) this.take(first);
   }
 
-  /** Goes on for so many units of work, or until done. */
-  step(units: number): void {
+  /** Goes on for so many units of work or so many rounds of propagation, or until done. Where it pauses has no say in what it finds. */
+  step(units: number, rounds = Number.POSITIVE_INFINITY): void {
     const until = this.work + units;
     if (!this.opened && units > 0) this.open();
     const { engine } = this;
-    while (!this.done && this.work < until) {
+    for (let round = 0; !this.done && this.work < until && round < rounds; round++) {
       if (!engine.propagate()) {
         this.work++;
         this.clashes++;
