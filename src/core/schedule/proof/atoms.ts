@@ -13,6 +13,8 @@ export class Atoms {
   /** Of each literal: the side of a variable and the bound it speaks of. */
   side = new Int32Array(2048);
   bound = new Int32Array(2048);
+  /** Both of a literal side by side, for the inner loop. */
+  both = new Int32Array(4096);
   /** By variable: values in order, with their atoms. */
   readonly values: Int32Array[] = [];
   readonly ids: Int32Array[] = [];
@@ -73,6 +75,10 @@ export class Atoms {
     this.bound[2 * a] = v;
     this.side[2 * a + 1] = 2 * x + 1;
     this.bound[2 * a + 1] = 1 - v;
+    this.both[4 * a] = 2 * x;
+    this.both[4 * a + 1] = v;
+    this.both[4 * a + 2] = 2 * x + 1;
+    this.both[4 * a + 3] = 1 - v;
     if (size === this.values[x]!.length) {
       this.values[x] = wider(this.values[x]!);
       this.ids[x] = wider(this.ids[x]!);
@@ -92,14 +98,16 @@ export class Atoms {
     this.value = wider(this.value);
     this.side = wider(this.side);
     this.bound = wider(this.bound);
+    this.both = wider(this.both);
   }
 }
 
 /** Whether a literal holds, and whether it cannot hold. */
 export function holds(t: Trail, a: Atoms, literal: number): boolean {
-  return t.bound[a.side[literal]!]! >= a.bound[literal]!;
+  return t.bound[a.both[2 * literal]!]! >= a.both[2 * literal + 1]!;
 }
 
 export function fails(t: Trail, a: Atoms, literal: number): boolean {
-  return t.bound[a.side[literal ^ 1]!]! >= a.bound[literal ^ 1]!;
+  const k = 2 * (literal ^ 1);
+  return t.bound[a.both[k]!]! >= a.both[k + 1]!;
 }

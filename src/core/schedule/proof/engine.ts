@@ -89,10 +89,13 @@ export class Engine {
   private touch(): void {
     const { trail } = this;
     for (let k = 0; k < trail.changedSize; k++) {
-      const uses = this.uses[trail.changed[k]!]!;
+      const x = trail.changed[k]!;
+      const uses = this.uses[x]!;
+      // What has only gone back to where it was needs no look before something else moves: all followed from it then.
+      const rose = trail.rose[x]! === trail.returns;
       for (let u = 0; u < uses.length; u += 2) {
-        this.tables[uses[u]!]!.touch(uses[u + 1]!);
-        this.due[uses[u]!] = 1;
+        this.tables[uses[u]!]!.touch(uses[u + 1]!, rose);
+        if (rose) this.due[uses[u]!] = 1;
       }
     }
     trail.forgetChanged();

@@ -19,6 +19,8 @@ export class TimeTable {
   readonly number: Int32Array;
   private readonly stale: Int32Array;
   private readonly isStale: Uint8Array;
+  /** By task: `returns` of the trail when a bound of it rose. */
+  private readonly rose: Int32Array;
   private staleCount = 0;
   private fewest = never as number;
   /** [raisedFrom, raisedTo): where more is taken than at the last call. */
@@ -40,11 +42,13 @@ export class TimeTable {
     for (const t of shared.tasks) this.fewest = Math.min(this.fewest, t.number);
     this.stale = new Int32Array(n);
     this.isStale = new Uint8Array(n);
-    for (let k = 0; k < n; k++) this.touch(k);
+    this.rose = new Int32Array(n).fill(-1);
+    for (let k = 0; k < n; k++) this.touch(k, true);
   }
 
-  /** A bound of the task moved, either way. */
-  touch(task: number): void {
+  /** A bound of the task moved, either way; `rose`: not only back to where it was. */
+  touch(task: number, rose: boolean): void {
+    if (rose) this.rose[task] = this.trail.returns;
     if (this.isStale[task] === 1) return;
     this.isStale[task] = 1;
     this.stale[this.staleCount++] = task;
@@ -79,16 +83,20 @@ export class TimeTable {
     if (ok) {
       let most = 0;
       const { usage } = this;
+      const { returns } = this.trail;
       if (this.raisedTo > this.raisedFrom)
         for (let k = usage.at(this.raisedFrom); k < usage.size && usage.times[k]! < this.raisedTo; k++)
           most = Math.max(most, usage.used[k]!);
       if (most + this.fewest > this.shared.level) {
         for (let task = 0; task < this.tasks && ok; task++) {
-          if (this.isStale[task] === 1 || this.number[task]! + most > this.shared.level) ok = this.filter(task, this.isStale[task] === 0);
+          const rose = this.rose[task] === returns;
+          if (rose || this.number[task]! + most > this.shared.level) ok = this.filter(task, !rose);
         }
-      } else for (let k = 0; k < moved && ok; k++) ok = this.filter(this.stale[k]!, false);
+      } else for (let k = 0; k < moved && ok; k++) if (this.rose[this.stale[k]!] === returns) ok = this.filter(this.stale[k]!, false);
     }
     if (!ok) return false;
+    // Looked at.
+    for (let k = 0; k < moved; k++) this.rose[this.stale[k]!] = -1;
     for (let k = 0; k < moved; k++) this.isStale[this.stale[k]!] = 0;
     this.staleCount = 0;
     this.raisedFrom = never;

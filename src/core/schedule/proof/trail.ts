@@ -32,6 +32,9 @@ export class Trail {
   readonly changed: Int32Array;
   changedSize = 0;
   private readonly isChanged: Uint8Array;
+  /** Times gone back, and by variable the number of these when a bound of it last rose. */
+  returns = 0;
+  readonly rose: Int32Array;
   /** The move that could not be made. */
   readonly clash = { side: -1, bound: 0, why: 0 as number, what: 0, what2: 0 };
 
@@ -51,6 +54,7 @@ export class Trail {
     this.last = new Int32Array(2 * variables).fill(-1);
     this.changed = new Int32Array(variables);
     this.isChanged = new Uint8Array(variables);
+    this.rose = new Int32Array(variables).fill(-1);
     const room = 1024;
     this.side = new Int32Array(room);
     this.to = new Int32Array(room);
@@ -99,6 +103,7 @@ export class Trail {
     this.what2[e] = what2;
     this.last[side] = e;
     bound[side] = to;
+    this.rose[side >> 1] = this.returns;
     this.touch(side >> 1);
     return true;
   }
@@ -153,6 +158,7 @@ export class Trail {
 
   backTo(level: number): void {
     if (level >= this.depth) return;
+    this.returns++;
     const end = this.starts[level]!;
     while (this.size > end) this.pop();
     this.depth = level;
