@@ -114,11 +114,13 @@ function dayMarks(frame: Frame, baseline: number, top: number): Mark[] {
   ];
 }
 
-function dayMark({ time, text }: Frame, column: Column, baseline: number): Mark {
+/** With the name of the day where there is room for it, and where it does not stand over it already. */
+function dayMark({ time, text, dense, asked }: Frame, column: Column, baseline: number): Mark {
   const wide = column.x1 - column.x0;
   const { weekday } = time.local(column.from);
   const full = dayLabel(time, column.from);
-  const name = column.kind !== "day" && textWidth(full, text) + 4 <= wide ? full : `${Number(column.date.slice(8))}`;
+  const isNamed = dense && !asked.unfolded;
+  const name = !isNamed && column.kind !== "day" && textWidth(full, text) + 4 <= wide ? full : `${Number(column.date.slice(8))}`;
   const weight = column.kind === "day" && (weekday === 0 || weekday === 6) ? 600 : 400;
   const role = column.kind === "visit" ? "text-soft" : "text";
   return words(`day ${column.date}`, role, { text: name, x: column.x0 + 3, y: baseline, size: text, weight });
