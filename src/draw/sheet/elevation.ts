@@ -69,7 +69,13 @@ export function elevationMarks(frame: Frame, parts: readonly Drawn[], width: num
   const size = (one: Drawn) => (one.x1 - one.x0) * (one.y1 - one.y0);
   const ordered = [...parts].sort((a, b) => size(b) - size(a) || a.place - b.place);
   return [
-    words("elevation day", "text-soft", { text: `on ${dateLabel(frame.time, at)}`, x: width - 6, y: frame.text, size: frame.text, anchor: "end" }),
+    words("elevation day", "text-soft", {
+      text: `on ${dateLabel(frame.time, at)}`,
+      x: width - 6,
+      y: frame.text,
+      size: frame.text,
+      anchor: "end",
+    }),
     ...ordered.map((one, rank) =>
       shape(`part ${one.id}`, lookOf(frame, one.place, at), layers.block + rank / 100, one.d, boundsOf(one), {
         list: "places",
