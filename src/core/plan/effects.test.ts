@@ -1,4 +1,5 @@
 import { expect, test } from "vitest";
+import { aloneOnWeekends } from "../../../test/fixtures/alone";
 import { withWaysOut } from "../access";
 import type { DocumentEdit } from "../base";
 import { readDocument } from "../build";
@@ -6,14 +7,7 @@ import { apply } from "../edit";
 import { withEffect, withEffects } from "./effects";
 import { plan } from "./plan-of";
 
-const written = {
-  batterboard: 1,
-  id: "b",
-  name: "B",
-  site: { zone: "America/New_York", latitude: 41.4, longitude: -73.9, units: "us" },
-  start: "2027-03-06",
-  usual: "weekends",
-  calendars: [{ id: "weekends", name: "Weekends", week: { sat: ["8:00-16:00"], sun: ["8:00-16:00"] } }],
+const written = aloneOnWeekends({
   people: [],
   places: [{ id: "bars", name: "Bars", ways: [{ id: "north", name: "from the north", passes: ["person"] }] }],
   pieces: [{ id: "form", name: "Form", closes: ["bars.north"] }],
@@ -21,7 +15,7 @@ const written = {
     { id: "tie", name: "Tie", work: "6 h", reaches: [{ place: "bars", need: "person" }] },
     { id: "set", name: "Set", work: "6 h", puts: ["form"] },
   ],
-};
+});
 const edited = (document: unknown) => (edits: readonly DocumentEdit[]) => readDocument(apply(document, edits).document).build;
 const late: DocumentEdit[] = [{ path: ["steps", "id=set", "notBefore"], value: "2027-03-13" }];
 

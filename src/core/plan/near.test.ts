@@ -1,5 +1,6 @@
 import { readFileSync } from "node:fs";
 import { expect, test } from "vitest";
+import { aloneOnWeekends } from "../../../test/fixtures/alone";
 import { unforced } from "../../../test/fixtures/could-stay";
 import { smallEdit } from "../../../test/fixtures/small-edits";
 import { type Build, readDocument } from "../build";
@@ -11,18 +12,8 @@ import { plan } from "./plan-of";
 import { verifyPlan } from "./verify/verify-plan";
 
 type Raw = Record<string, unknown>;
-const written = (steps: readonly Raw[], more: Raw = {}): Raw => ({
-  batterboard: 1,
-  id: "b",
-  name: "B",
-  site: { zone: "America/New_York", latitude: 41.4, longitude: -73.9, units: "us" },
-  start: "2027-03-06",
-  usual: "weekends",
-  calendars: [{ id: "weekends", name: "Weekends", week: { sat: ["8:00-16:00"], sun: ["8:00-16:00"] } }],
-  people: [{ id: "ruth", name: "Ruth", calendar: "weekends" }],
-  steps: steps.map((step) => ({ name: step.id, ...step })),
-  ...more,
-});
+const written = (steps: readonly Raw[], more: Raw = {}): Raw =>
+  aloneOnWeekends({ steps: steps.map((step) => ({ name: step.id, ...step })), ...more });
 const read = (document: unknown): Build => readDocument(document).build!;
 const keptOf = (document: unknown): Raw => {
   const build = read(document);

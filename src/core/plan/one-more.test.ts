@@ -1,5 +1,6 @@
 import { readFileSync } from "node:fs";
 import { expect, test } from "vitest";
+import { aloneOnWeekends, eightToFour } from "../../../test/fixtures/alone";
 import { type DocumentEdit, never } from "../base";
 import { readDocument } from "../build";
 import { siteTime } from "../clock";
@@ -13,22 +14,12 @@ import { searched } from "./searched";
 import { verifyPlan } from "./verify/verify-plan";
 
 type Raw = Record<string, unknown>;
-const sat = "8:00-16:00";
-const written = (over: Raw): Raw => ({
-  batterboard: 1,
-  id: "b",
-  name: "B",
-  site: { zone: "America/New_York", latitude: 41.4, longitude: -73.9, units: "us" },
-  start: "2027-03-06",
-  usual: "weekends",
-  calendars: [
-    { id: "weekends", name: "Weekends", week: { sat: [sat], sun: [sat] } },
-    { id: "inspector", name: "Inspector", week: { mon: ["9:00-15:00"] } },
-    { id: "helpers", name: "Helpers", week: {}, extra: { "2027-03-20": [sat] } },
-  ],
-  people: [{ id: "ruth", name: "Ruth", calendar: "weekends", daysOff: { budget: 1 } }],
-  ...over,
-});
+const others = [
+  { id: "inspector", name: "Inspector", week: { mon: ["9:00-15:00"] } },
+  { id: "helpers", name: "Helpers", week: {}, extra: { "2027-03-20": [eightToFour] } },
+];
+const written = (over: Raw): Raw =>
+  aloneOnWeekends({ people: [{ id: "ruth", name: "Ruth", calendar: "weekends", daysOff: { budget: 1 } }], ...over }, others);
 const edited = (document: unknown) => (edits: readonly DocumentEdit[]) => readDocument(apply(document, edits).document).build;
 const searchOf = (document: unknown, from = "") =>
   new OneMore(readDocument(document).build!, edited(document), { quick: quickFinish, search: searched }, from);

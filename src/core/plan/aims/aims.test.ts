@@ -1,5 +1,6 @@
 import { readFileSync } from "node:fs";
 import { expect, test } from "vitest";
+import { aloneOnWeekends, eightToFour } from "../../../../test/fixtures/alone";
 import { type Aim, type Build, readDocument } from "../../build";
 import { apply } from "../../edit";
 import { plan } from "../plan-of";
@@ -7,21 +8,8 @@ import { verifyPlan } from "../verify/verify-plan";
 import { AimSearch } from "./aim-search";
 
 type Raw = Record<string, unknown>;
-const day = "8:00-16:00";
-const written = (over: Raw): Raw => ({
-  batterboard: 1,
-  id: "b",
-  name: "B",
-  site: { zone: "America/New_York", latitude: 41.4, longitude: -73.9, units: "us" },
-  start: "2027-03-06",
-  usual: "weekends",
-  calendars: [
-    { id: "weekends", name: "Weekends", week: { sat: [day], sun: [day] } },
-    { id: "inspector", name: "Inspector", week: { mon: [day], wed: [day] } },
-  ],
-  people: [{ id: "ruth", name: "Ruth", calendar: "weekends" }],
-  ...over,
-});
+const inspector = { id: "inspector", name: "Inspector", week: { mon: [eightToFour], wed: [eightToFour] } };
+const written = (over: Raw): Raw => aloneOnWeekends(over, [inspector]);
 const aimOf = (over: Partial<Aim>): Aim => ({ for: "site-days", months: [], coldest_C: null, weeksLater: 0, ...over });
 const searched = (build: Build, aim: Aim) => {
   const search = new AimSearch(build, aim);
