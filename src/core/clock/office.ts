@@ -98,7 +98,7 @@ export class OfficeClock implements Clock {
   private lookOn(): boolean {
     if (this.high >= furthest_min) return false;
     const from = this.high;
-    this.high = this.edge(Math.max(firstLookOn_min, from * 2));
+    this.high = this.edge(Math.max(firstLookOn_min, from + (from >> 1)));
     this.coming.push(...this.daysIn(from, this.high));
     return true;
   }

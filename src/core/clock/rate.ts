@@ -18,7 +18,7 @@ const firstLook_h = 200 * 24;
 const hoursOfSlice = 8;
 
 /**
- * A clock that runs at a rate of its own in every hour: prefix sums, made as far as questions reach, doubling. Readings are whole, as rates are whole units
+ * A clock that runs at a rate of its own in every hour: prefix sums, made as far as questions reach, half as far again each time. Readings are whole, as rates are whole units
  * a minute. A reading is two look-ups, everything else one more and a binary search over the few hours of one slice of the reading.
  */
 export class RateClock implements Gathering {

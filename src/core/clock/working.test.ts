@@ -142,6 +142,6 @@ describe("a working clock", () => {
     clock.advance(at(0), 480 * 300);
     expect(furthest).toBe(400 * 1440);
     clock.advance(at(0), 480 * 500);
-    expect(furthest).toBe(800 * 1440);
+    expect(furthest).toBe(600 * 1440);
   });
 });

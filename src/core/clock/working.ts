@@ -8,7 +8,7 @@ const firstLook_min = 400 * 1440;
 
 /**
  * A clock that counts the running minutes of a source, from prefix sums in typed arrays: every answer is a binary search. The stretches are
- * made as far as questions reach, doubling, so that a plan of one season does not pay for forty years.
+ * made as far as questions reach, half as far again each time, so that a plan of one season does not pay for forty years.
  */
 export class WorkingClock implements Clock {
   private from = new Int32Array(256);
@@ -123,7 +123,7 @@ export class WorkingClock implements Clock {
 
   private lookOn(t = 0): boolean {
     if (this.high >= furthest_min) return false;
-    const to = Math.min(furthest_min, Math.max(firstLook_min, this.high * 2, Math.min(t, furthest_min) + 1440));
+    const to = Math.min(furthest_min, Math.max(firstLook_min, this.high + (this.high >> 1), Math.min(t, furthest_min) + 1440));
     this.append(this.source(this.high, to));
     this.high = to;
     return true;

@@ -4,7 +4,8 @@ import type { Net } from "../network";
 import type { Capacity, Problem } from "../problem";
 import { type Runs, runsOf } from "../runs";
 import type { StartMap } from "./start-map";
-import { type Barred, startsOf } from "./starts";
+import { startMaps } from "./start-maps";
+import type { Barred } from "./starts";
 
 /** Side `from` at least b makes side `to` at least b + `lag`: a wait between starts, or the same wait read backwards. */
 export interface Lag {
@@ -59,15 +60,15 @@ export interface Model {
  * left by its own calendar, dates and the hours at which what it needs is there.
  */
 export function modelOf(p: Problem, net: Net, low: Int32Array, high: Int32Array, least: number, target: number): Model | null {
-  const maps: StartMap[] = [];
   const lows = new Int32Array(p.jobs + 1);
   const highs = new Int32Array(p.jobs + 1);
   const demands = Array.from({ length: p.jobs }, (): number[] => []);
   for (let d = 0; d < p.demands.length; d += 3) if (p.amount[p.demands[d]!]! > 0) demands[p.demands[d]!]!.push(d);
+  const asked = (j: number): string => demands[j]!.map((d) => `${p.demands[d + 1]}:${p.demands[d + 2]}`).join();
+  const maps = startMaps(p, low, high, asked, (j) => barredFor(p, demands[j]!, target));
+  if (maps === null) return null;
   for (let j = 0; j < p.jobs; j++) {
-    const map = startsOf(p, j, low[j]!, high[j]!, barredFor(p, demands[j]!, target));
-    if (map === null) return null;
-    maps.push(map);
+    const map = maps[j]!;
     lows[j] = map.from[0]!;
     highs[j] = map.to[map.size - 1]!;
   }

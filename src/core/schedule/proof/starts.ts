@@ -10,6 +10,12 @@ export interface Barred {
   readonly working: boolean;
 }
 
+/** Starts from which a barred minute is one of work. */
+interface Hole {
+  readonly from: number;
+  readonly to: number;
+}
+
 interface Stretch {
   readonly from: number;
   readonly to: number;
@@ -22,7 +28,11 @@ export function startsOf(p: Problem, j: number, low: number, high: number, barre
   const all = clock.fromBeginning ? changing(clock, p.amount[j]!, low, high) : steady(clock, p.amount[j]!, p.unbroken[j] === 1, low, high);
   if (all.length === 0) return null;
   const map = mapOf(all);
-  const holes = barred.flatMap((b) => startsInto(map, clock, b));
+  const holes: Hole[] = [];
+  for (const b of barred) {
+    const hole = startsInto(map, clock, b);
+    if (hole !== null) holes.push(hole);
+  }
   if (holes.length === 0) return map;
   const left = without(all, holes);
   return left.length === 0 ? null : mapOf(left);
@@ -76,19 +86,19 @@ function add(out: Stretch[], from: number, to: number, length: number): void {
 }
 
 /** The starts from which some barred minute is one of work. */
-function startsInto(map: StartMap, clock: Clock, b: Barred): { from: number; to: number }[] {
+function startsInto(map: StartMap, clock: Clock, b: Barred): Hole | null {
   let { from, to } = b;
   if (b.working && !clock.fromBeginning) {
     from = clock.begin(from as ElapsedMinute);
-    if (from >= to) return [];
+    if (from >= to) return null;
     const t = to as ElapsedMinute;
     to = clock.reading(t) - clock.reading((t - 1) as ElapsedMinute) > 0 ? to : clock.retreat(t, 1) + 1;
   }
   const first = map.lastToFinish(from) + 1;
-  return first < to ? [{ from: first, to: to - 1 }] : [];
+  return first < to ? { from: first, to: to - 1 } : null;
 }
 
-function without(all: readonly Stretch[], holes: { from: number; to: number }[]): Stretch[] {
+function without(all: readonly Stretch[], holes: Hole[]): Stretch[] {
   holes.sort((a, b) => a.from - b.from);
   const out: Stretch[] = [];
   let h = 0;
@@ -105,9 +115,14 @@ function without(all: readonly Stretch[], holes: { from: number; to: number }[])
 }
 
 function mapOf(all: readonly Stretch[]): StartMap {
-  return new StartMap(
-    Int32Array.from(all, (s) => s.from),
-    Int32Array.from(all, (s) => s.to),
-    Int32Array.from(all, (s) => s.length),
-  );
+  const from = new Int32Array(all.length);
+  const to = new Int32Array(all.length);
+  const length = new Int32Array(all.length);
+  for (let k = 0; k < all.length; k++) {
+    const stretch = all[k]!;
+    from[k] = stretch.from;
+    to[k] = stretch.to;
+    length[k] = stretch.length;
+  }
+  return new StartMap(from, to, length);
 }
