@@ -27,7 +27,7 @@ describe("plan", () => {
   test("is a table by day with what to order, the finish and the chain", async () => {
     const { code, out } = await told("plan", "wall.json");
     expect(code).toBe(0);
-    expect(out).toContain("\nWed 10 Mar\n  7:00         delivery: the bars\n");
+    expect(out).toContain("\nWed 10 Mar\n               delivery: the bars\n");
     expect(out).toMatch(/\nSat 13 Mar, 1 of 1 person wanted\n {2}8:00-14:00 {3}“Tie the bars”, Ruth\n/);
     expect(out).toMatch(/\n {2}14:\d\d +closes the way from the north to the wall steel\n/);
     expect(out).toMatch(/\nFinish: Sat 20 Mar, \d+:\d\d\. .* of work in all\.\n/);
@@ -68,6 +68,12 @@ describe("plan", () => {
     const { code, out } = await told("plan", "blocked.json");
     expect([code, lines(out).at(-1)]).toEqual([1, "There is no plan."]);
     expect(JSON.parse((await told("plan", "blocked.json", "--json")).out)).toMatchObject({ status: "no-order" });
+  });
+
+  test("tells the visits of a wait on their days, and of a delivery no hour that nobody promised", async () => {
+    const { out } = await told("plan", "wet.json");
+    expect(out).toContain("\nMon 8 Mar\n  9:00-9:30    visit: keep it wet, Ruth\n");
+    expect(out).toMatch(/\nWed 10 Mar\n {15}delivery: the bars\n/);
   });
 
   test("of a build without steps says so, searched or not", async () => {

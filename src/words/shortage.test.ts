@@ -56,3 +56,27 @@ test("the most that work can be is said in hours, that of a wait in days", () =>
   expect(sentences).toContain("Step “a”, work: “2001 h” cannot be meant; it can be from 0 min to 2000 h.");
   expect(sentences).toContain("Wait “w”, least: “4000 d” cannot be meant; it can be from 0 min to 3660 d.");
 });
+
+test("who may not be alone is told to have somebody there, never to ask for fewer", () => {
+  expect(told({ people: [{ id: "me", name: "Me" }], steps: [{ id: "lift", work: "1 h", notAlone: true }] })).toEqual([
+    "“lift” is not to be done alone, and the build names one person; name somebody else who can be there.",
+  ]);
+});
+
+test("a day that was promised is told as promised, also when nothing comes on it", () => {
+  const sentences = told({
+    steps: [{ id: "frame", work: "2 h", needs: ["lumber"] }],
+    deliveries: [{ id: "lumber", name: "Lumber", promised: "2027-03-08" }],
+  });
+  expect(sentences[0]).toContain("the lumber, promised for Mon 8 Mar, when nothing comes by “Weekends”, so it is there on Sat 13 Mar;");
+});
+
+test("a date from before the build begins is told as it was written", () => {
+  const build = buildOf({ steps: [{ id: "a", work: "1 h", fixed: "2027-01-02T08:00" }] });
+  const { because } = plan(build).findings.find(({ code }) => code === "plan.windows")!;
+  expect(statementSentence(because![0]!, build)).toBe("“a” is fixed for Sat 2 Jan, 8:00.");
+  const { findings } = readOf({ steps: [{ id: "a", work: "1 h", done: { start: "2027-01-03T08:00", finish: "2027-01-03T09:00" } }] });
+  expect(findings.map((finding) => findingSentence(finding, build))).toEqual([
+    "Step “a”, done: Sun 3 Jan, 8:00 lies before the build begins on Sat 6 Mar.",
+  ]);
+});

@@ -34,6 +34,23 @@ export const files: Record<string, string> = {
       steps: ["north", "south"].map((side) => ({ id: side, name: `Dig ${side}`, work: "7 h", hands: 1, deadline: "2027-03-06" })),
     }),
   ),
+  "wet.json": JSON.stringify(
+    wall({
+      steps: [
+        { id: "test", name: "Cast a block", work: "1 h", fixed: "2027-03-06T08:00" },
+        { id: "break", name: "Break it", work: "1 h" },
+      ],
+      waits: [
+        {
+          id: "wet",
+          from: "test",
+          to: "break",
+          least: "7 d",
+          visits: { every: "1 d", lasts: "30 min", who: "Ruth", for: "keep it wet" },
+        },
+      ],
+    }),
+  ),
   "empty.json": JSON.stringify({ ...wall(), places: [], pieces: [], steps: [], waits: [], deliveries: [], bookings: [] }),
   "bays.json": JSON.stringify(realisticDocument(60, 1)),
   "broken.json": '{ "batterboard": 1, }',

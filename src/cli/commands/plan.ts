@@ -65,7 +65,14 @@ function dayLines(build: Build, made: Plan): string[] {
     }
     for (const index of day.deliveries) {
       const at = made.deliveries[index]?.arrives ?? start;
-      rows.push({ at, line: `  ${clock(at).padEnd(12)} delivery: ${say.any(build.deliveries[index]?.id ?? "")}` });
+      const { id = "", promised = null } = build.deliveries[index] ?? {};
+      // Without a promised hour none is known.
+      rows.push({ at, line: `  ${(promised?.includes("T") ? clock(at) : "").padEnd(12)} delivery: ${say.any(id)}` });
+    }
+    for (const { at, lasts, who, for: what } of made.visits) {
+      if (at < start || at >= end) continue;
+      const span = `${clock(at)}-${clock(at + lasts)}`.padEnd(12);
+      rows.push({ at, line: `  ${span} visit${what === "" ? "" : `: ${what}`}${who === "" ? "" : `, ${who}`}` });
     }
     for (const index of day.closings) {
       const closing = made.closings[index];

@@ -1,7 +1,7 @@
 import type { Finding, Statement } from "../base";
-import { amountOf } from "../build";
+import { amountOf, type LocalMoment } from "../build";
 import type { NetworkPart } from "../schedule";
-import type { Bound } from "./bound";
+import type { Bound, DateOf } from "./bound";
 import { windowWaysOut } from "./window-ways";
 
 /**
@@ -80,5 +80,14 @@ export function statementOf(bound: Bound, part: NetworkPart): Statement {
   const of = { release: bound.releaseOf, due: bound.dueOf, fixed: bound.fixedOf }[part.kind][part.job] ?? "not-before";
   // A date without an hour becomes an earliest start and a latest finish; the builder wrote one date.
   const rule = of === "fixed" || of === "booking" ? "window.fixed" : `window.${part.kind}`;
-  return { rule, ...named(part.job), detail: { date: clocks.time.momentOf(problem[part.kind][part.job]!), of } };
+  const date = writtenDate(bound, part.job, of) ?? clocks.time.momentOf(problem[part.kind][part.job]!);
+  return { rule, ...named(part.job), detail: { date, of } };
+}
+
+/** As the builder wrote it: what lies before the build begins is counted from its first day. */
+function writtenDate({ build }: Bound, job: number, of: DateOf): LocalMoment | null {
+  const step = build.steps[job];
+  if (step === undefined) return of === "promised" ? build.deliveries[job - build.steps.length]!.promised : null;
+  if (of === "booking") return build.bookings.find((b) => b.step === step.id && b.date !== null)?.date ?? null;
+  return of === "fixed" ? step.fixed : of === "deadline" ? step.deadline : of === "not-before" ? step.notBefore : null;
 }

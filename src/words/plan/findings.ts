@@ -3,6 +3,7 @@ import type { CompareCode, PlanCode } from "../../core/plan";
 import type { Told } from "../build/sayings";
 import { howMany, readable, spelled, spelledFigure } from "../text";
 import { figure, list, text, workWords } from "../voice";
+import { promisedWords } from "./promised";
 
 const lacks: Readonly<Record<string, string>> = {
   people: "people",
@@ -40,13 +41,16 @@ export const planSayings: Readonly<Record<PlanCode, (told: Told) => string>> = {
   "plan.too-few-people": ({ detail, voice }) => {
     const have = figure(detail, "have");
     const steps = list(detail, "steps");
+    const step = voice.build?.steps[voice.build.at.step.get(text(detail, "step") as never) ?? -1];
+    if (steps.length < 2 && step?.notAlone && step.hands.reduce((sum, { number }) => sum + number, 0) < 2)
+      return `${voice.step(step.id)} is not to be done alone, and the build names one person; name somebody else who can be there`;
     const who =
       steps.length > 3
         ? `${voice.step(steps[0])} and ${spelled(steps.length - 1, "more step")} ask for`
         : steps.length > 1
           ? `${voice.steps(steps)} each ask for`
           : `${voice.step(text(detail, "step"))} asks for`;
-    return `${who} ${voice.role(text(detail, "role"), figure(detail, "wanted"))}, and the build names ${have === 0 ? "nobody" : spelledFigure(have)}; ask for fewer there`;
+    return `${who} ${voice.role(text(detail, "role"), figure(detail, "wanted"))}, and the build names ${have === 0 ? "nobody" : spelledFigure(have)}; name more, or ask for fewer there`;
   },
   "plan.room-too-small": ({ detail, voice }) =>
     `${voice.step(text(detail, "step"))} asks for ${spelled(figure(detail, "people"), "person", "people")}, and there is room for ${spelledFigure(figure(detail, "room"))} at ${voice.place(text(detail, "place"))}; it is planned as if they took turns`,
@@ -55,7 +59,7 @@ export const planSayings: Readonly<Record<PlanCode, (told: Told) => string>> = {
   "plan.equipment-short": ({ detail, voice }) =>
     `${voice.step(text(detail, "step"))} asks for ${spelledFigure(figure(detail, "wanted"))} of ${voice.any(text(detail, "of"))}, and there ${figure(detail, "have") === 1 ? "is" : "are"} ${howMany(figure(detail, "have"))}`,
   "plan.delivery-late": ({ detail, voice }) =>
-    `${voice.step(text(detail, "step"))} waits ${siteDays(figure(detail, "siteDays"))} for ${voice.any(text(detail, "delivery"))}, promised for ${voice.day(figure(detail, "arrivesAt"))}; all else would let it begin on ${voice.day(figure(detail, "readyAt"))}`,
+    `${voice.step(text(detail, "step"))} waits ${siteDays(figure(detail, "siteDays"))} for ${voice.any(text(detail, "delivery"))}, ${promisedWords(text(detail, "delivery"), figure(detail, "arrivesAt"), voice)}; all else would let it begin on ${voice.day(figure(detail, "readyAt"))}`,
   "plan.order-by-past": ({ detail, voice }) =>
     `${voice.any(text(detail, "delivery"))} would have to be ordered by ${voice.day(figure(detail, "orderAt"))}, before the build begins; ask for a shorter lead time or begin later`,
   "plan.book-by-past": ({ detail, voice }) =>

@@ -4,6 +4,7 @@ import { clocksOf } from "../../core/clock";
 import type { ChainLink, Holder, Plan, StepDates } from "../../core/plan";
 import { listed, sentence, spelled, spelledFigure } from "../text";
 import { type Voice, voice } from "../voice";
+import { promisedWords } from "./promised";
 
 /** The name of a job: steps are counted first, then deliveries. */
 export function jobWords(job: number, voice: Voice): string {
@@ -73,7 +74,7 @@ function deliveryClause(index: number, plan: Plan, voice: Voice): string {
   const delivery = voice.build?.deliveries[index];
   const dates = plan.deliveries[index];
   if (delivery === undefined || dates === undefined) return "which has no date";
-  if (delivery.promised !== null) return `promised for ${voice.day(dates.arrives)}`;
+  if (delivery.promised !== null) return promisedWords(delivery.id, dates.arrives, voice);
   const from = plan.chain.find(({ job }) => job === plan.steps.length + index)?.ready;
   const there =
     from === undefined || from >= dates.arrives

@@ -175,7 +175,7 @@ test("one cause is told once, of all the steps that have it", () => {
   expect(all.filter(({ code }) => code === "plan.too-few-people")).toHaveLength(2);
   const people = gathered(all).filter(({ code }) => code === "plan.too-few-people" || code === "build.nobody-can");
   expect(people.map((one) => findingSentence(one, build))).toEqual([
-    "“Job a” and “Job b” each ask for three people, and the build names one; ask for fewer there.",
+    "“Job a” and “Job b” each ask for three people, and the build names one; name more, or ask for fewer there.",
   ]);
 });
 

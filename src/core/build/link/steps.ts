@@ -19,8 +19,11 @@ export interface LinkedStep {
 const speakerOf = (written: Written<"steps">): Speaker => ({ list: "steps", id: written.draft.id, copy: written.copy });
 
 function checkDates(step: Step, context: Context, speaker: Speaker): void {
-  for (const key of ["deadline", "fixed"] as const) {
-    const value = step[key];
+  for (const [key, value] of [
+    ["deadline", step.deadline],
+    ["fixed", step.fixed],
+    ["done", step.done?.start ?? null],
+  ] as const) {
     if (value !== null && value.slice(0, 10) < context.start)
       sayAt(context, speaker, key, "build.before-start", { value, start: context.start });
   }
