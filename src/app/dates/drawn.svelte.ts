@@ -224,7 +224,7 @@ export class Drawn {
 
   readonly found = $derived(this.#ready?.sheet === this.sheet ? this.#ready.found : findIn(this.sheet));
 
-  /** For one frame after a sheet that was worked out ahead is shown. */
+  /** For one frame after a sheet that was worked out ahead is shown, or the sheet was scrolled by hand. */
   late = $state(false);
   #showReady(ready: Ready): void {
     this.#ready = ready;
@@ -232,5 +232,16 @@ export class Drawn {
     requestAnimationFrame(() => {
       this.late = false;
     });
+  }
+
+  /** Said as the page tells that it was scrolled, which is before the frame it is drawn in. */
+  movedByHand(): void {
+    if (this.late) return;
+    this.late = true;
+    requestAnimationFrame(() =>
+      requestAnimationFrame(() => {
+        this.late = false;
+      }),
+    );
   }
 }

@@ -53,12 +53,14 @@ export class Scene extends Drawn {
     };
   });
 
-  /** What is touched is not seen: after a sheet that was worked out ahead it follows a frame later, so that neither frame has all the work. */
+  /** What is touched is not seen: after a sheet that was worked out ahead, or a push, it follows a frame later, so that neither frame has all the work. */
   #touched: { readonly sheet: Sheet; readonly left: number; readonly right: number } | null = null;
   readonly touched = $derived.by(() => {
-    const now = { sheet: this.sheet, left: this.left, right: this.right };
-    if (!this.late || this.#touched === null) this.#touched = now;
-    return this.#touched;
+    const { sheet, left, right } = this;
+    const before = this.#touched;
+    if (before === null || (!this.late && (before.sheet !== sheet || before.left !== left || before.right !== right)))
+      this.#touched = { sheet, left, right };
+    return this.#touched as NonNullable<typeof before>;
   });
   #blocks: readonly { readonly block: Block; readonly id: string }[] = [];
 
@@ -69,12 +71,13 @@ export class Scene extends Drawn {
   });
 
   readonly #blocksNow = $derived.by(() => {
-    const idOf = (step: number) => this.shown.build.steps[step]!.id as string;
-    const near = ({ from, to, y0, y1 }: { from: number; to: number; y0: number; y1: number }) =>
-      to >= this.left && from <= this.right && y1 >= this.#top && y0 <= this.#bottom;
+    const { steps, at } = this.shown.build;
+    const idOf = (step: number) => steps[step]!.id as string;
+    const always = [this.current, this.selected].map((id) => (id === null ? undefined : at.step.get(id)));
+    const [left, right, top, bottom] = [this.left, this.right, this.#top, this.#bottom];
     return (
       [...this.sheet.blocks.values()]
-        .filter((block) => near(block) || idOf(block.step) === this.current || idOf(block.step) === this.selected)
+        .filter(({ step, from, to, y0, y1 }) => (to >= left && from <= right && y1 >= top && y0 <= bottom) || always.includes(step))
         // In the order of the document: an element that changes its place among others loses the focus.
         .sort((a, b) => a.step - b.step)
         .map((block) => ({ block, id: idOf(block.step) }))

@@ -28,16 +28,23 @@ export class Scroll {
     $effect(() => this.#open());
   }
 
-  readonly moved = (): void => {
+  readonly onscroll = (): void => {
+    const { frame } = this;
+    // What the sheet itself was put to is known already, and must be there to be touched at once.
+    if (frame && (frame.scrollLeft !== this.#scene.scrollX || frame.scrollTop !== this.#scene.scrollY)) this.#scene.movedByHand();
+    this.#moved();
+  };
+
+  #moved(): void {
     if (!this.frame) return;
     const { scrollLeft, scrollTop } = this.frame;
     // Where the sheet itself was put, the day at the edge is known better than from whole pixels.
     if (scrollLeft !== this.#scene.scrollX) this.#leftmost = this.#scene.axis.t(scrollLeft);
     this.#scene.scrolled(scrollLeft, scrollTop);
-  };
+  }
 
   #settle(): void {
-    this.moved();
+    this.#moved();
     this.#scene.settle();
   }
 
@@ -55,7 +62,7 @@ export class Scroll {
     const { y0, y1 } = blocks.get(step) ?? block;
     const roomY = this.#scene.height - part.head.height - (this.#props().phone ? 0 : part.foot.height);
     if (y0 < frame.scrollTop + 10 || y1 > frame.scrollTop + roomY - 10) frame.scrollTop = Math.max(0, y0 - roomY / 2);
-    this.moved();
+    this.#moved();
   }
 
   /** To a step by the arrow keys: it comes into sight and takes the focus. */
@@ -63,6 +70,7 @@ export class Scroll {
     const id = this.#scene.shown.build.steps[step]!.id;
     this.#scene.current = id;
     await this.reveal(step);
+    this.#scene.late = false;
     await tick();
     this.frame?.querySelector<SVGElement>(`[data-step="${CSS.escape(id)}"]`)?.focus({ preventScroll: true });
   }
