@@ -30,10 +30,21 @@ export async function openBrowser() {
     return made;
   }
 
-  async function start(options: BrowserContextOptions = {}): Promise<Page> {
-    const page = watch(await (await context(options)).newPage());
+  /** `today`: an instant at which the page's clock stands still. */
+  async function start(options: BrowserContextOptions = {}, today?: string): Promise<Page> {
+    const made = await context(options);
+    if (today !== undefined) await made.clock.setFixedTime(today);
+    const page = watch(await made.newPage());
     await page.goto(inject("app"));
     await page.getByRole("heading", { level: 1 }).waitFor();
+    return page;
+  }
+
+  /** The start page, then one of the examples, shown in Order. */
+  async function example(title: string, options: BrowserContextOptions = {}, today?: string): Promise<Page> {
+    const page = await start(options, today);
+    await page.getByRole("button", { name: title }).click();
+    await page.getByText(/^(Finishe[sd] |This cannot be built)/).waitFor();
     return page;
   }
 
@@ -42,11 +53,11 @@ export async function openBrowser() {
     context,
     start,
     watch,
-    /** The start page, then one of the examples, shown in Order. */
-    async example(title: string, options: BrowserContextOptions = {}): Promise<Page> {
-      const page = await start(options);
-      await page.getByRole("button", { name: title }).click();
-      await page.getByText(/^(Finishe[sd] |This cannot be built)/).waitFor();
+    example,
+    /** One of the examples in one of its views, on a day of ours. */
+    async exampleOn(today: string, title: string, view: string): Promise<Page> {
+      const page = await example(title, {}, today);
+      await page.getByRole("button", { name: view, exact: true }).click();
       return page;
     },
     /** No error or warning was written to the console. */

@@ -1,6 +1,6 @@
 import { join } from "node:path";
 import type { Locator, Page } from "playwright-core";
-import { expect, inject, test } from "vitest";
+import { expect, test } from "vitest";
 import { cellar, phone, undoButton, withBrowser, words } from "./app";
 
 const app = withBrowser();
@@ -27,13 +27,7 @@ test.each([
   { today: "2027-01-10T12:00:00Z", pour: "Footing and column pads", why: "the next to be placed" },
   { today: "2027-07-15T12:00:00Z", pour: "Barrel vault", why: "placed, with something still held" },
 ])("on $today the pour shown is $pour: $why", async ({ today, pour }) => {
-  const context = await app.context();
-  await context.clock.setFixedTime(today);
-  const page = app.watch(await context.newPage());
-  await page.goto(inject("app"));
-  await page.getByRole("button", { name: cellar }).click();
-  await page.getByText(/^Finishe[sd] /).waitFor();
-  await page.getByRole("button", { name: "Cure", exact: true }).click();
+  const page = await app.exampleOn(today, cellar, "Cure");
   await view(page)
     .getByRole("heading", { level: 2, name: new RegExp(`^${pour}, placed`) })
     .waitFor();

@@ -1,5 +1,5 @@
 import type { Locator, Page } from "playwright-core";
-import { expect, inject, test } from "vitest";
+import { expect, test } from "vitest";
 import { cellar, undoButton, withBrowser, words } from "./app";
 
 const app = withBrowser();
@@ -7,13 +7,7 @@ const view = (page: Page): Locator => page.locator(".next");
 
 /** The cellar's sheet of the next day, on a day of ours. */
 async function next(today: string): Promise<Page> {
-  const context = await app.context();
-  await context.clock.setFixedTime(today);
-  const page = app.watch(await context.newPage());
-  await page.goto(inject("app"));
-  await page.getByRole("button", { name: cellar }).click();
-  await page.getByText(/^Finishe[sd] /).waitFor();
-  await page.getByRole("button", { name: "Next", exact: true }).click();
+  const page = await app.exampleOn(today, cellar, "Next");
   await view(page).getByRole("heading", { level: 2 }).waitFor();
   return page;
 }

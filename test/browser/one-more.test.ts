@@ -1,19 +1,10 @@
-import { expect, inject, test } from "vitest";
-import { undoButton, withBrowser, words } from "./app";
+import { expect, test } from "vitest";
+import { cellar, undoButton, wall, withBrowser, words } from "./app";
 
 const app = withBrowser();
 
 test("what one more would buy is worked out when asked for, and put in as one change to undo", async () => {
-  const context = await app.context();
-  await context.clock.setFixedTime("2027-03-10T12:00:00Z");
-  const page = app.watch(await context.newPage());
-  await page.goto(inject("app"));
-  await page.getByRole("button", { name: /Garden wall/ }).click();
-  await page
-    .getByText(/^Finishe[sd] /)
-    .first()
-    .waitFor();
-  await page.getByRole("button", { name: "Next", exact: true }).click();
+  const page = await app.exampleOn("2027-03-10T12:00:00Z", wall, "Next");
   const panel = page.getByRole("region", { name: "What one more would buy" });
   expect(await panel.getByRole("table").count()).toBe(0);
   await panel.getByRole("button", { name: "work it out" }).click();
@@ -31,16 +22,7 @@ test("what one more would buy is worked out when asked for, and put in as one ch
 });
 
 test("it can be stopped, and what is there by then stays", async () => {
-  const context = await app.context();
-  await context.clock.setFixedTime("2027-01-10T12:00:00Z");
-  const page = app.watch(await context.newPage());
-  await page.goto(inject("app"));
-  await page.getByRole("button", { name: /Bank cellar/ }).click();
-  await page
-    .getByText(/^Finishe[sd] /)
-    .first()
-    .waitFor();
-  await page.getByRole("button", { name: "Next", exact: true }).click();
+  const page = await app.exampleOn("2027-01-10T12:00:00Z", cellar, "Next");
   const panel = page.getByRole("region", { name: "What one more would buy" });
   await panel.getByRole("button", { name: "work it out" }).click();
   await panel.getByText(/^\d+ of \d+ plans made\.$/).waitFor();
@@ -50,16 +32,7 @@ test("it can be stopped, and what is there by then stays", async () => {
 });
 
 test("fewer site days are looked for, taken over as one change, and left again", async () => {
-  const context = await app.context();
-  await context.clock.setFixedTime("2027-03-10T12:00:00Z");
-  const page = app.watch(await context.newPage());
-  await page.goto(inject("app"));
-  await page.getByRole("button", { name: /Garden wall/ }).click();
-  await page
-    .getByText(/^Finishe[sd] /)
-    .first()
-    .waitFor();
-  await page.getByRole("button", { name: "Next", exact: true }).click();
+  const page = await app.exampleOn("2027-03-10T12:00:00Z", wall, "Next");
   const panel = page.getByRole("region", { name: "What else the plan could be good at" });
   await panel.getByLabel("Aim at").selectOption("site-days");
   await panel.getByRole("button", { name: "look for such a plan" }).click();
@@ -74,7 +47,7 @@ test("fewer site days are looked for, taken over as one change, and left again",
 });
 
 test("how warm a day has to be is told when it cannot be read", async () => {
-  const page = await app.example("Garden wall");
+  const page = await app.example(wall);
   await page.getByRole("button", { name: "Next", exact: true }).click();
   const panel = page.getByRole("region", { name: "What else the plan could be good at" });
   await panel.getByLabel("Aim at").selectOption("pours");
