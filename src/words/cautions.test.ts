@@ -13,13 +13,16 @@ const of = (build: Build, id: string) => stepCautions(build, stepOf(build, id)).
 function dangerous(): Build {
   const raw = wall({
     pieces: [
-      { id: "cut", name: "The cut", sort: "hole" },
+      { id: "cut", name: "The cut", sort: "hole", makes: ["drain.down"] },
       { id: "shores", name: "Shores", sort: "shore" },
       { id: "lid", name: "Lid", sort: "concrete", heldBy: [["shores"]], holdsItself: "70 % of lid-pour" },
       { id: "scaffold", name: "Scaffold", sort: "scaffold" },
     ],
     steps: [
       { id: "dig", name: "Dig", work: "2 h", puts: ["cut"] },
+      { id: "lay", name: "Lay the drain", work: "2 h", reaches: [{ place: "drain", need: "person" }] },
+      { id: "look", name: "Look down", work: "1 h", reaches: [{ place: "drain", need: "sight" }] },
+      { id: "shovel", name: "Square it up", work: "1 h", leansOn: [{ piece: "cut" }] },
       { id: "shore", name: "Set the shores", work: "2 h", puts: ["shores", "scaffold"] },
       {
         id: "lid-pour",
@@ -34,6 +37,7 @@ function dangerous(): Build {
       { id: "load", name: "Stack on the lid", work: "1 h", leansOn: [{ piece: "lid", once: "70 % of lid-pour" }] },
     ],
   });
+  (raw.places as Raw[]).push({ id: "drain", name: "Drain", ways: [{ id: "down", name: "down the cut", passes: ["person", "sight"] }] });
   for (const piece of raw.pieces as Raw[]) if (piece.id === "north-form") piece.sort = "form";
   return read(raw);
 }
@@ -47,6 +51,16 @@ describe("cautions follow from the build, with not one written down", () => {
     expect(of(build, "dig")).toContain("5 ft (1.5 m) or deeper");
     expect(of(build, "pour")).toContain("Fresh concrete presses hard on a form");
     expect(of(build, "tie")).toBe("");
+  });
+
+  test("a cut, also for whoever goes down into it or works on what was dug, not for whoever only looks in", () => {
+    for (const id of ["lay", "shovel"]) expect(of(build, id), id).toContain("5 ft (1.5 m) or deeper");
+    expect(of(build, "look")).toBe("");
+  });
+
+  test("time at warmth that stands for strength as well", () => {
+    const raw = wall({ waits: [{ id: "warm", from: "pour", to: "strip", least: "28 warm days of pour" }] });
+    expect(of(read(raw), "strip")).toContain("expected, not shown");
   });
 
   test("a strength that is waited for is expected, not shown: where something leans on it, and where shores go", () => {

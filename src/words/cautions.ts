@@ -1,4 +1,4 @@
-import type { Build, Piece, Step } from "../core/build";
+import { type Build, isCure, type Piece, type Step } from "../core/build";
 import { sentence } from "./text";
 import { voice } from "./voice";
 
@@ -38,12 +38,25 @@ function ofPiece(build: Build, piece: Piece): Caution[] {
 
 /** Whether a step relies on a strength: by what it leans on, a wait, or by taking down what holds something until it has it. */
 function reliesOnStrength(build: Build, step: Step): boolean {
-  if (step.leansOn.some(({ once }) => once?.on.kind === "strength")) return true;
-  if (build.waits.some(({ to, least }) => to === step.id && least?.on.kind === "strength")) return true;
+  if (step.leansOn.some(({ once }) => isCure(once))) return true;
+  if (build.waits.some(({ to, least }) => to === step.id && isCure(least))) return true;
   return step.takes.some((taken) =>
-    build.pieces.some(({ heldBy, holdsItself }) => holdsItself?.on.kind === "strength" && heldBy.some((set) => set.includes(taken))),
+    build.pieces.some(({ heldBy, holdsItself }) => isCure(holdsItself) && heldBy.some((set) => set.includes(taken))),
   );
 }
+
+const dug = new WeakMap<Build["pieces"], ReadonlySet<string>>();
+
+/** Places that one gets at only since something was dug. */
+function placesDug({ pieces }: Build): ReadonlySet<string> {
+  const places = dug.get(pieces) ?? new Set(pieces.flatMap(({ sort, makes }) => (sort === "hole" ? makes.map(({ place }) => place) : [])));
+  dug.set(pieces, places);
+  return places;
+}
+
+/** Whether somebody goes down into a cut for it. */
+const goesDown = (build: Build, { reaches }: Step): boolean =>
+  reaches.some(({ any }) => any.some(({ place, need }) => need.kind === "person" && placesDug(build).has(place)));
 
 function ofStep(build: Build, step: Step): Caution[] {
   const pieces = [...step.puts, ...step.takes].flatMap((id) => pieceOf(build, id) ?? []);
@@ -53,6 +66,7 @@ function ofStep(build: Build, step: Step): Caution[] {
     ...(reliesOnStrength(build, step) ? (["strength"] as const) : []),
     ...(pours && leans.some(({ sort }) => sort === "form") ? (["filled"] as const) : []),
     ...(pours && leans.some(({ sort }) => sort === "shore") ? (["overPeople"] as const) : []),
+    ...(leans.some(({ sort }) => sort === "hole") || goesDown(build, step) ? (["hole"] as const) : []),
     ...pieces.flatMap((piece) => ofPiece(build, piece)),
   ];
 }
@@ -66,7 +80,7 @@ export function stepCautions(build: Build, step: Step): string[] {
 
 /** As `stepCautions` of a piece, put up or there already. */
 export function pieceCautions(build: Build, piece: Piece): string[] {
-  return inOrder([...ofPiece(build, piece), ...(piece.holdsItself?.on.kind === "strength" ? (["strength"] as const) : [])]);
+  return inOrder([...ofPiece(build, piece), ...(isCure(piece.holdsItself) ? (["strength"] as const) : [])]);
 }
 
 /** Every caution of a build once, the gravest first, with the steps it is about; what the builder wrote follows step by step. */
