@@ -21,6 +21,19 @@ describe("the words of a day's sheet", () => {
     expect(said).toBeGreaterThan(100);
   });
 
+  test("what was to be ordered before the day is not told as if there still were time", () => {
+    const days = workDays(made).map(({ date }) => daySheet(cellar, made, date)!);
+    const said = days.map((sheet) => ({ sheet, bring: dayWords(cellar, made, sheet).bring.join(" ") }));
+    const late = said.filter(({ bring }) => /(Ordered|Booked) by now, \w+ \d+ \w+( \d+)? at the latest: /.test(bring));
+    expect(late.length).toBeGreaterThan(0);
+    for (const { sheet, bring } of said) {
+      const due = [...sheet.order.map((d) => made.deliveries[d]!.orderBy!), ...sheet.book.map((b) => made.bookings[b]!.bookBy!)];
+      const past = due.filter((by) => by < sheet.day.from - 1440).length;
+      expect(bring.match(/ by now, /g)?.length ?? 0).toBeGreaterThanOrEqual(past);
+      if (due.every((by) => by >= sheet.day.from)) expect(bring).not.toContain("by now");
+    }
+  });
+
   test("what is left behind says what to do about it", () => {
     const [hole] = cellar.pieces.flatMap((piece, p) => (piece.sort === "hole" ? [p] : []));
     expect(leftSentence({ kind: "hole", pieces: [hole!] }, cellar, made)).toMatch(/^.+ stays open: cover or fence/);

@@ -46,15 +46,20 @@ function rainWords(build: Build, { dry, shop }: DaySheet, say: Voice): string[] 
   return out;
 }
 
-function bringWords(build: Build, plan: Plan, { tools, materials, arrives, order, book }: DaySheet, say: Voice): string[] {
+function bringWords(build: Build, plan: Plan, { day, tools, materials, arrives, order, book }: DaySheet, say: Voice): string[] {
   const things = [...new Set([...tools, ...materials.map(({ what }) => what)])];
   const delivery = (d: number): string => say.any(build.deliveries[d]?.id ?? "");
   const booking = (b: number): string => say.any(build.bookings[b]?.id ?? "");
+  // On the sheet of a later day what should have been done before it does not read as if there still were time.
+  const due = (verb: string, done: string, what: string, by: number): string =>
+    by < day.from && say.day(by) !== say.day(day.from)
+      ? `${done} by now, ${say.day(by)} at the latest: ${what}`
+      : `${verb} ${what} by ${say.day(by)}`;
   return [
     ...(things.length > 0 ? [`bring ${listed(things.map(say.inside))}`] : []),
     ...arrives.map((d) => `on site from ${say.day(plan.deliveries[d]!.arrives)}: ${delivery(d)}`),
-    ...order.map((d) => `order ${delivery(d)} by ${say.day(plan.deliveries[d]!.orderBy!)}`),
-    ...book.map((b) => `book ${booking(b)} by ${say.day(plan.bookings[b]!.bookBy!)}`),
+    ...order.map((d) => due("order", "ordered", delivery(d), plan.deliveries[d]!.orderBy!)),
+    ...book.map((b) => due("book", "booked", booking(b), plan.bookings[b]!.bookBy!)),
   ].map(sentence);
 }
 
