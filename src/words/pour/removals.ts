@@ -77,7 +77,7 @@ export function removalSentence(removal: RemovalSheet, build: Build, strength_MP
   const by = `${ground(first, say, strength_MPa)}${first.by === "days" ? said(removal) : ""}`;
   const others = removal.grounds.filter((_, index) => index !== removal.governs);
   const last = others.reduce<RemovalSheet["grounds"][number] | null>((late, one) => (late === null || one.at > late.at ? one : late), null);
-  const also = last === null ? "" : `, later than ${ground(last, say, strength_MPa)} on ${say.day(last.at)}`;
+  const also = last === null ? "" : `; before that ${ground(last, say, strength_MPa)} on ${say.day(last.at)}`;
   const hold =
     removal.hold && first.by !== "shown" ? "; nothing has shown its strength, so it stays a hold until a test or your engineer does" : "";
   return sentence(`${subject} from ${say.day(when)}: ${by}${also}${hold}`);
@@ -92,7 +92,7 @@ export function careSentences(cure: CureSheet, build: Build, display?: Display):
   const { wet, cold, floating } = cure;
   const visits = wet.visits === 0 ? "" : `, with ${wet.visits === 1 ? "one visit" : `${wet.visits} visits`} to see to it`;
   const out = [
-    { says: sentence(`Keep it wet or sealed for ${wet.days} days, until ${say.day(wet.until)}${visits} (${wet.document})`), warn: false },
+    { says: sentence(`Keep it wet or sealed for ${wet.days} days, until ${say.day(wet.until)}${visits} (from: ${wet.document})`), warn: false },
   ];
   if (cold.called) {
     const days = cold.for_min === null ? "until its strength is shown" : `for ${cold.for_min / 1440} days`;
