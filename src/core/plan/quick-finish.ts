@@ -3,13 +3,11 @@ import type { Build } from "../build";
 import { buildClocks } from "../pour";
 import { asDone } from "./history";
 import { orderWithDates } from "./order";
+import { lastOf } from "./search/relaxed";
 
 /** The finish that `plan` would give, without working out what holds what: for whoever has to choose among many builds. `never` where it finds no dates. */
 export function quickFinish(written: Build): ElapsedMinute {
   const build = asDone(written);
   const solution = orderWithDates(build, buildClocks(build)).result?.solution ?? null;
-  if (solution === null) return never as ElapsedMinute;
-  let t = 0;
-  for (let s = 0; s < build.steps.length; s++) t = Math.max(t, solution.finish[s]!);
-  return t as ElapsedMinute;
+  return (solution === null ? never : lastOf(solution.finish, build.steps.length)) as ElapsedMinute;
 }

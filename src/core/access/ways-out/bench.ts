@@ -1,7 +1,7 @@
-import type { DocumentEdit, Statement } from "../../base";
+import { type DocumentEdit, type Statement, writtenId } from "../../base";
 import type { Step } from "../../build";
 import { type Candidate, closers, type Maker, visitors } from "./candidate";
-import { add, after, anHour, crewOf, edit, freeId, share, writtenId } from "./written";
+import { add, after, anHour, crewOf, edit, freeId, share } from "./written";
 
 /**
  * Do it on the bench. Work that makes a piece of known size is done there by a new step that must get nowhere, and the old step only brings the piece in as

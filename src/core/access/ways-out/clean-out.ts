@@ -1,8 +1,8 @@
-import type { DocumentEdit } from "../../base";
+import { type DocumentEdit, writtenId } from "../../base";
 import type { Build, Passage, Place, Step } from "../../build";
 import { reachesOf } from "../compile/steps";
 import { type Candidate, closers, type Maker, visitors } from "./candidate";
-import { add, after, anHour, edit, freeId, onePair, the, writtenId, writtenNeed } from "./written";
+import { add, after, anHour, edit, freeId, onePair, the, writtenNeed } from "./written";
 
 const small = ["sight", "hand", "arm", "hose"];
 

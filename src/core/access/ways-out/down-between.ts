@@ -1,6 +1,7 @@
+import { writtenId } from "../../base";
 import type { Build, Piece, Step } from "../../build";
 import { type Candidate, closers, type Maker, visitors } from "./candidate";
-import { add, after, anHour, crewOf, edit, freeId, the, writtenId, writtenPiece, writtenReach } from "./written";
+import { add, after, anHour, crewOf, edit, freeId, the, writtenPiece, writtenReach } from "./written";
 
 /**
  * Take a piece down for a step and put it up again: a new step takes it down before that, another puts up the same once more after it. Whatever took the first

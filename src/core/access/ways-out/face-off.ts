@@ -1,8 +1,8 @@
-import type { DocumentEdit } from "../../base";
+import { type DocumentEdit, writtenId } from "../../base";
 import type { Build, Piece, Step } from "../../build";
 import { askedOf, type Candidate, type Closer, closers, type Maker, visitors } from "./candidate";
 import { withoutWait } from "./others";
-import { add, after, anHour, crewOf, edit, freeId, the, writtenId, writtenReach } from "./written";
+import { add, after, anHour, crewOf, edit, freeId, the, writtenReach } from "./written";
 
 /** Leave a face off: a new step puts the piece up, after the step that must get past it. */
 export const leaveFaceOff: Maker = (blocked) =>

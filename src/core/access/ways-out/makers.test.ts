@@ -204,6 +204,17 @@ describe("dropping what is written down", () => {
       { kind: "drop-wait", detail: { choice: "c" }, edits: [{ path: ["choices", "id=c"] }] },
     ]);
     expect(made(dropWait, reach, closes)).toEqual([]);
+    // What concrete has to carry is never proposed to be done without.
+    for (const kind of ["strength", "warm"] as const) {
+      const cure = {
+        ...build.waits[0]!,
+        id: "cure" as never,
+        least: { on: { kind, pour: "pour" as never }, amount: 700, text: "", from: null },
+      };
+      expect(
+        dropWait({ build: { ...build, waits: [cure] }, because: [{ rule: "wait", id: "cure", step: "pour", other: "strip" }] }),
+      ).toEqual([]);
+    }
     const written: Statement = { rule: "wait", id: "try>strip", step: "try", other: "strip", detail: { plain: true } };
     expect(made(dropWait, written)[0]?.edits).toEqual([{ path: ["steps", "id=strip", "after", "id=try"] }]);
   });

@@ -1,7 +1,7 @@
-import type { DocumentEdit, Statement } from "../../base";
+import { type DocumentEdit, type Statement, writtenId } from "../../base";
 import { isCure } from "../../build";
 import { type Blocked, type Candidate, type Maker, saying, stepOf, workersAt } from "./candidate";
-import { add, anHour, crewOf, edit, freeId, writtenId } from "./written";
+import { add, anHour, crewOf, edit, freeId } from "./written";
 
 /** A second inspection stops the work at the place instead of the first one, after the work that comes between. */
 export const secondInspection: Maker = (blocked) =>

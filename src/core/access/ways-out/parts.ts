@@ -1,8 +1,8 @@
-import type { DocumentEdit } from "../../base";
+import { type DocumentEdit, writtenId } from "../../base";
 import type { Build, Piece, Reach, Way } from "../../build";
 import { passes } from "../passes";
 import { type Blocked, type Candidate, pieceOf, visitors } from "./candidate";
-import { add, edit, freeId, writtenAmount, writtenId, writtenPiece, writtenReach, writtenSize } from "./written";
+import { add, edit, freeId, writtenAmount, writtenPiece, writtenReach, writtenSize } from "./written";
 
 type Size = NonNullable<Piece["size_mm"]>;
 

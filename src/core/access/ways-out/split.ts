@@ -1,9 +1,10 @@
+import { writtenId } from "../../base";
 import type { Piece, Step } from "../../build";
 import { withoutReach } from "./bench";
 import { askedOf, type Blocked, type Candidate, type Maker, pieceOf, saying, stepOf, visitors } from "./candidate";
 import { notPutBy } from "./face-off";
 import { inParts } from "./parts";
-import { add, crewOf, edit, freeId, share, writtenId, writtenReach } from "./written";
+import { add, crewOf, edit, freeId, share, writtenReach } from "./written";
 
 /** Split a step that does several of the things that cannot go together: one of them becomes a step of its own, with half of the work. */
 export const split: Maker = (blocked) => {

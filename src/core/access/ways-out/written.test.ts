@@ -1,7 +1,8 @@
 import { describe, expect, test } from "vitest";
 import { smallCase, step } from "../../../../test/fixtures/small";
+import { writtenId } from "../../base";
 import type { Piece, Step } from "../../build";
-import { crewOf, freeId, share, the, writtenId, writtenNeed, writtenPiece, writtenReach, writtenSize } from "./written";
+import { crewOf, freeId, share, the, writtenAmount, writtenNeed, writtenPiece, writtenReach, writtenSize } from "./written";
 
 const { build, at } = smallCase({
   usual: "weekends",
@@ -45,7 +46,7 @@ const piece = (id: string) => build.pieces[build.at.piece.get(id) ?? -1] as Piec
 
 describe("ids", () => {
   test("are written without the number of a copy", () => {
-    expect(["face#2", "face#12", "face", "a#2b", "#3x"].map(writtenId)).toEqual(["face", "face", "face", "a#2b", "#3x"]);
+    expect(["face#2", "face#12", "face"].map(writtenId)).toEqual(["face", "face", "face"]);
   });
 
   test("that are free are those that no place, piece or step has, counted from 2", () => {
@@ -133,4 +134,11 @@ test("reaches are written with what they need: one place plainly, several as any
   expect(hose && writtenReach(hose)).toEqual({ place: "yard", need: "hose" });
   const bare = { kind: "unit", long_mm: 1, wide_mm: 1, thick_mm: 1, mass_kg: 1, piece: null } as const;
   expect(writtenNeed(bare)).toEqual({ need: "unit" });
+});
+
+test("an amount of working time is written back with its calendar", () => {
+  const lasts = { on: { kind: "working", calendar: "weekends" as never }, amount: 480, text: "8 h", from: null } as const;
+  expect(writtenAmount(lasts)).toEqual({ is: "8 h", on: "weekends" });
+  expect(writtenAmount({ ...lasts, from: "drawing" })).toEqual({ is: "8 h", on: "weekends", from: "drawing" });
+  expect(writtenAmount({ ...lasts, on: { kind: "elapsed" } })).toBe("8 h");
 });

@@ -1,8 +1,5 @@
-import type { DocumentEdit } from "../../base";
+import { type DocumentEdit, writtenId } from "../../base";
 import type { Amount, Build, Membership, Passage, Piece, Reach, Step } from "../../build";
-
-/** The id as it stands in the document: "face#2" is the second copy of "face", "trial#2" its second round. */
-export const writtenId = (id: string): string => id.replace(/#\d+$/, "");
 
 /** An id of the document's own kind that nothing in the build has yet. */
 export function freeId(build: Build, wanted: string): string {

@@ -6,6 +6,7 @@ import { type Solution, solve } from "../../schedule";
 import { engine } from "../engine";
 import { asDone } from "../history";
 import { type Ordered, orderWithDates } from "../order";
+import { lastOf } from "../search/relaxed";
 import { servedKey, servedSteps } from "../served";
 import { Measure, type Measured } from "./measure";
 import { movesFor } from "./moves";
@@ -139,10 +140,4 @@ const isBetter = (a: Measured, b: Measured): boolean => a.cost < b.cost || (a.co
 
 function without({ engine: by, rung, steps }: Served): Served {
   return { engine: by, rung, steps };
-}
-
-function lastOf(finish: Int32Array, count: number): number {
-  let t = 0;
-  for (let j = 0; j < count; j++) t = Math.max(t, finish[j]!);
-  return t;
 }
