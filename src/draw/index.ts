@@ -18,7 +18,7 @@ export { type Sheet, type SheetBase, sheet, sheetBase, sheetBaseSlices, sheetSli
 export type { Slices } from "./sheet/slices";
 export { type TwinRow, twinHeadings, twinRows } from "./sheet/twin";
 export { type Way, walk, walkChalk } from "./sheet/walk";
-export { indexMarks, type MarkIndex } from "./sheet/window";
+export { findMarks, indexMarks, type MarkIndex } from "./sheet/window";
 export { type CoverAsked, structureCover } from "./structure/cover";
 export { bodyAt, type DrawnBody, type StructureAsked, type StructureDrawing, structureDrawing } from "./structure/drawing";
 export { type Bodies, bodiesOf } from "./structure/fallback";

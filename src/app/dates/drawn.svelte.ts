@@ -3,7 +3,9 @@ import { siteTime } from "../../core/clock";
 import type { Plan } from "../../core/plan";
 import {
   dayWidthFor,
+  findMarks,
   indexMarks,
+  type Mark,
   type MarkIndex,
   roomBeside,
   type Sheet,
@@ -52,11 +54,11 @@ interface Ready {
 /** The marks of each part by where they stand. */
 type Found = Readonly<Record<(typeof windowed)[number], MarkIndex>>;
 const windowed = ["head", "side", "body", "foot"] as const;
-const findIn = ({ part }: Sheet): Found => ({
-  head: indexMarks(part.head.marks),
-  side: indexMarks(part.side.marks),
-  body: indexMarks(part.body.marks),
-  foot: indexMarks(part.foot.marks),
+const foundBy = (find: (marks: readonly Mark[]) => MarkIndex, { part }: Sheet): Found => ({
+  head: find(part.head.marks),
+  side: find(part.side.marks),
+  body: find(part.body.marks),
+  foot: find(part.foot.marks),
 });
 
 /** What is in sight from so many px on; null: all. */
@@ -205,7 +207,7 @@ export class Drawn {
     const sight = sightOf(asked, base, restOn(base), Math.max(100, roomBeside(asked, this.width)));
     const made = yield* sheetSlices({ ...asked, sight }, base);
     yield;
-    return { asked, base, sight, sheet: made, found: findIn(made) };
+    return { asked, base, sight, sheet: made, found: foundBy(indexMarks, made) };
   }
 
   /** Nothing is worked out for a sheet that is gone. */
@@ -222,7 +224,7 @@ export class Drawn {
     return sheet({ ...this.#asked, sight }, base);
   });
 
-  readonly found = $derived(this.#ready?.sheet === this.sheet ? this.#ready.found : findIn(this.sheet));
+  readonly found = $derived(this.#ready?.sheet === this.sheet ? this.#ready.found : foundBy(findMarks, this.sheet));
 
   /** For one frame after a sheet that was worked out ahead is shown, or the sheet was scrolled by hand. */
   late = $state(false);

@@ -1,7 +1,7 @@
 import fc from "fast-check";
 import { expect, test } from "vitest";
 import { rect } from "../marks/mark";
-import { indexMarks } from "./window";
+import { findMarks, indexMarks } from "./window";
 
 const box = fc.tuple(
   fc.integer({ min: -100, max: 6000 }),
@@ -23,6 +23,8 @@ test("a window holds exactly the marks that touch it, in drawing order, and thos
           (one.x1 >= window.x0 && one.x0 <= window.x1 && one.y1 >= window.y0 && one.y0 <= window.y1) || `steps ${one.of?.id}` === keep,
       );
       expect(indexMarks(marks).within(window, new Set([keep]))).toEqual(slow);
+      const found = findMarks(marks);
+      for (const _ of ["all looked at", "sorted"]) expect(found.within(window, new Set([keep]))).toEqual(slow);
     }),
   );
 });

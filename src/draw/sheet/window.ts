@@ -28,13 +28,28 @@ export function indexMarks(marks: readonly Mark[]): MarkIndex {
     within(window, kept) {
       const chosen = new Set<number>();
       const test = (index: number) => {
-        const mark = marks[index]!;
-        if (mark.x1 >= window.x0 && mark.x0 <= window.x1 && mark.y1 >= window.y0 && mark.y0 <= window.y1) chosen.add(index);
+        if (isWithin(marks[index]!, window)) chosen.add(index);
       };
       wide.forEach(test);
       for (let at = Math.floor(window.x0 / tile); at <= Math.floor(window.x1 / tile); at += 1) tiles.get(at)?.forEach(test);
       for (const key of kept ?? []) for (const index of bySubject.get(key) ?? []) chosen.add(index);
       return [...chosen].sort((a, b) => a - b).map((index) => marks[index]!);
+    },
+  };
+}
+
+const isWithin = (mark: Mark, { x0, x1, y0, y1 }: Bounds): boolean => mark.x1 >= x0 && mark.x0 <= x1 && mark.y1 >= y0 && mark.y0 <= y1;
+
+/** The same for marks that may never be asked for again: to look at all of them once is quicker than to sort them. */
+export function findMarks(marks: readonly Mark[]): MarkIndex {
+  let index: MarkIndex | null = null;
+  let asked = false;
+  return {
+    within(window, kept) {
+      if (asked) index ??= indexMarks(marks);
+      asked = true;
+      if (index) return index.within(window, kept);
+      return marks.filter((mark) => isWithin(mark, window) || (kept && mark.of && kept.has(`${mark.of.list} ${mark.of.id}`)));
     },
   };
 }

@@ -13,10 +13,11 @@ function weeks({ columns }: Axis, time: SiteTime): Week[] {
   const out: { key: number; x0: number; x1: number; weekend: boolean }[] = [];
   for (const { kind, from, x0, x1 } of columns) {
     if (kind !== "site" && kind !== "day") continue;
-    const { weekday } = time.local(from);
+    const day = time.dayOf(from);
+    const weekday = time.weekdayOf(day);
     const saturdayOrSunday = weekday === 0 || weekday === 6;
     if (kind === "day" && !saturdayOrSunday) continue;
-    const key = time.dayOf(from) - ((weekday + 4) % 7);
+    const key = day - ((weekday + 4) % 7);
     const last = out[out.length - 1];
     if (last?.key === key) {
       last.x1 = x1;
