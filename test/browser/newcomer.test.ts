@@ -72,7 +72,7 @@ test("a part is asked again, copied and taken out; each is one change to undo, i
 
   await hand.type("Thick", "a foot");
   const field = page.getByLabel("Thick", { exact: true });
-  await page.getByText("One answer above cannot be taken yet.").waitFor();
+  await page.getByText("One answer above cannot be taken yet: Thick.").waitFor();
   expect(await field.inputValue()).toBe("a foot");
   expect(await field.getAttribute("aria-invalid")).toBe("true");
   expect(await page.getByRole("button", { name: "change Footing A" }).isDisabled()).toBe(true);
