@@ -38,7 +38,10 @@ export function headMarks(frame: Frame, flags: readonly Flag[], rows: number, le
   const top = y + 4;
   const rowHeight = whole && !flags.some(({ worded }) => worded) ? pennant.high + 3 : text + 8;
   const foot = Math.max(least, top + rows * rowHeight + 4);
-  const yOf = (flag: Flag) => foot - 4 - (flag.row + 1) * rowHeight;
+  // Flags of one day without words may need more rows than there are; they stand closer then, and never over the dates.
+  const deepest = flags.reduce((most, { row }) => Math.max(most, row + 1), 1);
+  const pitch = Math.min(rowHeight, (foot - 4 - top) / deepest);
+  const yOf = (flag: Flag) => foot - 4 - (flag.row + 1) * pitch;
   for (const flag of flags)
     if (touches(frame, flag.x, flag.x + flag.width))
       marks.push(...flagMarks(frame, flag, yOf(flag), foot), ...ghostFlag(frame, flag, yOf(flag)));
@@ -70,14 +73,13 @@ function todayTag({ asked, axis, time, text }: Frame, today: number, months: rea
 }
 
 function monthMarks({ axis, text, whole }: Frame, baseline: number, top: number): Mark[] {
+  const firsts = axis.columns.filter(({ kind }) => kind !== "night" && kind !== "fold");
+  const months = firsts.filter(({ date }, at) => date.slice(0, 7) !== firsts[at - 1]?.date.slice(0, 7));
   const marks: Mark[] = [];
-  let known = "";
+  let yearSaid = "";
   let clear = Number.NEGATIVE_INFINITY;
-  for (const column of axis.columns) {
+  months.forEach((column, at) => {
     const month = column.date.slice(0, 7);
-    if (month === known || column.kind === "night" || column.kind === "fold") continue;
-    const year = known.slice(0, 4) === month.slice(0, 4) ? "" : ` ${month.slice(0, 4)}`;
-    known = month;
     // No line through the name of the month before.
     if (column.x0 >= clear - 4)
       marks.push(
@@ -86,13 +88,19 @@ function monthMarks({ axis, text, whole }: Frame, baseline: number, top: number)
           [column.x0, top + text + 6],
         ]),
       );
-    const full = `${monthOf(column.date)}${year}`;
-    const name = whole ? `${full.slice(0, 3)}${year}` : full;
-    if (column.x0 + 4 < clear) continue;
+    if (column.x0 + 4 < clear) return;
+    const year = month.slice(0, 4) === yearSaid ? "" : ` ${month.slice(0, 4)}`;
+    const full = monthOf(column.date);
+    const short = full.slice(0, 3);
+    // Shorter where the next month begins soon: each gets its name before one of them gets its year.
+    const names = [...(whole ? [] : [`${full}${year}`]), `${short}${year}`, short];
+    const room = (months[at + 1]?.x0 ?? Number.POSITIVE_INFINITY) - column.x0 - 6;
+    const name = names.find((one) => textWidth(one, text, 600) <= room) ?? short;
+    if (name.endsWith(year)) yearSaid = month.slice(0, 4);
     const label = words(`month ${month}`, "text", { text: name, x: column.x0 + 4, y: baseline, size: text, weight: 600 });
     clear = label.x1 + 6;
     marks.push(label);
-  }
+  });
   return marks;
 }
 
