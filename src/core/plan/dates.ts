@@ -2,7 +2,7 @@ import type { Access } from "../access";
 import type { ElapsedMinute } from "../base";
 import type { Build } from "../build";
 import type { Clocks } from "../clock";
-import { earliest, netOf, type Result, solve } from "../schedule";
+import { earliest, justified, netOf, type Result, solve } from "../schedule";
 import { bind } from "./bind";
 import { type Bound, furthest } from "./bound";
 import { type Crews, crewsOf } from "./crews";
@@ -26,13 +26,23 @@ export function datesFor(build: Build, access: Access, clocks: Clocks, served = 
   const crews = crewsOf(build, clocks);
   for (let seen = firstGuess(build, clocks, crews); ; ) {
     const bound = bind(build, access, clocks, seen as ElapsedMinute, crews);
-    const result = served ? servedDates(bound) : solve(bound.problem);
+    const result = served ? servedDates(bound) : freshDates(bound);
     const { stuck } = result;
     const people = stuck?.of.kind === "capacity" && bound.problem.capacities[stuck.of.index]!.kind === "people";
     // A job with a fixed date finds nobody there on that date, however far one looks.
     if (!people || bound.problem.fixed[stuck!.job]! >= 0 || seen >= furthest) return { bound, result };
     seen = Math.min(furthest, Math.max(4 * seen, 2 * result.bound));
   }
+}
+
+/** Rounds in which everything is served again in the order of how late it may be, and up to how many jobs the first plan takes the time for it. */
+const mostRounds = 2;
+const mostJobs = 500;
+
+function freshDates({ build, problem }: Bound): Result {
+  const result = solve(problem);
+  if (result.status !== "planned" || problem.jobs > mostJobs) return result;
+  return { ...result, solution: justified(problem, result.solution!, build.steps.length, mostRounds) };
 }
 
 /** By the order in which the build says steps are served, with what it says waits on purpose; how early everything could be is told without. */

@@ -1,5 +1,6 @@
 export { byKey } from "./by-key";
 export { fitFinish, fitStart, fitWhole, lastStart } from "./job";
+export { justified } from "./justify";
 export { type Earliest, earliest, latest, type Net, netOf } from "./network";
 export { type Later, putLater } from "./polish";
 export * from "./problem";

@@ -34,6 +34,12 @@ export type FinishBound = { readonly at: ElapsedMinute } & (
   | { readonly by: "tries"; readonly beside: FinishBound | null }
 );
 
+/** A bound that trying has raised; what is stronger already stays. */
+export function raised(bound: FinishBound, at: number): FinishBound {
+  if (at <= bound.at) return bound;
+  return { by: "tries", at: at as ElapsedMinute, beside: bound.by === "tries" ? bound.beside : bound };
+}
+
 /** The bound that waits and dates give without people, as told from the step that is done last back to where its chain begins. */
 export function boundByWaits(bound: Bound, p: Problem, early: Earliest): FinishBound {
   const steps = bound.build.steps.length;

@@ -3,7 +3,7 @@ import type { ElapsedMinute, Finding } from "../../base";
 import type { Build, Served } from "../../build";
 import type { Clocks } from "../../clock";
 import { buildClocks } from "../../pour";
-import { type Problem, type Proof, proofOf, type Solution, searchOf } from "../../schedule";
+import { justified, type Problem, type Proof, type Solution, searchOf } from "../../schedule";
 import { asDone } from "../history";
 import { type Ordered, orderWithDates } from "../order";
 import type { Plan } from "../plan";
@@ -11,10 +11,10 @@ import { plan } from "../plan-of";
 import { workedDays } from "../worked-days";
 import { anyPlan } from "./any-plan";
 import { turnedChoices } from "./chosen";
-import type { FinishBound } from "./finish-bound";
+import { type FinishBound, raised } from "./finish-bound";
 import { strongest } from "./hands-bound";
 import { otherOrders } from "./other-orders";
-import { breed, goOn, portion } from "./portions";
+import { begun, breed, goOn, portion } from "./portions";
 import { anyOrder, hasChosen, lastOf, ofSteps } from "./relaxed";
 import { type Found, replayed, sameOrder, servedAs } from "./replay";
 import { rungs, type Sought } from "./sought";
@@ -37,6 +37,8 @@ export class PlanSearch {
   private relaxed: Proof | null = null;
   private orderShown = false;
   private bound: FinishBound | null = null;
+  /** The plan that was last served again in the order of how late it may be. */
+  private justifiedOf: Found | null = null;
   private ruled: Finding | null = null;
   private tried = 0;
   done = false;
@@ -171,10 +173,7 @@ export class PlanSearch {
       if (!oneOrder && !anyLeft) return;
       if (oneOrder && (turn % shares !== 0 || turn === 0 || !anyLeft || !hasChosen(this.found!.ordered.bound!))) yield* this.inOrder();
       else {
-        if (this.relaxed === null) {
-          this.relaxed = proofOf(over, this.found!.solution);
-          yield portion;
-        }
+        this.relaxed ??= yield* begun(over, this.found!.solution);
         this.tried += yield* goOn(this.relaxed);
         const { solution, bound } = this.relaxed.result();
         this.raise(bound);
@@ -184,7 +183,25 @@ export class PlanSearch {
         }
       }
       yield 1;
+      yield* this.justify();
       if (this.over()) return;
+    }
+  }
+
+  /** A better plan is served again in the order of how late everything may be, as long as that makes it better still; then its search begins anew. */
+  private *justify(): Generator<number, void> {
+    while (this.found !== this.justifiedOf) {
+      const now = this.found!;
+      this.justifiedOf = now;
+      const solution = justified(now.ordered.bound!.problem, now.solution, this.build.steps.length, 1);
+      this.tried += 2;
+      yield portion;
+      if (solution === now.solution) continue;
+      this.take(solution);
+      if (this.found === now) continue;
+      this.ordered = null;
+      this.orderShown = false;
+      yield portion;
     }
   }
 
@@ -225,6 +242,7 @@ export class PlanSearch {
       const made = search.result().solution;
       if (made !== null) this.take(made);
       yield 1;
+      yield* this.justify();
       if (this.shown()) return;
     }
   }
@@ -232,10 +250,7 @@ export class PlanSearch {
   /** A portion of the search in the order of the best plan so far. */
   private *inOrder(): Generator<number, void> {
     const { bound } = this.found!.ordered;
-    if (this.ordered === null) {
-      this.ordered = proofOf(ofSteps(bound!.problem, this.build.steps.length), this.found!.solution);
-      yield portion;
-    }
+    this.ordered ??= yield* begun(ofSteps(bound!.problem, this.build.steps.length), this.found!.solution);
     this.tried += yield* goOn(this.ordered);
     if (!hasChosen(bound!)) this.raise(this.ordered.result().bound);
     if (!this.ordered.done) return;
@@ -275,9 +290,7 @@ export class PlanSearch {
   }
 
   private raise(at: number): void {
-    if (this.bound === null || at <= this.bound.at) return;
-    const beside = this.bound.by === "tries" ? this.bound.beside : this.bound;
-    this.bound = { by: "tries", at: at as ElapsedMinute, beside };
+    if (this.bound !== null) this.bound = raised(this.bound, at);
   }
 
   private planOf(found: Found): Plan {

@@ -1,4 +1,4 @@
-import type { Proof, Search } from "../../schedule";
+import { type Problem, type Proof, proofOf, type Search, type Solution } from "../../schedule";
 
 /** Units of one search before it is another's turn. */
 export const portion = 20;
@@ -8,6 +8,13 @@ const rounds = 40;
 
 /** What such a piece counts for in a portion. */
 const piece = 4;
+
+/** A proof; what comes before its first clash takes a while by itself. */
+export function* begun(p: Problem, first: Solution): Generator<number, Proof> {
+  const proof = proofOf(p, first);
+  yield portion;
+  return proof;
+}
 
 /** Goes on with a proof for one portion, piece by piece, each of which yields; returns the units of all, at least one. */
 export function* goOn(search: Proof): Generator<number, number> {

@@ -1,10 +1,12 @@
 import { type ElapsedMinute, never } from "../../base";
-import { type Earliest, latest, type Net } from "../network";
+import { mirrored } from "../mirrored";
+import { type Earliest, earliest, latest, type Net, netOf } from "../network";
 import type { Problem, Solution, Stuck } from "../problem";
-import { modelOf } from "../proof/model";
+import { type Model, modelOf } from "../proof/model";
 import { solve } from "../solve";
-import type { Ground } from "./member";
+import { fewJobs, type Ground } from "./member";
 import { ModelGround } from "./model-ground";
+import { TwoWayGround } from "./two-way-ground";
 
 /** What a search of the general kind begins with: a ground, or none where there is nothing to search. */
 export interface Prepared {
@@ -28,7 +30,22 @@ export function prepared(p: Problem, net: Net, early: Earliest, bound: number, f
     end >= never ? p.horizon : end + Math.ceil((end - early.start.reduce((a, b) => Math.min(a, b), end)) / 4),
   );
   const model = modelOf(p, net, early.start, latest(p, net, target as ElapsedMinute).start, bound, target);
-  return { ...known, ground: model === null ? null : new ModelGround(model, net.order), impossible: model === null };
+  return { ...known, ground: model === null ? null : groundOf(p, net, model, target), impossible: model === null };
+}
+
+/** Forwards and backwards by turns where there are clocks and enough jobs for that to tell. */
+function groundOf(p: Problem, net: Net, model: Model, target: number): Ground {
+  const back = p.jobs < fewJobs || p.clocks.length < 2 || target >= never ? null : mirrored(p, target);
+  if (back !== null) {
+    const netBack = netOf(back);
+    const early = earliest(back, netBack);
+    const least = lastOf(early.finish);
+    if (early.broken < 0 && least <= target) {
+      const other = modelOf(back, netBack, early.start, latest(back, netBack, target as ElapsedMinute).start, least, target);
+      if (other !== null) return new TwoWayGround(model, net.order, other, netBack.order);
+    }
+  }
+  return new ModelGround(model, net.order);
 }
 
 function lastOf(finish: Int32Array): number {
