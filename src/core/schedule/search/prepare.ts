@@ -4,7 +4,7 @@ import { type Earliest, earliest, latest, type Net, netOf } from "../network";
 import type { Problem, Solution, Stuck } from "../problem";
 import { type Model, modelOf } from "../proof/model";
 import { solve } from "../solve";
-import { fewJobs, type Ground } from "./member";
+import type { Ground } from "./member";
 import { ModelGround } from "./model-ground";
 import { TwoWayGround } from "./two-way-ground";
 
@@ -33,9 +33,12 @@ export function prepared(p: Problem, net: Net, early: Earliest, bound: number, f
   return { ...known, ground: model === null ? null : groundOf(p, net, model, target), impossible: model === null };
 }
 
+/** With fewer jobs, passes from the end, which know of no most-waits, mislead more than they help. */
+const jobsForTurns = 100;
+
 /** Forwards and backwards by turns where there are clocks and enough jobs for that to tell. */
 function groundOf(p: Problem, net: Net, model: Model, target: number): Ground {
-  const back = p.jobs < fewJobs || p.clocks.length < 2 || target >= never ? null : mirrored(p, target);
+  const back = p.jobs < jobsForTurns || p.clocks.length < 2 || target >= never ? null : mirrored(p, target);
   if (back !== null) {
     const netBack = netOf(back);
     const early = earliest(back, netBack);
