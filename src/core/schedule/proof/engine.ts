@@ -1,11 +1,13 @@
 import { Activity } from "./activity";
 import { Atoms } from "./atoms";
 import { Clauses } from "./clauses";
+import { type Edges, edgesOf } from "./edges";
 import { Arcs, Lags } from "./lags";
 import { Learn } from "./learn";
 import type { Model } from "./model";
 import { Orders, pairsOf } from "./orders";
 import type { StartMap } from "./start-map";
+import { Stretches } from "./stretches";
 import { TimeTable } from "./time-table";
 import { Trail, Why } from "./trail";
 
@@ -21,9 +23,11 @@ export class Engine {
   private readonly lags: Lags;
   private readonly arcs: Arcs;
   private readonly tables: TimeTable[];
+  private readonly edges: readonly (Edges | null)[];
   /** By variable: table and task, in turn. */
   private readonly uses: Int32Array[];
   private readonly due: Uint8Array;
+  private readonly edgeDue: Uint8Array;
 
   constructor(readonly model: Model) {
     const pairs = pairsOf(model);
@@ -46,6 +50,9 @@ export class Engine {
     this.orders = new Orders(trail, pairs, jobs + 1, length);
     this.tables = model.shared.map((s, k) => new TimeTable(k, s, trail, model.maps));
     this.due = new Uint8Array(this.tables.length).fill(1);
+    this.edgeDue = this.due.slice();
+    const stretches = new Stretches();
+    this.edges = edgesOf(model, this.tables, trail, stretches);
     const uses = Array.from({ length: variables }, (): number[] => []);
     model.shared.forEach((s, k) => {
       s.tasks.forEach((t, task) => {
@@ -56,7 +63,7 @@ export class Engine {
     this.uses = uses.map((u) => Int32Array.from(u));
     this.activity = new Activity(trail, this.atoms);
     const { atoms, clauses, lags, arcs, orders, tables } = this;
-    this.learn = new Learn({ trail, atoms, clauses, lags, arcs, orders, tables, model, length }, this.activity);
+    this.learn = new Learn({ trail, atoms, clauses, lags, arcs, orders, tables, stretches, model, length }, this.activity);
   }
 
   /** Everything that follows from the bounds; false on a clash. `all`: from every bound, not only from those that moved. */
@@ -78,6 +85,14 @@ export class Engine {
         this.due[k] = 0;
         ran = trail.head < trail.size;
       }
+      for (let k = 0; k < this.edges.length && !ran; k++) {
+        const edges = this.edges[k]!;
+        if (this.edgeDue[k] === 0) continue;
+        // What has gone back since the table last ran is still in it.
+        if (edges !== null && !(this.tables[k]!.run() && edges.run())) return false;
+        this.edgeDue[k] = 0;
+        ran = trail.head < trail.size;
+      }
       if (!ran) return true;
     }
   }
@@ -95,7 +110,9 @@ export class Engine {
       const rose = trail.rose[x]! === trail.returns;
       for (let u = 0; u < uses.length; u += 2) {
         this.tables[uses[u]!]!.touch(uses[u + 1]!, rose);
-        if (rose) this.due[uses[u]!] = 1;
+        if (!rose) continue;
+        this.due[uses[u]!] = 1;
+        this.edgeDue[uses[u]!] = 1;
       }
     }
     trail.forgetChanged();
@@ -115,6 +132,11 @@ export class Engine {
   }
 
   backTo(level: number): void {
+    if (level < this.trail.depth) {
+      // All that follows from what is left was found before the next decision was made.
+      this.due.fill(0);
+      this.edgeDue.fill(0);
+    }
     this.trail.backTo(level);
     this.activity.backTo(level);
   }

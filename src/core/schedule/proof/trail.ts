@@ -1,7 +1,7 @@
 import type { StartMap } from "./start-map";
 
 /** What made a bound move. What each says of itself is in `why.ts`. */
-export const Why = { decision: 0, clause: 1, lag: 2, arc: 3, order: 4, pair: 5, table: 6 } as const;
+export const Why = { decision: 0, clause: 1, lag: 2, arc: 3, order: 4, pair: 5, table: 6, edge: 7 } as const;
 
 /**
  * Bounds of whole-number variables and the order in which they moved. Variable x has two sides: side 2x is its lower bound, side 2x + 1 its upper bound

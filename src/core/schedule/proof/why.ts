@@ -1,8 +1,10 @@
 import type { Atoms } from "./atoms";
 import type { Clauses } from "./clauses";
+import { edgeReasons } from "./edges-why";
 import type { Arcs, Lags } from "./lags";
 import type { Model } from "./model";
 import type { Orders } from "./orders";
+import type { Stretches } from "./stretches";
 import { tableReasons } from "./table-why";
 import { type TimeTable, taskRoom } from "./time-table";
 import { type Trail, Why, wider } from "./trail";
@@ -32,6 +34,7 @@ export interface Movers {
   readonly arcs: Arcs;
   readonly orders: Orders;
   readonly tables: readonly TimeTable[];
+  readonly stretches: Stretches;
   readonly model: Model;
   readonly length: Int32Array;
 }
@@ -92,6 +95,12 @@ export function reasonsOf(
     case Why.table:
       tableReasons(m.trail, m.model.maps, m.tables[Math.floor(what / taskRoom)]!, what, what2, side, move, out);
       return;
+    case Why.edge: {
+      const { from, to } = m.stretches;
+      const table = m.tables[Math.floor(what / taskRoom)]!;
+      edgeReasons(m.trail, m.model.maps, table, { task: what % taskRoom, from: from[what2]!, to: to[what2]!, side, asked: b, move }, out);
+      return;
+    }
     default:
       return;
   }
