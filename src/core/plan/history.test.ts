@@ -3,7 +3,7 @@ import { buildOf } from "../../../test/fixtures/make";
 import { place, step } from "../../../test/fixtures/small";
 import type { Build } from "../build";
 import { clocksOf } from "../clock";
-import { asDone } from "./history";
+import { asDone, handsDone } from "./history";
 import { plan } from "./plan-of";
 import { verifyPlan } from "./verify/verify-plan";
 
@@ -96,6 +96,16 @@ describe("a build that is under way", () => {
     expect(inHand("2027-06-01")).toBe(6 - 5 + 6 + 6);
     expect(inHand("2027-03-10")).toBe(6 - 5 + 6 + 6 - 4);
     expect(inHand("2027-03-01")).toBe(6 - 5 + 6 + 6 - 4);
+  });
+
+  test("who was busy stays so in every build that is made of it for a try", () => {
+    const build = asDone(buildOf({ steps: [step("dig", { hands: 2, ...done("2027-03-06T08:00", "2027-03-06T16:00") }), step("form")] }));
+    const busy = [{ start: "2027-03-06T08:00", finish: "2027-03-06T16:00", hands: [{ role: "hands", number: 2 }] }];
+    expect(handsDone(build)).toEqual(busy);
+    expect(handsDone({ ...build, served: null })).toEqual(busy);
+    expect(handsDone(asDone({ ...build, steps: build.steps.map((one) => (one.done ? one : { ...one })) }))).toEqual(busy);
+    const served = { engine: "", rung: 1000, steps: ["form", "dig"] };
+    expect(plan({ ...build, served }).steps[1]!.start).toBe(plan(build).steps[1]!.start);
   });
 
   test("a build in which nothing is done is planned as it stands", () => {

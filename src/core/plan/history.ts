@@ -3,7 +3,8 @@ import { isDate } from "./moments";
 
 const none: readonly never[] = [];
 const known = new WeakMap<Build, Build>();
-const writtenOf = new WeakMap<Build, Build>();
+/** By the step as it is planned from: who was asked for. It goes with the step into every build that is made of that one for a try. */
+const askedOf = new WeakMap<Step, Step["hands"]>();
 
 /**
  * The build as it is to be planned from here: a step that is done keeps what it put up and took down and when, and asks for nothing any more. Nobody and nothing
@@ -15,7 +16,6 @@ export function asDone(build: Build): Build {
   if (made === undefined) {
     made = withoutHistory(build);
     known.set(build, made);
-    writtenOf.set(made, build);
   }
   return made;
 }
@@ -32,8 +32,10 @@ export const asDoneAfter =
 export function handsDone(
   build: Build,
 ): readonly { readonly start: LocalMoment; readonly finish: LocalMoment; readonly hands: Step["hands"] }[] {
-  const steps = writtenOf.get(build)?.steps ?? none;
-  return steps.flatMap(({ done, hands }) => (done === null || hands.length === 0 ? [] : [{ ...doneAt(done), hands }]));
+  return build.steps.flatMap((step) => {
+    const hands = askedOf.get(step) ?? none;
+    return step.done === null || hands.length === 0 ? [] : [{ ...doneAt(step.done), hands }];
+  });
 }
 
 const atClock = (moment: LocalMoment, time: string): LocalMoment => (isDate(moment) ? `${moment}T${time}` : moment);
@@ -44,8 +46,9 @@ export function doneAt({ start, finish }: NonNullable<Step["done"]>): { readonly
 }
 
 function settled(step: Step): Step {
-  if (step.done === null) return step;
-  return {
+  // A build made of one that was taken as done so far is taken so again.
+  if (step.done === null || askedOf.has(step)) return step;
+  const made: Step = {
     ...step,
     hands: none,
     notAlone: false,
@@ -61,6 +64,8 @@ function settled(step: Step): Step {
     weather: null,
     holdPoint: null,
   };
+  askedOf.set(made, step.hands);
+  return made;
 }
 
 function withoutHistory(build: Build): Build {

@@ -70,6 +70,25 @@ describe("an earlier finish", () => {
   });
 });
 
+test("an earlier finish of a build of which something is done leaves those who did it the hours they took", () => {
+  const whole = realistic(60, 1);
+  const { time } = clocksOf(whole);
+  const made = plan(whole);
+  const first = [...made.steps.keys()].sort((a, b) => made.steps[a]!.start - made.steps[b]!.start).slice(0, 12);
+  const build = realistic(60, 1, ({ steps }) => {
+    for (const s of first) {
+      const { start, finish } = made.steps[s]!;
+      Object.assign((steps as object[])[s]!, {
+        done: { start: time.momentOf(start), finish: time.momentOf((start + 3 * (finish - start)) as ElapsedMinute) },
+      });
+    }
+  });
+  const search = searched(build, 1000);
+  const served = search.served();
+  expect(served).not.toBeNull();
+  expect(plan({ ...build, served }).finish).toBe(search.sought().finish);
+});
+
 describe("the order in which steps are served", () => {
   const build = realistic(60, 1);
   const served = searched(build, 1000).served()!;
