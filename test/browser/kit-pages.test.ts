@@ -89,7 +89,7 @@ test("one copy of several is named where a step is written: its place, and what 
   const chosen = await sheet
     .locator("select")
     .evaluateAll((all) => all.map((one) => (one as HTMLSelectElement).selectedOptions[0]?.textContent));
-  expect(chosen).toEqual(expect.arrayContaining(["hole over Footing A (1)", "hole over Footing A (2)"]));
+  expect(chosen).toEqual(expect.arrayContaining(["Hole over Footing A (1)", "Hole over Footing A (2)"]));
   expect(chosen).not.toContain(undefined);
 });
 

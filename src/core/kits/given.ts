@@ -2,7 +2,7 @@ import { formatWork, invariant, parseQuantity } from "../base";
 import type { Part } from "../build";
 import { type AnswerContext, asPutIn, readAnswers } from "./answers";
 import { commons } from "./common";
-import type { CommonName, Given, Kit, Made, WrittenWork } from "./kit";
+import type { CommonName, Given, Kit, Made, Written, WrittenWork } from "./kit";
 import { type RateName, rates } from "./rates";
 
 /** Work is written in quarters of an hour, and never as less than one. */
@@ -43,5 +43,12 @@ export function makePart(kit: Kit, part: Part, context: AnswerContext): MadePart
     },
   };
   const made = kit.make(given);
-  return { ...made, commons: [...asked] };
+  return { ...made, lists: named(made.lists), commons: [...asked] };
+}
+
+/** Whatever is put in begins with a capital, as the names in lists and lanes do; sentences make it small again. */
+function named(lists: Made["lists"]): Made["lists"] {
+  const upper = (member: Written): Written =>
+    typeof member.name === "string" ? { ...member, name: member.name.charAt(0).toUpperCase() + member.name.slice(1) } : member;
+  return Object.fromEntries(Object.entries(lists).map(([list, members]) => [list, members.map(upper)]));
 }
