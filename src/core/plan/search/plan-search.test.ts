@@ -71,17 +71,17 @@ describe("an earlier finish", () => {
 });
 
 test("an earlier finish of a build of which something is done leaves those who did it the hours they took", () => {
-  const whole = realistic(60, 1);
-  const { time } = clocksOf(whole);
-  const made = plan(whole);
-  const first = [...made.steps.keys()].sort((a, b) => made.steps[a]!.start - made.steps[b]!.start).slice(0, 12);
-  const build = realistic(60, 1, ({ steps }) => {
-    for (const s of first) {
-      const { start, finish } = made.steps[s]!;
-      Object.assign((steps as object[])[s]!, {
-        done: { start: time.momentOf(start), finish: time.momentOf((start + 3 * (finish - start)) as ElapsedMinute) },
-      });
-    }
+  const both = (id: string, work: string, more: object = {}) => ({ id, work, hands: 2, ...more });
+  const done = { start: "2027-03-13T07:30", finish: "2027-03-14T16:30" };
+  const build = buildOf({
+    steps: [
+      both("dig", "8 h", { done }),
+      both("a", "3 h", { unbroken: true }),
+      both("b", "2 h", { hands: 1, unbroken: true }),
+      both("c", "6 h"),
+      both("d", "7 h"),
+      both("e", "6 h"),
+    ],
   });
   const search = searched(build, 1000);
   const served = search.served();
