@@ -17,7 +17,7 @@ export function axisOf(asked: SheetAsked, time: SiteTime, whole: boolean): Axis 
 }
 
 /** Widths of a site day in the whole scale, px: a long build at the narrowest, a short one as wide as its room lets it be. */
-const [narrowestWhole, widestWhole] = [7.5, 40];
+const [narrowestWhole, widestWhole] = [7.5, 96];
 
 function filling(axisAt: (dayWidth: number) => Axis, room: number): Axis {
   let axis = axisAt(narrowestWhole);
