@@ -39,6 +39,20 @@ describe("opening a build file", () => {
     expect(refused.refusal.at(-1)).toMatch(/^\d+ more like these\.$/);
   });
 
+  test("one of a newer program that cannot be read says so before what is missing in it", () => {
+    const { refusal } = openBuildFile('{ "batterboard": 99, "id": "x", "name": "X" }') as { refusal: readonly string[] };
+    expect(refusal[1]).toBe("A newer version of this program wrote it, and only that can open it. This one finds:");
+    expect(refusal.length).toBeGreaterThan(2);
+  });
+
+  test("a little too long is not told as just as long as may be, and a version in quotes as what it is", () => {
+    const said = (file: string) => (openBuildFile(file) as { refusal: readonly string[] }).refusal[1];
+    expect(said(`${" ".repeat(5_000_001)}{}`)).toBe("The file is too long: 5.1 million characters, where 5 million are read at most.");
+    expect(said('{ "batterboard": "1" }')).toBe(
+      'This is no build: a build begins with its format\'s version, "batterboard": 1, and here that is a text; write it without quotes.',
+    );
+  });
+
   test("a file of a newer program opens to be looked at, and says so", () => {
     const opened = openBuildFile(text.replace('"batterboard": 1', '"batterboard": 7'));
     expect(opened).toMatchObject({ newer: true });

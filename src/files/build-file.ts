@@ -27,7 +27,8 @@ export function openBuildFile(text: string, fileName = "This file"): Opened | Re
     const reasons = stops.slice(0, mostReasons).map((finding) => findingSentence(finding, names));
     const left = stops.length - reasons.length;
     const rest = left > 0 ? [`${left} more like these.`] : [];
-    return { refusal: [`${fileName} was not opened; what was open stays as it is.`, ...reasons, ...rest] };
+    const newer = readOnly ? ["A newer version of this program wrote it, and only that can open it. This one finds:"] : [];
+    return { refusal: [`${fileName} was not opened; what was open stays as it is.`, ...newer, ...reasons, ...rest] };
   }
   const remarks = findings.filter((finding) => finding.code === "build.newer" || finding.code === "build.brought-up");
   return { document, remarks: remarks.map((finding) => findingSentence(finding, build)), newer: readOnly };

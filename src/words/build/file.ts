@@ -83,7 +83,7 @@ const position = (detail: Parameters<typeof figure>[0]): string => `Line ${figur
 /** Faults of the file and of its shape. */
 export const fileSayings = {
   "build.too-long": ({ detail }) =>
-    `The file is too long: ${formatFigure(figure(detail, "characters") / 1e6, 1)} million characters, where ${formatFigure(figure(detail, "most") / 1e6, 1)} million are read at most`,
+    `The file is too long: ${formatFigure(Math.ceil(figure(detail, "characters") / 1e5) / 10, 1)} million characters, where ${formatFigure(figure(detail, "most") / 1e6, 1)} million are read at most`,
   "build.json": ({ detail }) => {
     const found = text(detail, "found") === "" ? "the file ends" : `there is ${quoted(text(detail, "found"))}`;
     return `${position(detail)}: ${found} where ${expected[text(detail, "wanted")] ?? "something else"} should be`;
@@ -92,7 +92,7 @@ export const fileSayings = {
     `${position(detail)}: brackets inside brackets go deeper than ${figure(detail, "most")} levels; no build needs that`,
   "build.key-twice": ({ detail }) => `${position(detail)}: ${quoted(text(detail, "name"))} is written twice in one object; keep one`,
   "build.not-a-build": ({ detail }) =>
-    `This is no build: a build begins with its format's version, "batterboard": 1${text(detail, "found") === "" ? "" : `, and here that is ${shown(text(detail, "found"))}`}`,
+    `This is no build: a build begins with its format's version, "batterboard": 1${text(detail, "found") === "" ? "" : `, and here that is ${text(detail, "found") === "1" ? "a text; write it without quotes" : shown(text(detail, "found"))}`}`,
   "build.newer": ({ detail }) =>
     `This build was written by a newer program (format ${figure(detail, "version")}; this one knows ${figure(detail, "known")}), so it is open for reading only and nothing in it is changed`,
   "build.brought-up": ({ detail }) =>
