@@ -53,7 +53,8 @@ export function dayRows(build: Build, plan: Plan): Row[] {
     name: dateLabel(time, day.from),
     place: "",
     when: dateLabel(time, day.from),
-    hands: `${day.peopleWanted} wanted, ${day.peopleThere} there`,
+    // A day with only a visit or an inspection wants nobody of the crew.
+    hands: day.peopleWanted + day.peopleThere === 0 ? "" : `${day.peopleWanted} wanted, ${day.peopleThere} there`,
     notes:
       day.sunrise === null || day.sunset === null ? [] : [`daylight ${clockLabel(time, day.sunrise)} to ${clockLabel(time, day.sunset)}`],
   }));
