@@ -3,7 +3,7 @@ import type { ElapsedMinute, Finding } from "../../base";
 import type { Build, Served } from "../../build";
 import type { Clocks } from "../../clock";
 import { buildClocks } from "../../pour";
-import { justified, type Problem, type Proof, type Solution, searchOf } from "../../schedule";
+import type { Problem, Proof, Solution } from "../../schedule";
 import { asDone } from "../history";
 import { type Ordered, orderWithDates } from "../order";
 import type { Plan } from "../plan";
@@ -13,17 +13,15 @@ import { anyPlan } from "./any-plan";
 import { turnedChoices } from "./chosen";
 import { type FinishBound, raised } from "./finish-bound";
 import { strongest } from "./hands-bound";
+import { Hunt } from "./hunt";
 import { otherOrders } from "./other-orders";
-import { begun, breed, goOn, portion } from "./portions";
+import { begun, goOn, portion } from "./portions";
 import { anyOrder, hasChosen, lastOf, ofSteps } from "./relaxed";
 import { type Found, replayed, sameOrder, servedAs } from "./replay";
 import { rungs, type Sought } from "./sought";
 
 /** Of so many portions one is of the search over all orders, while that in the chosen order is not done. */
 const shares = 4;
-
-/** Schedules made by the population search at the beginning: what did best on builds of 60 to 300 steps drawn by numbers. */
-const mostBred = 600;
 
 /** A search for an earlier finish of a build that goes on for as much work as it is given. Deterministic: where it pauses has no say in what it finds. */
 export class PlanSearch {
@@ -35,10 +33,11 @@ export class PlanSearch {
   private found: Found | null = null;
   private ordered: Proof | null = null;
   private relaxed: Proof | null = null;
+  /** The last schedule of all orders at once that a plan was made of, or tried. */
+  private looked: Solution | null = null;
   private orderShown = false;
   private bound: FinishBound | null = null;
-  /** The plan that was last served again in the order of how late it may be. */
-  private justifiedOf: Found | null = null;
+  private readonly hunt: Hunt;
   private ruled: Finding | null = null;
   private tried = 0;
   done = false;
@@ -66,6 +65,17 @@ export class PlanSearch {
       this.found = { steps: [], ordered: this.first, solution, finish: this.was };
       this.at = { found: this.found, rung: 0, proved: null };
     }
+    this.hunt = new Hunt(
+      {
+        found: () => this.found!,
+        take: (made) => this.take(made),
+        tell: (units) => {
+          this.tried += units;
+        },
+        over: () => this.shown() || this.over(),
+      },
+      this.build.steps.length,
+    );
     this.course = this.run();
   }
 
@@ -161,8 +171,12 @@ export class PlanSearch {
         next = turning.next(now);
       }
     }
-    yield* this.bred();
-    let looked: Solution | null = null;
+    yield* this.hunt.bred();
+    if (this.shown()) return;
+    // A first look at all orders at once may say more of the finish than waits and people did.
+    yield* this.inAnyOrder(over);
+    yield* this.hunt.ends();
+    if (this.over()) return;
     for (let turn = 0; !this.shown(); turn++) {
       const oneOrder = this.ordered === null || !this.ordered.done;
       const anyLeft = this.relaxed === null || !this.relaxed.done;
@@ -173,35 +187,12 @@ export class PlanSearch {
       if (!oneOrder && !anyLeft) return;
       if (oneOrder && (turn % shares !== 0 || turn === 0 || !anyLeft || !hasChosen(this.found!.ordered.bound!))) yield* this.inOrder();
       else {
-        this.relaxed ??= yield* begun(over, this.found!.solution);
-        this.tried += yield* goOn(this.relaxed);
-        const { solution, bound } = this.relaxed.result();
-        this.raise(bound);
-        if (solution !== null && solution !== looked) {
-          looked = solution;
-          this.take(solution);
-        }
+        yield* this.inAnyOrder(over);
       }
       yield 1;
-      yield* this.justify();
+      // What is made better from outside is where the search in its order begins anew.
+      if (yield* this.hunt.justify()) [this.ordered, this.orderShown] = [null, false];
       if (this.over()) return;
-    }
-  }
-
-  /** A better plan is served again in the order of how late everything may be, as long as that makes it better still; then its search begins anew. */
-  private *justify(): Generator<number, void> {
-    while (this.found !== this.justifiedOf) {
-      const now = this.found!;
-      this.justifiedOf = now;
-      const solution = justified(now.ordered.bound!.problem, now.solution, this.build.steps.length, 1);
-      this.tried += 2;
-      yield portion;
-      if (solution === now.solution) continue;
-      this.take(solution);
-      if (this.found === now) continue;
-      this.ordered = null;
-      this.orderShown = false;
-      yield portion;
     }
   }
 
@@ -232,19 +223,15 @@ export class PlanSearch {
     }
   }
 
-  /** Schedules bred from one another, in the order of the best plan so far, before clashes are learned from. */
-  private *bred(): Generator<number, void> {
-    const { ordered, solution } = this.found!;
-    const search = searchOf(ofSteps(ordered.bound!.problem, this.build.steps.length), { seed: 1, first: solution, schedules: mostBred });
-    yield portion;
-    while (!search.done && search.schedules < mostBred) {
-      this.tried += yield* breed(search);
-      const made = search.result().solution;
-      if (made !== null) this.take(made);
-      yield 1;
-      yield* this.justify();
-      if (this.shown()) return;
-    }
+  /** A portion of the search over all orders at once. */
+  private *inAnyOrder(over: Problem): Generator<number, void> {
+    this.relaxed ??= yield* begun(over, this.found!.solution);
+    this.tried += yield* goOn(this.relaxed);
+    const { solution, bound } = this.relaxed.result();
+    this.raise(bound);
+    if (solution === null || solution === this.looked) return;
+    this.looked = solution;
+    this.take(solution);
   }
 
   /** A portion of the search in the order of the best plan so far. */

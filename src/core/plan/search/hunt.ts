@@ -1,0 +1,111 @@
+import { justified, type Problem, type Solution, searchOf } from "../../schedule";
+import { begun, breed, goOn, portion } from "./portions";
+import { lastOf, ofSteps } from "./relaxed";
+import type { Found } from "./replay";
+
+/** Schedules made by the population search at the beginning: what did best on builds of 60 to 300 steps drawn by numbers. */
+const mostBred = 600;
+
+/** The last so many jobs of a plan are put anew at a time, in builds that are too large for a proof of the whole to come by better ones soon. */
+const ends = [25, 40, 60, 90, 130, 180];
+const jobsForEnds = 100;
+
+/** Units for one such end: at first, and at last, three times as many whenever none of them finishes earlier. */
+const leastUnits = 300;
+const mostUnits = 2_700;
+
+/** What a hunt goes by and where it brings what it finds. */
+export interface Prey {
+  /** The best plan so far. */
+  found(): Found;
+  /** Makes a plan of a schedule, where that is better. */
+  take(solution: Solution): void;
+  /** Counts units of work. */
+  tell(units: number): void;
+  /** Nothing better can be, or no more work is allowed. */
+  over(): boolean;
+}
+
+/** Ways to come by better plans that prove nothing, each in portions: what they yield is what a portion counts for. */
+export class Hunt {
+  /** The plan that was last served again in the order of how late it may be. */
+  private justifiedOf: Found | null = null;
+
+  constructor(
+    private readonly prey: Prey,
+    private readonly steps: number,
+  ) {}
+
+  /** Schedules bred from one another, in the order of the best plan so far, before clashes are learned from. */
+  *bred(): Generator<number, void> {
+    const { prey } = this;
+    const search = searchOf(this.problem(), { seed: 1, first: prey.found().solution, schedules: mostBred });
+    yield portion;
+    while (!search.done && search.schedules < mostBred) {
+      prey.tell(yield* breed(search));
+      const made = search.result().solution;
+      if (made !== null) prey.take(made);
+      yield 1;
+      yield* this.justify();
+      if (prey.over()) return;
+    }
+  }
+
+  /** Serves a better plan again in the order of how late everything may be, as long as that makes it better still; true where it did. */
+  *justify(): Generator<number, boolean> {
+    const { prey } = this;
+    let better = false;
+    for (let now = prey.found(); now !== this.justifiedOf; now = prey.found()) {
+      this.justifiedOf = now;
+      const solution = justified(now.ordered.bound!.problem, now.solution, this.steps, 1);
+      prey.tell(2);
+      yield portion;
+      if (solution === now.solution) continue;
+      prey.take(solution);
+      better ||= prey.found() !== now;
+      yield portion;
+    }
+    return better;
+  }
+
+  /**
+   * Puts the last jobs of the best plan anew, with those before them where they are: few first, then more (large neighbourhoods in time: Godard, Laborie & Nuijten
+   * 2005, from memory). Begins again from what is found.
+   */
+  *ends(): Generator<number, void> {
+    if (this.problem().jobs < jobsForEnds) return;
+    const { prey } = this;
+    for (let units = leastUnits; units <= mostUnits; units *= 3) {
+      for (let k = 0; k < ends.length; k++) {
+        const before = prey.found();
+        const solution = yield* this.end(ends[k]!, units);
+        if (solution !== null) prey.take(solution);
+        yield 1;
+        yield* this.justify();
+        if (prey.over()) return;
+        if (prey.found() !== before) k = -1;
+      }
+    }
+  }
+
+  private *end(last: number, most: number): Generator<number, Solution | null> {
+    const { prey } = this;
+    const { solution, finish } = prey.found();
+    const p = this.problem();
+    const from = solution.start.toSorted()[Math.max(0, p.jobs - last)]!;
+    const fixed = p.fixed.map((f, j) => (solution.start[j]! < from ? solution.start[j]! : f));
+    const search = yield* begun({ ...p, fixed }, solution);
+    for (let units = 0; !search.done && units < most; ) {
+      const done = yield* goOn(search);
+      prey.tell(done);
+      units += done;
+      const made = search.result().solution;
+      if ((made !== null && lastOf(made.finish, this.steps) < finish) || prey.over()) return made;
+    }
+    return search.result().solution;
+  }
+
+  private problem(): Problem {
+    return ofSteps(this.prey.found().ordered.bound!.problem, this.steps);
+  }
+}
