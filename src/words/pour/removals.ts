@@ -92,7 +92,10 @@ export function careSentences(cure: CureSheet, build: Build, display?: Display):
   const { wet, cold, floating } = cure;
   const visits = wet.visits === 0 ? "" : `, with ${wet.visits === 1 ? "one visit" : `${wet.visits} visits`} to see to it`;
   const out = [
-    { says: sentence(`Keep it wet or sealed for ${wet.days} days, until ${say.day(wet.until)}${visits} (from: ${wet.document})`), warn: false },
+    {
+      says: sentence(`Keep it wet or sealed for ${wet.days} days, until ${say.day(wet.until)}${visits} (from: ${wet.document})`),
+      warn: false,
+    },
   ];
   if (cold.called) {
     const days = cold.for_min === null ? "until its strength is shown" : `for ${cold.for_min / 1440} days`;
