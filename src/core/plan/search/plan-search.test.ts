@@ -136,6 +136,24 @@ describe("what is said to be proved", () => {
   });
 });
 
+describe("a delivery that no step waits for", () => {
+  const steps = [
+    { id: "a", work: "3 h", hands: 2, unbroken: true },
+    { id: "b", work: "3 h", hands: 1, unbroken: true },
+    { id: "c", work: "2 h", hands: 2, unbroken: true },
+    { id: "d", work: "2 h", hands: 1, unbroken: true },
+  ];
+  const sand = { id: "sand", calendar: "inspector", promised: "2027-03-10" };
+  const sought = (more: object) => searched(buildOf({ steps, ...more }), 1000).sought();
+
+  test("and comes on days after all work is done makes no finish, and no bound", () => {
+    const { tried: _, ...without } = sought({});
+    const { finish, bound, proved } = sought({ deliveries: [sand] });
+    expect([finish, bound?.at, proved]).toEqual([without.finish, without.bound?.at, without.proved]);
+    expect(bound!.at).toBeLessThanOrEqual(finish!);
+  });
+});
+
 describe("a choice of order", () => {
   /** A panel closes the joint for two weeks; the sealant comes while it stands. Seal first and panel late, or panel at once and seal once it is off. */
   const panel = (sealing: object = {}): Build =>

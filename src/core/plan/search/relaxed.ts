@@ -1,4 +1,5 @@
 import { never } from "../../base";
+import { elapsed } from "../../clock";
 import { earliest, netOf, type Problem } from "../../schedule";
 import type { Bound } from "../bound";
 
@@ -24,15 +25,24 @@ export function hasChosen({ problem, access, row }: Bound): boolean {
   return false;
 }
 
-/** The same with every delivery that comes later than steps could be done set free: only steps make a finish, and stock that comes too late is no help. */
+/**
+ * The same with every delivery that comes later than steps could be done set free, of its date and of the days on which it comes: only steps make a finish, and
+ * stock that comes too late is no help.
+ */
 export function ofSteps(p: Problem, steps: number): Problem {
   const early = earliest(p, netOf(p));
   if (early.broken >= 0) return p;
   const finish = lastOf(early.finish, steps);
   if (lastOf(early.finish, p.jobs) <= finish) return p;
   const release = p.release.slice();
-  for (let j = steps; j < p.jobs; j++) if (early.finish[j]! > finish) release[j] = 0;
-  return { ...p, release };
+  const clock = p.clock.slice();
+  const clocks = [...p.clocks, elapsed];
+  for (let j = steps; j < p.jobs; j++) {
+    if (early.finish[j]! <= finish) continue;
+    release[j] = 0;
+    clock[j] = clocks.length - 1;
+  }
+  return { ...p, release, clock, clocks };
 }
 
 /** When the last of the first `count` jobs is done. */
