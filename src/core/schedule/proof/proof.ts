@@ -1,6 +1,7 @@
 import { type ElapsedMinute, never } from "../../base";
 import { earliest, latest, netOf } from "../network";
 import type { Problem, Result, Solution } from "../problem";
+import { searchOf } from "../search";
 import { improved } from "../search/improve";
 import { solve } from "../solve";
 import { verify } from "../verify";
@@ -12,6 +13,7 @@ import { ProofSearch } from "./search";
 /** Passes of generation before the search begins: more where a proof takes longer, fewer where a pass does. */
 const passesByJobs = 2;
 const passCost = 200_000_000;
+const passCostByDay = 40_000_000;
 
 /** A search for the earliest finish and its proof that goes on for as much work as it is given. */
 export interface Proof {
@@ -38,7 +40,7 @@ export function proofOf(p: Problem, first?: Solution | null): Proof {
     return ended({ ...none, status: "infeasible", solution: null, bound: 0 as ElapsedMinute, work: 0, witness: broken });
   }
   const bound = lastOf(early.finish) as ElapsedMinute;
-  const made = first === undefined && p.clock.every((c) => !p.clocks[c]!.fromBeginning) ? solve(p) : null;
+  const made = first === undefined ? begun(p) : null;
   const given = first ?? made?.solution ?? null;
   const start = given !== null && lastOf(given.finish) <= p.horizon && verify(p, given).length === 0 ? given : null;
   const target = start === null ? p.horizon : lastOf(start.finish);
@@ -68,6 +70,15 @@ export function proofOf(p: Problem, first?: Solution | null): Proof {
       return { ...none, status, solution: best, bound: search.bound as ElapsedMinute, work: work + before };
     },
   };
+}
+
+/** A schedule to begin with: passes of serial generation; where lengths depend on the day, of which these know nothing, a short population search. */
+function begun(p: Problem): Result {
+  if (p.clock.every((c) => !p.clocks[c]!.fromBeginning)) return solve(p);
+  const schedules = Math.min(passesByJobs * p.jobs ** 2, Math.floor(passCostByDay / p.jobs ** 2));
+  const search = searchOf(p, { seed: 1, schedules });
+  search.step(schedules);
+  return search.result();
 }
 
 function ended(result: Result): Proof {

@@ -1,3 +1,4 @@
+import type { Task } from "./model";
 import type { StartMap } from "./start-map";
 import { type TimeTable, taskRoom } from "./time-table";
 import type { Trail } from "./trail";
@@ -6,7 +7,8 @@ import type { Reasons } from "./why";
 
 /**
  * Why too little was left at one minute for a task, or for all that is there (pointwise explanation): of the tasks that surely hold at it, as few as are
- * needed; those that do so without any decision cost nothing, so the others are left out first.
+ * needed; those that do so without any decision cost nothing, so the others are left out first, then those that moved last, so that
+ * a clause speaks of early decisions and goes back far.
  */
 export function tableReasons(
   trail: Trail,
@@ -50,6 +52,8 @@ export function tableReasons(
     chosen.push(k);
     needs.push(need);
   }
+  // With nothing to spare nobody can be left out, in whatever order.
+  if (spare > 0 && chosen.length > 1) lastMovedFirst(trail, tasks, t);
   for (let c = 0; c < chosen.length; c++) {
     const other = tasks[chosen[c]!]!;
     if (other.number <= spare) {
@@ -61,5 +65,25 @@ export function tableReasons(
   }
 }
 
+/** Sorts the chosen by the later of the two moves that make each hold at `t`: by insertion, as they are few. */
+function lastMovedFirst(trail: Trail, tasks: readonly Task[], t: number): void {
+  for (let c = 0; c < chosen.length; c++) {
+    const k = chosen[c]!;
+    const need = needs[c]!;
+    const { out, back } = tasks[k]!;
+    const move = Math.max(out < 0 ? -1 : trail.moveOf(2 * out + 1, -t), back < 0 ? -1 : trail.moveOf(2 * back, need));
+    let m = c;
+    for (; m > 0 && moves[m - 1]! < move; m--) {
+      chosen[m] = chosen[m - 1]!;
+      needs[m] = needs[m - 1]!;
+      moves[m] = moves[m - 1]!;
+    }
+    chosen[m] = k;
+    needs[m] = need;
+    moves[m] = move;
+  }
+}
+
 const chosen: number[] = [];
 const needs: number[] = [];
+const moves: number[] = [];
