@@ -69,7 +69,7 @@ test("the looking can be stopped, gone on with, and gives way to an edit", async
   await page.locator(".row").first().click();
   await page.getByRole("button", { name: "As written" }).click();
   await page.getByRole("complementary").getByLabel("Work", { exact: true }).fill("12 h");
-  await strip(page).getByText("Whether it can finish earlier is looked for when you rest.").waitFor();
+  await strip(page).getByText("While you rest, an earlier finish is looked for.").waitFor();
 });
 
 test("what was shown to be the earliest is said with its reason, on a phone as well", async () => {
