@@ -55,7 +55,7 @@ export function runsOf(thin: number): Run[] {
     ...["patterson", "sm_j10", "sm_j20", "clock30", "clock60", "j30"].map((set) => proof(set, 1)),
     proof("ubo50", 1),
     proof("sm_j30", 1),
-    proof("j60", 2),
+    proof("j60", 1),
     proof("j120", 10),
     peers("j30", 16),
     peers("j60", 16),
