@@ -30,6 +30,6 @@ test("every run has a name of its own, and fewer instances where that is asked f
   const names = runsOf(1).map((r) => r.name);
   expect(new Set(names).size).toBe(names.length);
   const proof = (thin: number) => runsOf(thin).find((r) => r.name === "proof-j60")!.args;
-  expect(proof(1)).toEqual(["--mode", "proof", "--seconds", "10", "--cpu", "--every", "2"]);
-  expect(proof(5).at(-1)).toBe("10");
+  expect(proof(1)).toEqual(["--mode", "proof", "--seconds", "10", "--cpu"]);
+  expect(proof(5).slice(-2)).toEqual(["--every", "5"]);
 });

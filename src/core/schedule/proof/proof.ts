@@ -48,7 +48,9 @@ export function proofOf(p: Problem, first?: Solution | null): Proof {
   const late = latest(p, net, target as ElapsedMinute);
   const model = modelOf(p, net, early.start, late.start, bound, target);
   if (model === null) return ended({ ...none, status: "infeasible", solution: null, bound: never, work: 0 });
-  model.low[p.jobs] = energyBound(model, (finish) => latest(p, net, finish as ElapsedMinute).start);
+  const least = energyBound(model, (finish) => latest(p, net, finish as ElapsedMinute).start);
+  if (least > model.high[p.jobs]!) return ended({ ...none, status: "infeasible", solution: null, bound: never, work: 0 });
+  model.low[p.jobs] = least;
   const most = first === undefined ? Math.min(passesByJobs * p.jobs ** 2, Math.floor(passCost / p.jobs ** 2)) : 0;
   const better = start === null ? null : improved(p, start, model.low[p.jobs]!, most);
   const search = new ProofSearch(p, model, better?.solution ?? null);

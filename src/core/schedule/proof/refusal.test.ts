@@ -40,6 +40,20 @@ describe("why nothing can be, where it takes people or stock", () => {
     ]);
   });
 
+  test("more work for one man than there are hours before a date, without trying one order of it after the other", () => {
+    const jobs = Array.from({ length: 25 }, (): JobSpec => ({ amount: 60, due: 25 * 60 - 1 }));
+    const p = problemOf({
+      jobs,
+      capacities: [constant("man", "people", 1)],
+      demands: jobs.map((_, j) => [j, 0, 1] as const),
+      horizon: 100_000,
+    });
+    const proof = proofOf(p, null);
+    expect([proof.done, proof.result().status, proof.clashes]).toEqual([true, "infeasible", 0]);
+    const { parts, minimal } = refused(p);
+    expect([parts.length, minimal]).toEqual([51, true]);
+  });
+
   test("a stock from which more goes for good than ever comes", () => {
     const p = problemOf({
       jobs: [{ amount: 5 }, { amount: 5 }, { amount: 5 }],
