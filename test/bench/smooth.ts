@@ -75,13 +75,13 @@ async function wheel(page: Page): Promise<number[]> {
   const box = (await page.locator(".dates .frame").boundingBox())!;
   await page.mouse.move(box.x + box.width / 2, box.y + box.height / 2);
   const all: number[] = [];
-  for (const notch of [-100, 100, -100, 100]) {
+  for (const notch of [-100, 100, -100, 100, -100, 100, -100, 100]) {
     await page.keyboard.down("Control");
-    all.push(
-      ...(await framesOf(page, async () => {
-        for (let turn = 0; turn < 3; turn += 1) await page.mouse.wheel(0, notch);
-      })),
-    );
+    const frames = await framesOf(page, async () => {
+      for (let turn = 0; turn < 3; turn += 1) await page.mouse.wheel(0, notch);
+    });
+    console.log(`  wheel ${notch < 0 ? "in" : "out"}  ${frames.map((time) => time.toFixed(1)).join("  ")} ms`);
+    all.push(...frames);
     await page.keyboard.up("Control");
   }
   return all;

@@ -11,6 +11,8 @@ export class Ahead {
   #frame: number | null = null;
   /** Something was begun in this frame: what takes its place waits for the next. */
   #begun = false;
+  /** Something was shown a frame or two ago: those frames have its rest to draw, and what comes next waits. */
+  #shown = false;
 
   /** Something is being worked out. */
   get busy(): boolean {
@@ -21,12 +23,22 @@ export class Ahead {
   run<T>(slices: Slices<T>, done: (made: T) => void): void {
     this.stop();
     const turn = () => {
+      if (this.#shown && !document.hidden) {
+        this.#frame = requestAnimationFrame(turn);
+        return;
+      }
       const start = performance.now();
       do {
         const { done: ended, value } = slices.next();
         if (!ended) continue;
         this.#frame = requestAnimationFrame(() => {
           this.#frame = null;
+          this.#shown = true;
+          requestAnimationFrame(() =>
+            requestAnimationFrame(() => {
+              this.#shown = false;
+            }),
+          );
           done(value);
         });
         return;

@@ -228,11 +228,17 @@ export class Drawn {
 
   /** For one frame after a sheet that was worked out ahead is shown, or the sheet was scrolled by hand. */
   late = $state(false);
+  /** For two frames after a sheet that was worked out ahead is shown: only what is on the screen is drawn of it. */
+  bare = $state(false);
   #showReady(ready: Ready): void {
     this.#ready = ready;
     this.late = true;
+    this.bare = true;
     requestAnimationFrame(() => {
       this.late = false;
+      requestAnimationFrame(() => {
+        this.bare = false;
+      });
     });
   }
 

@@ -34,12 +34,12 @@ export class Scene extends Drawn {
     return lit ? (mark: Mark) => mark.of?.list === "steps" && !lit.has(mark.of.id) && !mark.role.startsWith("chalk") : null;
   });
 
-  /** What is drawn, from left to right: what is in sight and a little more. */
-  readonly left = $derived(Math.floor(this.scrollX / windowStep) * windowStep - windowStep);
+  /** What is drawn: what is in sight and, unless it was only just shown, a little more. */
+  readonly left = $derived(this.bare ? this.scrollX : Math.floor(this.scrollX / windowStep) * windowStep - windowStep);
   // Beside the names there is less room than the frame is wide: what begins to be scrolled to is drawn all the same.
-  readonly right = $derived(this.left + this.width + windowStep);
-  readonly #top = $derived(Math.floor(this.scrollY / windowStep) * windowStep - windowStep);
-  readonly #bottom = $derived(this.#top + this.height + 2 * windowStep);
+  readonly right = $derived(this.bare ? this.scrollX + this.width - this.sheet.part.side.width : this.left + this.width + windowStep);
+  readonly #top = $derived(this.bare ? this.scrollY : Math.floor(this.scrollY / windowStep) * windowStep - windowStep);
+  readonly #bottom = $derived(this.#top + this.height + (this.bare ? 0 : 2 * windowStep));
 
   readonly marks = $derived.by(() => {
     const across = { x0: this.left, x1: this.right, y0: 0, y1: 10_000 };
