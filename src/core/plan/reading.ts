@@ -2,6 +2,7 @@ import { type ElapsedMinute, never } from "../base";
 import type { Clocks } from "../clock";
 import { latest, type Net, netOf, type Problem, type Solution } from "../schedule";
 import type { Bound } from "./bound";
+import { lastOf } from "./last-of";
 import { type Named, namesOf } from "./names";
 import { byStart, type Stretch, stretchesOf } from "./stretches";
 import { type Turn, turnsOf, withTurns } from "./turns";
@@ -30,7 +31,7 @@ export function readingOf(bound: Bound, clocks: Clocks, solution: Solution): Rea
   const turns = turnsOf(bound, solution, order, named);
   const served = withTurns(problem, turns, problem.clocks.indexOf(clocks.elapsed));
   const net = netOf(served);
-  const finish = lastOf(solution.finish, steps);
+  const finish = lastOf(solution.finish, steps) as ElapsedMinute;
   return {
     solution,
     order,
@@ -47,10 +48,4 @@ export function readingOf(bound: Bound, clocks: Clocks, solution: Solution): Rea
 /** The problem with every step due by the build's finish, and every delivery by then or, where it comes later still, when it comes. */
 function within(p: Problem, s: Solution, steps: number, finish: ElapsedMinute): Problem {
   return { ...p, due: p.due.map((due, j) => Math.min(due, j < steps ? finish : Math.max(finish, s.finish[j]!))) };
-}
-
-function lastOf(finish: Int32Array, count: number): ElapsedMinute {
-  let t = 0;
-  for (let j = 0; j < count; j++) if (finish[j]! > t && finish[j]! < never) t = finish[j]!;
-  return t as ElapsedMinute;
 }

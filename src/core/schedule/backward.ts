@@ -1,26 +1,39 @@
 import { type Clock, type ElapsedMinute, never, notEver } from "../base";
+import { lastAtMost } from "./proof/start-map";
 import { runsOf } from "./runs";
 
 /** When a clock that gathers one a minute runs, read from minute `end` back; before minute 0 it runs at every hour. */
 export class BackwardClock implements Clock {
   readonly id: string;
-  private readonly from: number[] = [];
-  private readonly to: number[] = [];
+  private readonly from: Int32Array;
+  private readonly to: Int32Array;
   /** Reading at `from`. */
-  private readonly before: number[] = [];
+  private readonly before: Int32Array;
 
   constructor(clock: Clock, end: number) {
     this.id = clock.id;
     const runs = runsOf(clock);
     let last = -1;
     while (runs.has(last + 1) && runs.from(last + 1) < end) last++;
-    for (let k = last; k >= 0; k--) this.add(end - Math.min(end, runs.to(k)), end - runs.from(k));
-    if (this.to[this.to.length - 1] === end) this.to[this.to.length - 1] = never;
-    else this.add(end, never);
+    const from: number[] = [];
+    const to: number[] = [];
+    for (let k = last; k >= 0; k--) {
+      from.push(end - Math.min(end, runs.to(k)));
+      to.push(end - runs.from(k));
+    }
+    if (to[to.length - 1] === end) to[to.length - 1] = never;
+    else {
+      from.push(end);
+      to.push(never);
+    }
+    this.from = Int32Array.from(from);
+    this.to = Int32Array.from(to);
+    this.before = new Int32Array(from.length);
+    for (let k = 1; k < from.length; k++) this.before[k] = this.before[k - 1]! + to[k - 1]! - from[k - 1]!;
   }
 
   reading(t: ElapsedMinute): number {
-    const k = lastBelow(this.from, t + 1);
+    const k = lastAtMost(this.from, t);
     return k < 0 ? 0 : this.before[k]! + Math.min(t, this.to[k]!) - this.from[k]!;
   }
 
@@ -41,30 +54,23 @@ export class BackwardClock implements Clock {
   }
 
   begin(t: ElapsedMinute): ElapsedMinute {
-    const k = lastBelow(this.from, t + 1);
+    const k = lastAtMost(this.from, t);
     if (k >= 0 && t < this.to[k]!) return t;
     return (this.from[k + 1] ?? never) as ElapsedMinute;
   }
 
   runEnd(t: ElapsedMinute): ElapsedMinute {
-    const k = lastBelow(this.from, t + 1);
+    const k = lastAtMost(this.from, t);
     return k < 0 || t >= this.to[k]! ? t : (this.to[k] as ElapsedMinute);
   }
 
-  private add(from: number, to: number): void {
-    const last = this.to.length - 1;
-    this.before.push(last < 0 ? 0 : this.before[last]! + this.to[last]! - this.from[last]!);
-    this.from.push(from);
-    this.to.push(to);
-  }
-
   private earliest(target: number): ElapsedMinute {
-    const k = lastBelow(this.before, target);
+    const k = lastAtMost(this.before, target - 1);
     return k < 0 ? notEver : (Math.min(never, this.from[k]! + target - this.before[k]!) as ElapsedMinute);
   }
 
   private latest(target: number): ElapsedMinute {
-    const k = lastBelow(this.before, target + 1);
+    const k = lastAtMost(this.before, target);
     return k < 0 ? notEver : (Math.min(never, this.from[k]! + target - this.before[k]!) as ElapsedMinute);
   }
 }
@@ -91,16 +97,4 @@ export function backwardWait(clock: Clock, end: number): Clock {
     begin: (t) => t,
     runEnd: () => never,
   };
-}
-
-/** Position of the last value (never decreasing) below `value`; -1: none. */
-function lastBelow(values: readonly number[], value: number): number {
-  let low = 0;
-  let high = values.length;
-  while (low < high) {
-    const middle = (low + high) >> 1;
-    if (values[middle]! < value) low = middle + 1;
-    else high = middle;
-  }
-  return low - 1;
 }

@@ -1,3 +1,4 @@
+import { lastOf } from "./last-of";
 import { mirrored } from "./mirrored";
 import type { Problem, Solution } from "./problem";
 import { solve } from "./solve";
@@ -10,7 +11,7 @@ import { solve } from "./solve";
 export function justified(p: Problem, first: Solution, count: number, rounds: number): Solution {
   let best = first;
   for (let round = 0; round < rounds; round++) {
-    const end = lastOf(best.finish, p.jobs);
+    const end = lastOf(best.finish);
     const back = mirrored(p, end);
     const late = solve(
       back,
@@ -25,10 +26,4 @@ export function justified(p: Problem, first: Solution, count: number, rounds: nu
     best = next;
   }
   return best;
-}
-
-function lastOf(finish: Int32Array, count: number): number {
-  let t = 0;
-  for (let j = 0; j < count; j++) t = Math.max(t, finish[j]!);
-  return t;
 }

@@ -2,8 +2,8 @@ import { access, type RefusedLink } from "../../access";
 import type { Build } from "../../build";
 import type { Clocks } from "../../clock";
 import { datesFor } from "../dates";
+import { lastOf } from "../last-of";
 import type { Plan } from "../plan";
-import { lastOf } from "./relaxed";
 import { type Found, replayed } from "./replay";
 
 /** Chosen precedences that hold a step on the chain of a plan. */

@@ -1,7 +1,7 @@
 import { type ElapsedMinute, never } from "../../base";
 import type { Earliest, Problem } from "../../schedule";
 import type { Bound, DateOf } from "../bound";
-import { lastOf } from "./relaxed";
+import { lastOf } from "../last-of";
 
 /** Why no plan finishes before `at`, whatever the order. Jobs count steps first, then deliveries. */
 export type FinishBound = { readonly at: ElapsedMinute } & (

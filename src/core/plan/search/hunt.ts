@@ -1,6 +1,7 @@
 import { justified, type Problem, type Solution, searchOf } from "../../schedule";
+import { lastOf } from "../last-of";
 import { begun, breed, goOn, portion } from "./portions";
-import { lastOf, ofSteps } from "./relaxed";
+import { ofSteps } from "./relaxed";
 import type { Found } from "./replay";
 
 /** Schedules made by the population search at the beginning: what did best on builds of 60 to 300 steps drawn by numbers. */

@@ -5,6 +5,7 @@ import type { Clocks } from "../../clock";
 import { buildClocks } from "../../pour";
 import type { Problem, Proof, Solution } from "../../schedule";
 import { asDone } from "../history";
+import { lastOf } from "../last-of";
 import { type Ordered, orderWithDates } from "../order";
 import type { Plan } from "../plan";
 import { plan } from "../plan-of";
@@ -16,7 +17,7 @@ import { strongest } from "./hands-bound";
 import { Hunt } from "./hunt";
 import { otherOrders } from "./other-orders";
 import { begun, goOn, portion } from "./portions";
-import { anyOrder, hasChosen, lastOf, ofSteps } from "./relaxed";
+import { anyOrder, hasChosen, ofSteps } from "./relaxed";
 import { type Found, replayed, sameOrder, servedAs } from "./replay";
 import { rungs, type Sought } from "./sought";
 

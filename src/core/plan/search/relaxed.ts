@@ -1,7 +1,7 @@
-import { never } from "../../base";
 import { elapsed } from "../../clock";
 import { earliest, netOf, type Problem } from "../../schedule";
 import type { Bound } from "../bound";
+import { lastOf } from "../last-of";
 
 /**
  * The problem without precedences that were only chosen: whatever order is chosen, its schedules are schedules of this one, so what this one refutes or
@@ -43,11 +43,4 @@ export function ofSteps(p: Problem, steps: number): Problem {
     clock[j] = clocks.length - 1;
   }
   return { ...p, release, clock, clocks };
-}
-
-/** When the last of the first `count` jobs is done. */
-export function lastOf(finish: Int32Array, count: number): number {
-  let t = 0;
-  for (let j = 0; j < count; j++) if (finish[j]! > t && finish[j]! < never) t = finish[j]!;
-  return t;
 }

@@ -2,9 +2,9 @@ import type { Build, Served } from "../../build";
 import type { Clocks } from "../../clock";
 import type { Problem, Solution } from "../../schedule";
 import { engine } from "../engine";
+import { lastOf } from "../last-of";
 import { type Ordered, orderWithDates } from "../order";
 import { servedSteps } from "../served";
-import { lastOf } from "./relaxed";
 
 /** A plan that a search has come upon, as what a build has to say to be planned like that. */
 export interface Found {

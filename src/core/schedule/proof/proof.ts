@@ -1,4 +1,5 @@
 import { type ElapsedMinute, never } from "../../base";
+import { lastOf } from "../last-of";
 import { earliest, latest, netOf } from "../network";
 import type { Problem, Result, Solution } from "../problem";
 import { searchOf } from "../search";
@@ -85,8 +86,4 @@ function begun(p: Problem): Result {
 
 function ended(result: Result): Proof {
   return { done: true, clashes: 0, schedules: result.work, step: () => {}, result: () => result };
-}
-
-function lastOf(finish: Int32Array): number {
-  return finish.reduce((a, b) => Math.max(a, b), 0);
 }

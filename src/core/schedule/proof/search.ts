@@ -1,4 +1,5 @@
 import type { ElapsedMinute } from "../../base";
+import { lastOf } from "../last-of";
 import type { Problem, Solution } from "../problem";
 import { Engine } from "./engine";
 import type { Model } from "./model";
@@ -150,8 +151,4 @@ export class ProofSearch {
       this.aim[orders.base + k] = solution.start[p.first]! < solution.start[p.second]! ? 1 : 0;
     });
   }
-}
-
-function lastOf(finish: Int32Array): number {
-  return finish.reduce((a, b) => Math.max(a, b), 0);
 }

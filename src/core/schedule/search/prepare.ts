@@ -1,4 +1,5 @@
 import { type ElapsedMinute, never } from "../../base";
+import { lastOf } from "../last-of";
 import { mirrored } from "../mirrored";
 import { type Earliest, earliest, latest, type Net, netOf } from "../network";
 import type { Problem, Solution, Stuck } from "../problem";
@@ -49,8 +50,4 @@ function groundOf(p: Problem, net: Net, model: Model, target: number): Ground {
     }
   }
   return new ModelGround(model, net.order);
-}
-
-function lastOf(finish: Int32Array): number {
-  return finish.reduce((a, b) => Math.max(a, b), 0);
 }

@@ -1,4 +1,5 @@
 import { type ElapsedMinute, never } from "../../base";
+import { lastOf } from "../last-of";
 import { type Earliest, earliest, type Net, netOf } from "../network";
 import type { Problem, Result, Solution, Stuck } from "../problem";
 import { verify } from "../verify";
@@ -122,8 +123,4 @@ function orderOf(start: Int32Array): Int32Array {
 
 function ended(result: Result): Search {
   return { done: true, schedules: 0, step: () => {}, result: () => result };
-}
-
-function lastOf(finish: Int32Array): number {
-  return finish.reduce((a, b) => Math.max(a, b), 0);
 }
