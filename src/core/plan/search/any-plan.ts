@@ -6,7 +6,7 @@ import { proofOf, refusalOf, type Solution } from "../../schedule";
 import { bind } from "../bind";
 import { furthest } from "../bound";
 import type { Ordered } from "../order";
-import { goOn } from "./portions";
+import { goOn, uncounted } from "./portions";
 import { anyOrder } from "./relaxed";
 import { type Found, replayed } from "./replay";
 import { ruledOut } from "./ruled-out";
@@ -23,11 +23,9 @@ export function* anyPlan(build: Build, clocks: Clocks, first: Ordered, edited: A
     yield 0;
     let solution: Solution | null = null;
     while (!search.done && solution === null) {
-      const going = goOn(search);
-      let next = going.next();
-      for (; next.done !== true; next = going.next()) yield 0;
+      const units = yield* uncounted(goOn(search));
       ({ solution } = search.result());
-      yield next.value;
+      yield units;
     }
     if (solution !== null) {
       const found = replayed(build, clocks, solution.start, first.access.order);

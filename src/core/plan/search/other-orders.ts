@@ -4,7 +4,7 @@ import type { Clocks } from "../../clock";
 import { type Problem, proofOf, type Solution } from "../../schedule";
 import type { Bound } from "../bound";
 import { datesFor } from "../dates";
-import { goOn } from "./portions";
+import { goOn, uncounted } from "./portions";
 import { ofSteps } from "./relaxed";
 import { type Found, replayed } from "./replay";
 
@@ -62,12 +62,7 @@ export function* otherOrders(build: Build, clocks: Clocks, over: Problem, own: B
 function* anyBefore(p: Problem, finish: number): Generator<number, Solution | null> {
   const search = proofOf({ ...p, horizon: (finish - 1) as Problem["horizon"] }, null);
   yield 0;
-  while (!search.done && search.result().solution === null) {
-    const going = goOn(search);
-    let next = going.next();
-    for (; next.done !== true; next = going.next()) yield 0;
-    yield next.value;
-  }
+  while (!search.done && search.result().solution === null) yield yield* uncounted(goOn(search));
   return search.result().solution;
 }
 
