@@ -64,3 +64,21 @@ test("days are leafed through by key, and what is left behind is said", async ()
   await page.locator("body").press("ArrowLeft");
   expect(await heading(page)).toBe(before);
 });
+
+test("the day page prints by itself: the day with its year, steps, what to bring and who decides, in ink on white, without what is pressed", async () => {
+  const page = await app.example(wall, { colorScheme: "dark" });
+  await page.getByRole("button", { name: "Next", exact: true }).click();
+  const sheet = page.getByRole("region", { name: "Next" });
+  await page.evaluate(() => {
+    window.print = () => document.body.setAttribute("data-printed", "");
+  });
+  await sheet.getByRole("button", { name: "print", exact: true }).click();
+  expect(await page.locator("[data-printed]").count()).toBe(1);
+  await page.emulateMedia({ media: "print" });
+  const paper = await page.locator("body").evaluate((body) => body.innerText);
+  expect(paper).toMatch(/^Garden wall with a planter\s+Sat 10 Apr\s+2027\s+\d to do/);
+  expect(paper).toContain("Buy, bring, order");
+  expect(paper).toContain("Local code, the inspector and licensed people decide.");
+  expect(paper).not.toMatch(/undo|day after|work it out|I see/);
+  expect(await page.locator("body").evaluate((body) => getComputedStyle(body).backgroundColor)).toBe("rgb(255, 255, 255)");
+});

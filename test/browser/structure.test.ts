@@ -9,6 +9,8 @@ async function opened(title: string, viewport = desk): Promise<Page> {
   const page = await app.example(title, { viewport });
   await page.getByRole("button", { name: "Dates", exact: true }).click();
   await page.getByRole("region", { name: "Structure" }).waitFor();
+  const folded = page.getByRole("button", { name: "structure", exact: true, expanded: false });
+  if (viewport === phone) await folded.click();
   return page;
 }
 const slider = (page: Page) => page.getByRole("slider", { name: "Day that is drawn" });
@@ -106,6 +108,20 @@ test("it folds away, leaves its room to the side sheet, and is remembered", asyn
   await page.getByRole("region", { name: "Structure" }).waitFor();
   expect(await slider(page).count()).toBe(0);
   await part(page, "structure").click();
+  await slider(page).waitFor();
+});
+
+test("on a phone the next days stand first: the structure is one line until it is opened, and that is remembered", async () => {
+  const page = await app.example(cellar, { viewport: phone });
+  await page.getByRole("button", { name: "Dates", exact: true }).click();
+  await page.getByRole("button", { name: "I see" }).click();
+  const firstDays = () => page.locator(".weekend h2").first();
+  await firstDays().waitFor();
+  expect(await slider(page).count()).toBe(0);
+  expect((await firstDays().boundingBox())!.y).toBeLessThan(phone.height / 3);
+  await part(page, "structure").click();
+  await slider(page).waitFor();
+  await page.reload();
   await slider(page).waitFor();
 });
 

@@ -118,3 +118,51 @@ test("what else is asked of the sheet while wider days are worked out is not los
   await expect.poll(() => width(page)).toBeGreaterThan(before * 1.1);
   await expect.poll(() => page.locator(".mark-slack").count()).toBeGreaterThan(0);
 });
+
+test("two fingers stretch the sheet as it is, and when they let go the day between them is where it was", async () => {
+  const page = await app.example(cellar, { hasTouch: true, viewport: { width: 844, height: 390 } });
+  await page.keyboard.press("2");
+  await page.locator("[data-step]").first().waitFor({ state: "attached" });
+  await page.locator(".dates .frame").evaluate((frame) => {
+    frame.scrollIntoView();
+    frame.scrollTo(600, 100);
+  });
+  await page.waitForTimeout(400);
+  const before = await width(page);
+  const box = (await page.locator(".dates .frame").boundingBox())!;
+  const cdp = await page.context().newCDPSession(page);
+  const [mid, y] = [box.x + 480, Math.max(0, box.y) + 200];
+  const fingers = (type: "touchStart" | "touchMove", apart: number) =>
+    cdp.send("Input.dispatchTouchEvent", {
+      type,
+      touchPoints: [-1, 1].map((side, id) => ({ x: mid + (side * apart) / 2, y, id })),
+    });
+  /** How far from between the fingers the nearest site day of that number begins, px; without one, the nearest of all. */
+  const between = (number?: string | null) =>
+    page.evaluate(
+      ([mid, number]) => {
+        const days = [...document.querySelectorAll<SVGTextElement>(".dates .head text")].filter(({ textContent }) =>
+          number ? textContent === number : /^\d+$/.test(textContent ?? ""),
+        );
+        const far = (text: SVGTextElement) => Math.round(text.getBoundingClientRect().left - mid);
+        const nearest = days.sort((a, b) => Math.abs(far(a)) - Math.abs(far(b)))[0]!;
+        return { day: nearest.textContent, far: far(nearest) };
+      },
+      [mid, number] as const,
+    );
+  const stood = await between();
+  await fingers("touchStart", 80);
+  for (const apart of [90, 110, 136]) await fingers("touchMove", apart);
+  const stretched = () => page.locator(".dates .body > svg").evaluate((svg) => getComputedStyle(svg).transform);
+  expect(await stretched()).toMatch(/^matrix\(1\.7,/);
+  expect(await width(page)).toBe(before);
+  await cdp.send("Input.dispatchTouchEvent", { type: "touchEnd", touchPoints: [] });
+  await expect.poll(() => width(page)).toBeGreaterThan(before * 1.5);
+  await expect.poll(stretched).toBe("none");
+  const stands = await between(stood.day);
+  expect(Math.abs(stands.far)).toBeLessThanOrEqual(Math.ceil(Math.abs(stood.far) * 1.69) + 3);
+  await fingers("touchStart", 136);
+  for (const apart of [110, 80]) await fingers("touchMove", apart);
+  await cdp.send("Input.dispatchTouchEvent", { type: "touchEnd", touchPoints: [] });
+  await expect.poll(() => width(page)).toBe(before);
+});

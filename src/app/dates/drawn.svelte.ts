@@ -22,6 +22,7 @@ import type { Desk } from "../state";
 import { alike } from "../state/same";
 import { Ahead } from "./ahead";
 import type { Look, SheetView } from "./view.svelte";
+import { stepOfZoom } from "./zoom";
 
 export interface SceneProps {
   readonly view: SheetView;
@@ -139,7 +140,7 @@ export class Drawn {
       units: this.desk.units,
       today,
       fill: look.scale === "whole" ? this.#wholeRoom : 0,
-      dayWidth: Math.max(24, Math.round(this.#fitting * 1.3 ** look.zoom)),
+      dayWidth: Math.max(24, Math.round(this.#fitting * stepOfZoom ** look.zoom)),
     };
   }
 
@@ -185,15 +186,15 @@ export class Drawn {
     );
   }
 
-  /** Draws the sheet as the view has it: the first time at once. `leftmost`: the instant that stays at the left edge. */
-  follow(look: Look, leftmost: () => number, first: boolean): void {
+  /** Draws the sheet as the view has it: the first time at once. `restOn`: how far it is to be scrolled, px. */
+  follow(look: Look, restOn: (axis: SheetBase["axis"]) => number, first: boolean): void {
     const same = alike(look, this.#look);
     if (this.#turning) this.#ahead.stop();
     this.#turning = !same && !first;
     if (first) this.#look = look;
     if (!this.#turning) return;
     this.#ahead.run(
-      this.#slices(this.#askedAt(look), null, ({ axis }) => Math.round(axis.x(leftmost()))),
+      this.#slices(this.#askedAt(look), null, ({ axis }) => restOn(axis)),
       (ready) => {
         this.#turning = false;
         this.#showReady(ready);

@@ -8,6 +8,8 @@ export class Scroll {
   frame = $state<HTMLDivElement>();
   /** The instant at the left edge. */
   #leftmost = 0;
+  /** What stays under the fingers when the days change their width: an instant, so many px from the left edge. */
+  #fixed: { readonly t: number; readonly from: number } | null = null;
   #opened = false;
   #shape = "";
   /** The sheet was held somewhere else than it is scrolled to; `focus`: the focus was in it. */
@@ -19,13 +21,24 @@ export class Scroll {
     this.#props = props;
     $effect.pre(() => {
       const { look } = this.#props().view;
-      untrack(() => scene.follow(look, () => this.#leftmost, this.#shape === ""));
+      untrack(() => scene.follow(look, (axis) => this.#restsOn(axis), this.#shape === ""));
     });
     $effect.pre(() => this.#hold());
     $effect(() => () => scene.leave());
     $effect(() => this.#follow());
     $effect(() => this.#showChosen());
     $effect(() => this.#open());
+  }
+
+  /** The next change of the width of a day leaves what stands so many px from the left edge where it is. */
+  fix(from: number): void {
+    this.#fixed = { t: this.#scene.axis.t(this.#scene.scrollX + from), from };
+  }
+
+  /** How far the sheet is scrolled on another axis, px. */
+  #restsOn(axis: Scene["axis"]): number {
+    const { t, from } = this.#fixed ?? { t: this.#leftmost, from: 0 };
+    return Math.max(0, Math.round(axis.x(t) - from));
   }
 
   readonly onscroll = (): void => {
@@ -85,7 +98,9 @@ export class Scroll {
     const shape = `${look.scale} ${look.unfolded} ${look.zoom}`;
     untrack(() => {
       if (shape !== this.#shape && this.#shape !== "" && this.frame) {
-        scene.scrollX = Math.round(axis.x(this.#leftmost));
+        scene.scrollX = this.#restsOn(axis);
+        if (this.#fixed) this.#leftmost = axis.t(scene.scrollX);
+        this.#fixed = null;
         scene.settle();
         this.#held = { focus: this.frame.contains(document.activeElement) };
       }

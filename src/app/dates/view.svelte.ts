@@ -1,3 +1,5 @@
+import { zoomWithin } from "./zoom";
+
 /** What a sheet must be laid out anew for. */
 export interface Look {
   readonly scale: "weekends" | "whole";
@@ -25,9 +27,10 @@ export class SheetView {
     this.scale = this.scale === "whole" ? "weekends" : "whole";
   }
 
-  closer(by: 1 | -1): void {
-    if (this.scale === "whole" && by > 0) this.scale = "weekends";
-    else this.zoom = Math.max(-3, Math.min(6, this.zoom + by));
+  closer(by: number): void {
+    if (this.scale === "whole") {
+      if (by > 0) this.scale = "weekends";
+    } else this.zoom = zoomWithin(this.zoom + by);
   }
 
   /** Single keys while the sheet has the focus; false for a key that is none of these. */

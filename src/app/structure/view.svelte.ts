@@ -1,15 +1,12 @@
 import type { Turn } from "../../draw";
 import { remember, remembered } from "../state/stored";
 
-/**
- * On a tablet held upright it would leave the sheet under it a few lanes high: there it is folded until somebody opens it; the elevation in the sheet's corner
- * tells the parts meanwhile.
- */
-const stackedOnTablet = (): boolean => matchMedia("(min-width: 43.76rem) and (max-width: 64rem) and (min-height: 31.3rem)").matches;
+/** Where it stands above the days and not beside them it would push them off the screen: there it is folded until somebody opens it. */
+const stacked = (): boolean => matchMedia("(max-width: 64rem)").matches;
 
 function foldedAtFirst(): boolean {
   const known = remembered("structure-folded");
-  return typeof known === "boolean" ? known : stackedOnTablet();
+  return typeof known === "boolean" ? known : stacked();
 }
 
 /** How the structure is looked at; nothing of it is in the document. */

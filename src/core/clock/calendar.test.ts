@@ -5,7 +5,7 @@ import { checkHolidays } from "./check";
 import { holidayName, holidayTables } from "./holidays";
 import { cut } from "./runs";
 import { siteTime } from "./site";
-import { sunDay } from "./sun";
+import { sunDays } from "./sun";
 import { WorkingClock } from "./working";
 
 const site = { zone: "America/New_York", latitude: 41.4, longitude: -73.9 };
@@ -98,7 +98,7 @@ describe("a calendar's working time", () => {
     );
     const runs = calendarRuns(long, site, start);
     const december = time.dayOfDate("2027-12-20") as number;
-    const sun = sunDay(site, start, december);
+    const sun = sunDays(site, start)(december);
     expect([sun.rise, sun.set].map((at) => time.momentOf(at as number).slice(5))).toEqual(["12-20T07:18", "12-20T16:29"]);
     expect(shown(runs(time.startOf(december), time.startOf(december + 1)))).toEqual(["12-20 07:30", "12-20 16:15"]);
   });

@@ -6,7 +6,7 @@ import type { Gathering } from "./gathering";
 import { OfficeClock } from "./office";
 import { atLeast, both, either, type Levels, levelsOf, type RunSource } from "./runs";
 import { type SiteSpec, type SiteTime, siteTime } from "./site";
-import { type SunDay, sunDay } from "./sun";
+import { type SunDay, sunDays } from "./sun";
 import { WorkingClock } from "./working";
 
 /** The part of a build that its clocks are made from. */
@@ -96,6 +96,7 @@ export function clocksOf(specs: ClockSpecs, pour: (name: PourClockName) => Gathe
   const spent = [...new Set(specs.people.flatMap((person) => person.daysOffSpent))].sort();
   const spec = (id: string) => found(calendars.get(id), id);
   const own = new Map<string, Clock>();
+  let sun: ((day: number) => SunDay) | null = null;
   const keys = new Map<string, string>();
   const keyOf = (id: string): string => {
     const key = keys.get(id) ?? shortOf(written(spec(id)));
@@ -193,7 +194,10 @@ export function clocksOf(specs: ClockSpecs, pour: (name: PourClockName) => Gathe
       return pour(name);
     },
     there: (ids, from, to) => crowdOf(ids)(from, to),
-    sun: (day) => sunDay(site, start, day),
+    sun: (day) => {
+      sun ??= sunDays(site, start);
+      return sun(day);
+    },
   };
 }
 

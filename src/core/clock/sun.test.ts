@@ -2,7 +2,7 @@ import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import { cut } from "./runs";
 import { type SiteSpec, siteTime } from "./site";
-import { daylight, inDaylight, sunDay } from "./sun";
+import { daylight, inDaylight, sunDays } from "./sun";
 
 /**
  * U.S. Naval Observatory, Astronomical Applications Department, "Rise and Set for the Sun": Fredonia, AZ (N36 57, W112 31), 2023, zone 7 h west of
@@ -42,7 +42,7 @@ function furthest(table: string, year: number, site: SiteSpec, east_h: number): 
     published.map((text, i) => {
       const utc_min = Date.parse(`${year}-${date}T${text.slice(0, 2)}:${text.slice(2)}Z`) / 60_000 - east_h * 60;
       const t = utc_min - time.epoch_utc_min;
-      const sun = sunDay(site, start, time.dayOf(t));
+      const sun = sunDays(site, start)(time.dayOf(t));
       expect(sun.up).toBe("part");
       return Math.abs(((i === 0 ? sun.rise : sun.set) as number) - t);
     }),
@@ -69,7 +69,7 @@ describe("sunrise and sunset", () => {
   test("are missing in the polar night and the polar day, as the same table says", () => {
     const site = { zone: "Arctic/Longyearbyen", latitude: 78.2167, longitude: 15.6333 };
     const time = siteTime(site.zone, "2020-01-01");
-    const up = (date: string) => sunDay(site, "2020-01-01", time.dayOfDate(date) as number);
+    const up = (date: string) => sunDays(site, "2020-01-01")(time.dayOfDate(date) as number);
     for (const date of ["2020-01-05", "2020-02-05", "2020-11-05", "2020-12-25"])
       expect(up(date)).toEqual({ rise: null, set: null, up: "not-at-all" });
     for (const date of ["2020-04-25", "2020-06-15", "2020-08-15"]) expect(up(date)).toEqual({ rise: null, set: null, up: "all-day" });
@@ -87,7 +87,7 @@ describe("sunrise and sunset", () => {
       const light = daylight(site, "2027-10-01")(0, 60 * 1440);
       expect(light).toHaveLength(120);
       light.forEach((t, i) => {
-        const sun = sunDay(site, "2027-10-01", i >> 1);
+        const sun = sunDays(site, "2027-10-01")(i >> 1);
         const late = i % 2 === 0 ? t - (sun.rise as number) : (sun.set as number) - t;
         expect(time.local(t).minute % 15).toBe(0);
         expect(late).toBeGreaterThanOrEqual(0);

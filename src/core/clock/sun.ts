@@ -15,15 +15,18 @@ export interface SunDay {
  * Upper limb on the horizon at 34' of refraction (altitude -0.833 degrees), level ground, rounded to whole minutes as almanacs print it: hills are
  * not known. Method: Meeus, Astronomical Algorithms, chapters 15 and 25, as in suncalc.
  */
-export function sunDay(site: SiteSpec, start: string, day: number): SunDay {
-  const { rise, set, up } = solarDays(site, start)(day);
-  return up === "part" ? { rise: rise as ElapsedMinute, set: set as ElapsedMinute, up } : { rise: null, set: null, up };
+export function sunDays(site: SiteSpec, start: string): (day: number) => SunDay {
+  const solarDay = solarDays(site, start);
+  return (day) => {
+    const { rise, set, up } = solarDay(day);
+    return up === "part" ? { rise: rise as ElapsedMinute, set: set as ElapsedMinute, up } : { rise: null, set: null, up };
+  };
 }
 
 /** Working light begins and ends on the quarter hour, as nobody agrees to start at 7:32. */
 const step_min = 15;
 
-/** While the sun is up, cut inwards to quarter hours of the wall clock; what `sunDay` tells is to the minute. */
+/** While the sun is up, cut inwards to quarter hours of the wall clock; what `sunDays` tells is to the minute. */
 export function daylight(site: SiteSpec, start: string): RunSource {
   const time = siteTime(site.zone, start);
   const solarDay = solarDays(site, start);

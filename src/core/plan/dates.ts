@@ -6,6 +6,7 @@ import { earliest, justified, netOf, type Result, solve } from "../schedule";
 import { bind } from "./bind";
 import { type Bound, furthest } from "./bound";
 import { type Crews, crewsOf } from "./crews";
+import { drained } from "./drained";
 import { servedFrom, servedKey } from "./served";
 
 const day_min = 1440;
@@ -23,10 +24,16 @@ export interface Dated {
  * plan does not fit in that. `served`: by the order in which the build says steps are served, or not at all.
  */
 export function datesFor(build: Build, access: Access, clocks: Clocks, served = false): Dated {
+  return drained(dating(build, access, clocks, served));
+}
+
+/** The same in pieces. */
+export function* dating(build: Build, access: Access, clocks: Clocks, served = false): Generator<void, Dated> {
   const crews = crewsOf(build, clocks);
   for (let seen = firstGuess(build, clocks, crews); ; ) {
     const bound = bind(build, access, clocks, seen as ElapsedMinute, crews);
-    const result = served ? servedDates(bound) : freshDates(bound);
+    yield;
+    const result = served ? servedDates(bound) : yield* freshDates(bound);
     const { stuck } = result;
     const people = stuck?.of.kind === "capacity" && bound.problem.capacities[stuck.of.index]!.kind === "people";
     // A job with a fixed date finds nobody there on that date, however far one looks.
@@ -39,9 +46,10 @@ export function datesFor(build: Build, access: Access, clocks: Clocks, served = 
 const mostRounds = 2;
 const mostJobs = 500;
 
-function freshDates({ build, problem }: Bound): Result {
+function* freshDates({ build, problem }: Bound): Generator<void, Result> {
   const result = solve(problem);
   if (result.status !== "planned" || problem.jobs > mostJobs) return result;
+  yield;
   return { ...result, solution: justified(problem, result.solution!, build.steps.length, mostRounds) };
 }
 

@@ -82,18 +82,20 @@ export function namesOf(build: Build, clocks: Clocks, order: Int32Array, stretch
   for (const job of order) {
     const step = job < build.steps.length ? build.steps[job]! : null;
     if (step === null || step.hands.length === 0 || build.people.length === 0) continue;
-    const roles = rolesOf(step);
+    const hands = specialFirst(step.hands);
     let before: number[] = [];
     for (const s of stretches[job]!) {
       const now: number[] = [];
-      for (const role of roles) {
-        const seat: Seat = { from: s[0], to: s[1], job, role };
-        const i = free(before, s, role, now) ?? free(byFew, s, role, now);
-        if (i !== undefined) {
-          now.push(i);
-          roster.add(i, seat);
-        } else if (!squeeze(seat, [])) {
-          for (const handed of handOver(roster, seat, able).jobs) short.add(handed);
+      for (const { role, number } of hands) {
+        for (let k = 0; k < number; k++) {
+          const seat: Seat = { from: s[0], to: s[1], job, role };
+          const i = free(before, s, role, now) ?? free(byFew, s, role, now);
+          if (i !== undefined) {
+            now.push(i);
+            roster.add(i, seat);
+          } else if (!squeeze(seat, [])) {
+            for (const handed of handOver(roster, seat, able).jobs) short.add(handed);
+          }
         }
       }
       before = now;
@@ -111,10 +113,8 @@ export function namesOf(build: Build, clocks: Clocks, order: Int32Array, stretch
   };
 }
 
-/** One role a place to fill, special ones first. */
-function rolesOf({ hands }: Step): string[] {
-  const inTurn = hands.length < 2 ? hands : [...hands.filter((h) => h.role !== anybody), ...hands.filter((h) => h.role === anybody)];
-  const out: string[] = [];
-  for (const { role, number } of inTurn) for (let k = 0; k < number; k++) out.push(role);
-  return out;
+/** Those who can do one thing only before those who can do anything. */
+function specialFirst(hands: Step["hands"]): Step["hands"] {
+  if (hands.length < 2) return hands;
+  return [...hands.filter((h) => h.role !== anybody), ...hands.filter((h) => h.role === anybody)];
 }

@@ -76,51 +76,52 @@ function statesOf(
   s: Solution,
   of: (place: number) => PlaceState[],
 ): PlaceState[] {
-  const place = build.places[q]!;
-  const outer = place.ways.map((way) => (way.through === null ? null : of(build.at.place.get(way.through.place)!)));
-  const times = new Set<number>([0]);
-  for (const t of touches) {
-    const span = spans[t.piece]!;
-    for (const at of t.kind === "makes" ? [span.stands, servesUntil(build, t.piece, span, s)] : [span.up, span.gone])
-      if (at < never) times.add(at);
-  }
-  for (const list of outer) for (const state of list ?? []) times.add(state.from);
+  const { ways } = build.places[q]!;
+  const during = touches.map((touch) => duringOf(build, touch, spans[touch.piece]!, s));
+  const outer = ways.map(({ through }) => (through === null ? null : of(build.at.place.get(through.place)!)));
   const out: PlaceState[] = [];
-  for (const t of [...times].sort((a, b) => a - b)) {
-    const filler = touches.find((x) => x.kind === "fills" && closesAt(spans[x.piece]!, t));
-    const usable =
-      filler !== undefined
-        ? []
-        : place.ways.filter((way, w) => {
-            const through = outer[w];
-            if (through !== null && through !== undefined && stateAt(through, t) !== "open") return false;
-            return touches.every(
-              (x) =>
-                x.way !== way.id || (x.kind === "closes" ? !closesAt(spans[x.piece]!, t) : servesAt(build, x.piece, spans[x.piece]!, s, t)),
-            );
-          });
-    const state = filler !== undefined ? "filled" : usable.length > 0 ? "open" : "closed";
-    const usableWays = usable.map((w) => w.full);
+  for (const t of timesOf(during, outer)) {
+    const filled = during.some((x) => x.kind === "fills" && x.from <= t && t < x.until);
+    const usableWays: string[] = [];
+    if (!filled) {
+      ways.forEach(({ id, full }, w) => {
+        const through = outer[w];
+        if (through && stateAt(through, t) !== "open") return;
+        if (during.every((x) => x.way !== id || (x.from <= t && t < x.until) === (x.kind === "makes"))) usableWays.push(full);
+      });
+    }
+    const state = filled ? "filled" : usableWays.length > 0 ? "open" : "closed";
     const before = out[out.length - 1];
-    if (before !== undefined && before.state === state && before.usableWays.join() === usableWays.join()) continue;
-    out.push({ from: t as ElapsedMinute, state, by: t === 0 && out.length === 0 ? -1 : causeAt(build, touches, spans, s, t), usableWays });
+    if (before !== undefined && before.state === state && areSame(before.usableWays, usableWays)) continue;
+    const cause = before === undefined && t === 0 ? undefined : during.find((x) => x.from === t || x.until === t);
+    out.push({ from: t as ElapsedMinute, state, by: cause?.piece ?? -1, usableWays });
   }
   return out;
 }
 
-/** A piece is in the way while it is being put up and until it is wholly gone. */
-function closesAt(span: PieceSpan, t: number): boolean {
-  return span.up <= t && t < span.gone;
+/** A touch with when it lasts, in [from, until). */
+interface During extends Touch {
+  readonly from: number;
+  readonly until: number;
 }
 
-/** What it makes is there once it stands and until somebody begins to take it down. */
-function servesAt(build: Build, piece: number, span: PieceSpan, s: Solution, t: number): boolean {
-  return span.stands <= t && t < servesUntil(build, piece, span, s);
-}
-
-function servesUntil(build: Build, piece: number, span: PieceSpan, s: Solution): number {
+/** A piece is in the way while it is being put up and until it is wholly gone; what it makes is there once it stands and until somebody begins to take it down. */
+function duringOf(build: Build, { piece, way, kind }: Touch, span: PieceSpan, s: Solution): During {
+  if (kind !== "makes") return { piece, way, kind, from: span.up, until: span.gone };
   const { down, fromStart } = build.pieces[piece]!;
-  return Math.min(fromStart ? never : span.gone, down < 0 ? never : s.start[down]!);
+  const until = Math.min(fromStart ? never : span.gone, down < 0 ? never : s.start[down]!);
+  return { piece, way, kind, from: span.stands, until };
+}
+
+/** The beginning, and every instant at which something may change, in order. */
+function timesOf(during: readonly During[], outer: readonly (readonly PlaceState[] | null)[]): Iterable<number> {
+  const times = [0];
+  for (const { from, until } of during) {
+    if (from < never) times.push(from);
+    if (until < never) times.push(until);
+  }
+  for (const list of outer) if (list !== null) for (const { from } of list) times.push(from);
+  return times.length === 1 ? times : new Set(times.sort((a, b) => a - b));
 }
 
 function stateAt(states: readonly PlaceState[], t: number): PlaceState["state"] {
@@ -129,12 +130,6 @@ function stateAt(states: readonly PlaceState[], t: number): PlaceState["state"] 
   return state;
 }
 
-/** The piece whose coming or going falls on this instant; -1 when the change comes from an outer place. */
-function causeAt(build: Build, touches: readonly Touch[], spans: readonly PieceSpan[], s: Solution, t: number): number {
-  for (const x of touches) {
-    const span = spans[x.piece]!;
-    const times = x.kind === "makes" ? [span.stands, servesUntil(build, x.piece, span, s)] : [span.up, span.gone];
-    if (times.includes(t as ElapsedMinute)) return x.piece;
-  }
-  return -1;
+function areSame(a: readonly string[], b: readonly string[]): boolean {
+  return a.length === b.length && a.every((x, i) => x === b[i]);
 }

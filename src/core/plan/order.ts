@@ -4,7 +4,8 @@ import type { Build } from "../build";
 import type { Clocks } from "../clock";
 import type { Result } from "../schedule";
 import type { Bound } from "./bound";
-import { datesFor } from "./dates";
+import { dating } from "./dates";
+import { drained } from "./drained";
 import { keptOrder, movedOf, nearer } from "./near";
 import { againstServed } from "./served";
 import { timeBounds } from "./time-bounds";
@@ -37,17 +38,22 @@ const mostTurned = 20;
  * worth it.
  */
 export function orderWithDates(build: Build, clocks: Clocks): Ordered {
-  const served = build.served ? servedOrder(build, clocks) : null;
+  return drained(orderingWithDates(build, clocks));
+}
+
+/** The same in pieces, between which a search can be left. */
+export function* orderingWithDates(build: Build, clocks: Clocks): Generator<void, Ordered> {
+  const served = build.served ? yield* servedOrder(build, clocks) : null;
   if (served !== null) return served;
-  const fresh = orderFor(build, clocks);
+  const fresh = yield* orderFor(build, clocks);
   const kept = keptOrder(build);
   const solution = fresh.result?.solution ?? null;
   if (kept === null || (solution !== null && movedOf(build, clocks, solution.start) === 0)) return fresh;
-  const near = fresh.result?.status === "infeasible" ? null : servedOrder({ ...build, served: kept }, clocks);
+  const near = fresh.result?.status === "infeasible" ? null : yield* servedOrder({ ...build, served: kept }, clocks);
   return near === null ? fresh : nearer(build, clocks, { ...near, served: false }, fresh);
 }
 
-function servedOrder(build: Build, clocks: Clocks): Ordered | null {
+function* servedOrder(build: Build, clocks: Clocks): Generator<void, Ordered | null> {
   const turned: (readonly RefusedLink[])[] = [];
   for (let round = 0; ; round++) {
     const order = access(build, turned);
@@ -57,7 +63,8 @@ function servedOrder(build: Build, clocks: Clocks): Ordered | null {
       for (const link of against) turned.push([link]);
       continue;
     }
-    const { bound, result } = datesFor(build, order, clocks, true);
+    yield;
+    const { bound, result } = yield* dating(build, order, clocks, true);
     return result.solution === null ? null : { access: order, bound, result, overall: null, refused: 0, givenUp: false, served: true };
   }
 }
@@ -66,7 +73,7 @@ function servedOrder(build: Build, clocks: Clocks): Ordered | null {
  * An order with dates: the defaults first; where dates refute it by way of rows that were only chosen, those rows, amounts included, are handed back and
  * another order is asked for. Before the first is handed back, order and times are refuted together by what clocks say on every date: a refutation there is final.
  */
-function orderFor(build: Build, clocks: Clocks): Ordered {
+function* orderFor(build: Build, clocks: Clocks): Generator<void, Ordered> {
   const refused: (readonly RefusedLink[])[] = [];
   let first: Ordered | null = null;
   for (;;) {
@@ -75,7 +82,8 @@ function orderFor(build: Build, clocks: Clocks): Ordered {
       const before = first ?? { access: order, bound: null, result: null, overall: null, served: false };
       return { ...before, refused: refused.length, givenUp: order.findings.some((f) => f.code === tooHard) };
     }
-    const { bound, result } = datesFor(build, order, clocks);
+    yield;
+    const { bound, result } = yield* dating(build, order, clocks);
     const now: Ordered = { access: order, bound, result, overall: null, refused: refused.length, givenUp: false, served: false };
     if (result.status !== "infeasible") return now;
     const chosen = chosenOf(bound, result);

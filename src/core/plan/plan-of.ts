@@ -3,20 +3,17 @@ import type { ElapsedMinute, Finding } from "../base";
 import { type Build, pourOf } from "../build";
 import type { Clocks } from "../clock";
 import { buildClocks, siteAir } from "../pour";
-import { fitStart, type Problem, type Result, type Solution } from "../schedule";
+import type { Problem, Result, Solution } from "../schedule";
 import type { Bound } from "./bound";
-import { chainOf } from "./chain";
 import { clashFindings } from "./clashes";
-import { crowdOf } from "./crowd";
 import { engine } from "./engine";
 import { dateFindings, finding, historyFindings, needsFindings } from "./findings";
+import { heldChain } from "./held-chain";
 import { asDone } from "./history";
-import { type Held, holdersOf } from "./holders";
 import { type Ordered, orderWithDates } from "./order";
 import { handsOf } from "./places";
 import type { ClosingDate, Plan, StepDates } from "./plan";
 import { readingOf } from "./reading";
-import { servedFrom } from "./served";
 import { setAside } from "./set-aside";
 import { siteDays } from "./site-days";
 import { standsOf } from "./stands";
@@ -74,10 +71,7 @@ function datesBeside(build: Build, blocks: readonly Finding[]): readonly Finding
 function dated(ordered: Ordered, bound: Bound, clocks: Clocks, earlier: Solution, early: Solution, before: readonly Finding[]): Plan {
   const { build, access, problem } = bound;
   const steps = build.steps.length;
-  const first = readingOf(bound, clocks, earlier);
-  const crowd = crowdOf(problem, earlier, first.stretches);
-  const held = waiting(bound, earlier, holdersOf(bound, first.served, first.net, first.turns, earlier, first.order, crowd));
-  const chain = chainOf(earlier, held, steps);
+  const { first, held, chain } = heldChain(bound, clocks, earlier);
   const tail = tailOf(bound, first, held);
   const reading = tail === null ? first : readingOf(bound, clocks, tail.solution);
   const { solution, stretches, named, served, net, finish, late } = reading;
@@ -139,18 +133,6 @@ function dated(ordered: Ordered, bound: Bound, clocks: Clocks, earlier: Solution
     assumes: assumptionsOf(bound),
   };
   return { ...made, findings: [...before, ...handOvers(bound, named.short), ...dateFindings(bound, made)] };
-}
-
-/** What holds each job, where steps wait for the sake of the build's aim. */
-function waiting(bound: Bound, s: Solution, held: readonly Held[]): readonly Held[] {
-  const from = servedFrom(bound);
-  if (from === null) return held;
-  return held.map((one, j) => {
-    const date = from[j]! as ElapsedMinute;
-    const free = one.ready < date || one.holder.kind === "window";
-    const waits = free && date > bound.problem.release[j]! && s.start[j] === fitStart(bound.problem, j, date);
-    return waits ? { holder: { kind: "aim", date }, ready: date } : one;
-  });
 }
 
 /** Minutes on the step's own clock by which its finish can be later, everything that follows served in the plan's order. */

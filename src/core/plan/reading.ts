@@ -26,7 +26,8 @@ export function readingOf(bound: Bound, clocks: Clocks, solution: Solution): Rea
   const { build, problem } = bound;
   const steps = build.steps.length;
   const order = byStart(problem, solution);
-  const stretches = Array.from({ length: problem.jobs }, (_, j) => stretchesOf(problem, solution, j));
+  const stretches: (readonly Stretch[])[] = [];
+  for (let j = 0; j < problem.jobs; j++) stretches.push(stretchesOf(problem, solution, j));
   const named = namesOf(build, clocks, order, stretches);
   const turns = turnsOf(bound, solution, order, named);
   const served = withTurns(problem, turns, problem.clocks.indexOf(clocks.elapsed));

@@ -84,10 +84,14 @@ function units(s: Solution, users: readonly User[], number: number, add: (from: 
   const last = new Int32Array(Math.max(0, number)).fill(-1);
   const freed = (u: number): number => (last[u]! < 0 ? -1 : s.finish[last[u]!]!);
   for (const { job, number: wanted } of users) {
-    const free = [...last.keys()].filter((u) => freed(u) <= s.start[job]!).sort((a, b) => freed(a) - freed(b) || a - b);
-    for (const u of free.slice(0, wanted)) {
-      add(last[u]!, job);
-      last[u] = job;
+    for (let k = 0; k < wanted; k++) {
+      let longest = -1;
+      for (let u = 0; u < last.length; u++) {
+        if (last[u] !== job && freed(u) <= s.start[job]! && (longest < 0 || freed(u) < freed(longest))) longest = u;
+      }
+      if (longest < 0) break;
+      add(last[longest]!, job);
+      last[longest] = job;
     }
   }
 }

@@ -1,10 +1,11 @@
 export { byKey } from "./by-key";
+export { type Freed, freed } from "./freed";
 export { fitFinish, fitStart, fitWhole, lastStart } from "./job";
 export { justified } from "./justify";
 export { type Earliest, earliest, latest, type Net, netOf } from "./network";
 export { type Later, putLater } from "./polish";
 export * from "./problem";
-export { type Proof, proofOf, type Refusal, refusalOf } from "./proof";
+export { beginProof, type Proof, proofOf, type Refusal, refusalOf } from "./proof";
 export { type Runs, runsOf } from "./runs";
 export { type Search, searchOf } from "./search";
 export { solve } from "./solve";

@@ -1,8 +1,7 @@
-import type { PassageKind } from "../../build";
+import type { PassageKind, Reach } from "../../build";
 import { Closing } from "./closing";
 import type { Program } from "./program";
 import type { Reaching } from "./reach";
-import type { AskedReach } from "./steps";
 
 const none: readonly never[] = [];
 
@@ -13,7 +12,7 @@ const forSetting: readonly PassageKind[] = ["sight", "hand", "arm", "hose", "uni
  * An inspection that stops the work: whoever works at the place does so before it or while the place is closed, nothing fills the place before it, and it sees
  * the place, whether or not its step says so.
  */
-export function compileHoldPoints(program: Program, reaching: Reaching, asked: readonly (readonly AskedReach[])[]): void {
+export function compileHoldPoints(program: Program, reaching: Reaching, asked: readonly (readonly Reach[])[]): void {
   const { build, facts } = program;
   const held = new Set<string>();
   for (const { holdPoint } of build.steps) for (const place of holdPoint?.places ?? none) held.add(place);
@@ -43,11 +42,11 @@ interface Worker {
 }
 
 /** Steps by place that do more there than look, each with what must get there. */
-function workersOf(asked: readonly (readonly AskedReach[])[], held: ReadonlySet<string>): Map<string, Worker[]> {
+function workersOf(asked: readonly (readonly Reach[])[], held: ReadonlySet<string>): Map<string, Worker[]> {
   const workers = new Map<string, Worker[]>();
   asked.forEach((list, step) => {
-    for (const { reach } of list) {
-      for (const { place, need } of reach.any) {
+    for (const { any } of list) {
+      for (const { place, need } of any) {
         if (need.kind === "sight" || !held.has(place)) continue;
         const there = workers.get(place);
         const last = there?.at(-1);

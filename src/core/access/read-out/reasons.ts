@@ -25,6 +25,15 @@ export class Reasons {
     const needsOther = fact.other === undefined && from >= 0 && asked >= 0;
     const needsNeed = need >= 0 && fact.need === undefined;
     if (!needsStep && !needsOther && !needsNeed && pour === undefined) return this.statements.push(fact) - 1;
+    const { steps } = program.build;
+    if (needsStep && needsOther && needsNeed && pour === undefined && fact.detail === undefined && fact.way !== undefined) {
+      // Most are of pieces on ways, and said at once.
+      const { rule, piece, place, way } = fact;
+      const own = this.#need(need);
+      const step = steps[asked]?.id ?? "";
+      const other = steps[from === asked ? to : from]?.id ?? "";
+      return this.statements.push({ rule, piece, place, way, step, other, need: own.kind, detail: own.detail }) - 1;
+    }
     const statement: { -readonly [K in keyof Statement]: Statement[K] } = { ...fact };
     if (needsStep) statement.step = program.build.steps[asked]?.id ?? "";
     if (needsOther) statement.other = program.build.steps[from === asked ? to : from]?.id ?? "";

@@ -33,7 +33,7 @@ export function workersAt(blocked: Blocked, place: string): Step[] {
   const { build, because } = blocked;
   const named = new Set(because.flatMap((s) => [s.step, s.other]));
   const workers = build.steps.filter((_, s) =>
-    reachesOf(build, s).some(({ reach }) => reach.any.some((a) => a.place === place && a.need.kind !== "sight")),
+    reachesOf(build, s).some(({ any }) => any.some((a) => a.place === place && a.need.kind !== "sight")),
   );
   return [...workers.filter(({ id }) => named.has(id)), ...workers.filter(({ id }) => !named.has(id))];
 }

@@ -26,7 +26,7 @@ export const cleanOut: Maker = (blocked) =>
   });
 
 function needOf(build: Build, step: Step, place: Place, kind: string | undefined): Passage | undefined {
-  const aims = reachesOf(build, build.at.step.get(step.id) ?? -1).flatMap(({ reach }) => reach.any);
+  const aims = reachesOf(build, build.at.step.get(step.id) ?? -1).flatMap(({ any }) => any);
   const own = aims.find((a) => a.place === place.id && a.need.kind === kind)?.need;
   return own ?? (kind === "sight" && step.holdPoint !== null ? { kind: "sight" } : undefined);
 }

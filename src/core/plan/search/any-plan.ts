@@ -2,11 +2,11 @@ import type { Apply } from "../../access";
 import type { Finding } from "../../base";
 import type { Build } from "../../build";
 import type { Clocks } from "../../clock";
-import { proofOf, refusalOf, type Solution } from "../../schedule";
+import { refusalOf, type Solution } from "../../schedule";
 import { bind } from "../bind";
 import { furthest } from "../bound";
 import type { Ordered } from "../order";
-import { goOn, uncounted } from "./portions";
+import { begun, goOn, uncounted } from "./portions";
 import { anyOrder } from "./relaxed";
 import { type Found, replayed } from "./replay";
 import { ruledOut } from "./ruled-out";
@@ -19,8 +19,7 @@ export function* anyPlan(build: Build, clocks: Clocks, first: Ordered, edited: A
   const bound = bind(build, first.access, clocks, furthest);
   const over = anyOrder(bound);
   for (const p of [over, bound.problem]) {
-    const search = proofOf(p, null);
-    yield 0;
+    const search = yield* uncounted(begun(p, null));
     let solution: Solution | null = null;
     while (!search.done && solution === null) {
       const units = yield* uncounted(goOn(search));

@@ -1,14 +1,16 @@
 import { access, type RefusedLink } from "../../access";
 import type { Build } from "../../build";
 import type { Clocks } from "../../clock";
-import { datesFor } from "../dates";
+import { dating } from "../dates";
+import { heldChain } from "../held-chain";
 import { lastOf } from "../last-of";
-import type { Plan } from "../plan";
-import { type Found, replayed } from "./replay";
+import { eachFor, portion } from "./portions";
+import { type Found, replaying } from "./replay";
 
 /** Chosen precedences that hold a step on the chain of a plan. */
-function chosenOnChain({ chain, access: { arcs } }: Plan): RefusedLink[] {
-  return chain.flatMap(({ holder }): RefusedLink[] =>
+function chosenOnChain({ ordered: { bound }, solution }: Found, clocks: Clocks): RefusedLink[] {
+  const { arcs } = bound!.access;
+  return heldChain(bound!, clocks, solution).chain.flatMap(({ holder }): RefusedLink[] =>
     holder.kind === "wait" && arcs.forced[holder.row] === 0
       ? [[arcs.from[holder.row]!, arcs.to[holder.row]!, arcs.link?.[holder.row] ?? -1]]
       : [],
@@ -20,39 +22,39 @@ const mostRounds = 10;
 const mostTurns = 12;
 
 /**
- * Turns chosen precedences on the chain one by one, as long as the finish comes earlier by it. Yields null after every order tried, or what was found; goes
- * on from the plan that is made of it.
+ * Turns chosen precedences on the chain one by one, as long as the finish comes earlier by it; goes on from what was found. Yields in pieces, and `take` hears of
+ * every order tried: null, or what was found.
  */
-export function* turnedChoices(build: Build, clocks: Clocks, finish: number, first: Plan): Generator<Found | null, void, Plan | undefined> {
+export function* turnedChoices(build: Build, clocks: Clocks, first: Found, take: (found: Found | null) => void): Generator<number, void> {
   const turned: (readonly RefusedLink[])[] = [];
   const tried = new Set<string>();
-  let best = finish;
-  let now = first;
+  let best = first;
   for (let round = 0; round < mostRounds; round++) {
-    let better: Found | null = null;
-    for (const link of chosenOnChain(now).slice(0, mostTurns)) {
+    const before = best;
+    const links = chosenOnChain(best, clocks).slice(0, mostTurns);
+    yield portion;
+    for (const link of links) {
       if (tried.has(link.join())) continue;
       tried.add(link.join());
-      const found = turn(build, clocks, [...turned, [link]], best);
-      if (found === null) {
-        yield null;
-        continue;
-      }
-      better = found;
+      const found = yield* turn(build, clocks, [...turned, [link]], best.finish);
+      take(found);
+      yield portion;
+      if (found === null) continue;
+      best = found;
       turned.push([link]);
       break;
     }
-    if (better === null) return;
-    best = better.finish;
-    now = (yield better) ?? now;
+    if (best === before) return;
   }
 }
 
-function turn(build: Build, clocks: Clocks, refused: readonly (readonly RefusedLink[])[], best: number): Found | null {
+function* turn(build: Build, clocks: Clocks, refused: readonly (readonly RefusedLink[])[], best: number): Generator<number, Found | null> {
   const order = access(build, refused);
   if (!order.possible) return null;
-  const { solution } = datesFor(build, order, clocks).result;
+  yield portion;
+  const { solution } = (yield* eachFor(portion, dating(build, order, clocks))).result;
   if (solution === null || lastOf(solution.finish, build.steps.length) >= best) return null;
-  const found = replayed(build, clocks, solution.start, order.order);
+  yield portion;
+  const found = yield* eachFor(portion, replaying(build, clocks, solution.start, order.order));
   return found !== null && found.finish < best ? found : null;
 }

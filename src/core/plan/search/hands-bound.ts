@@ -12,25 +12,33 @@ interface Stretch {
   readonly jobs: readonly number[];
 }
 
-/** The later of what waits and dates say and what the work of people says, of a problem that holds for every order and can finish at `finish`. */
-export function strongest(bound: Bound, over: Problem, finish: number): FinishBound {
+/** The later of what waits and dates say and what the work of people says, of a problem that holds for every order and can finish at `finish`; in pieces. */
+export function* strongest(bound: Bound, over: Problem, finish: number): Generator<void, FinishBound> {
   const net = netOf(over);
   const early = earliest(over, net);
   const waits = boundByWaits(bound, over, early);
-  return (waits.at >= finish ? null : boundByHands(bound, over, net, early, waits.at, finish)) ?? waits;
+  return (waits.at >= finish ? null : yield* boundByHands(bound, over, net, early, waits.at, finish)) ?? waits;
 }
 
 /**
  * The lowest finish at which no stretch of time holds more work for a set of people than they are there for (energetic reasoning over what lies in a stretch
  * as a whole: Erschler, Lopez & Thuriot 1991). Null where the work of people says no more than waits and dates do.
  */
-function boundByHands(bound: Bound, p: Problem, net: Net, early: Earliest, least: number, most: number): FinishBound | null {
+function* boundByHands(
+  bound: Bound,
+  p: Problem,
+  net: Net,
+  early: Earliest,
+  least: number,
+  most: number,
+): Generator<void, FinishBound | null> {
   const pools = poolsOf(p);
   if (pools.length === 0) return null;
   let low = least;
   let high = most;
   let why: Stretch | null = null;
   while (low < high) {
+    yield;
     const middle = (low + high) >> 1;
     const over = overfull(p, pools, early, latest(p, net, middle as ElapsedMinute));
     if (over === null) high = middle;

@@ -1,4 +1,4 @@
-import { justified, type Problem, type Solution, searchOf } from "../../schedule";
+import { freed, justified, type Problem, type Solution, searchOf } from "../../schedule";
 import { lastOf } from "../last-of";
 import { begun, breed, goOn, portion } from "./portions";
 import { ofSteps } from "./relaxed";
@@ -6,6 +6,9 @@ import type { Found } from "./replay";
 
 /** Schedules made by the population search at the beginning: what did best on builds of 60 to 300 steps drawn by numbers. */
 const mostBred = 600;
+
+/** Beyond so many jobs one schedule takes longer than a portion may, and what is bred is no better. */
+const jobsForBreeding = 500;
 
 /** The last so many jobs of a plan are put anew at a time, in builds that are too large for a proof of the whole to come by better ones soon. */
 const ends = [25, 40, 60, 90, 130, 180];
@@ -39,6 +42,7 @@ export class Hunt {
 
   /** Schedules bred from one another, in the order of the best plan so far, before clashes are learned from. */
   *bred(): Generator<number, void> {
+    if (this.problem().jobs > jobsForBreeding) return;
     const { prey } = this;
     const search = searchOf(this.problem(), { seed: 1, first: prey.found().solution, schedules: mostBred });
     yield portion;
@@ -94,16 +98,20 @@ export class Hunt {
     const { solution, finish } = prey.found();
     const p = this.problem();
     const from = solution.start.toSorted()[Math.max(0, p.jobs - last)]!;
-    const fixed = p.fixed.map((f, j) => (solution.start[j]! < from ? solution.start[j]! : f));
-    const search = yield* begun({ ...p, fixed }, solution);
+    const part = freed(p, solution, (j) => solution.start[j]! >= from, from);
+    const search = yield* begun(part.problem, part.solution);
+    const made = (): Solution | null => {
+      const { solution } = search.result();
+      return solution === null ? null : part.whole(solution.start);
+    };
     for (let units = 0; !search.done && units < most; ) {
       const done = yield* goOn(search);
       prey.tell(done);
       units += done;
-      const made = search.result().solution;
-      if ((made !== null && lastOf(made.finish, this.steps) < finish) || prey.over()) return made;
+      const now = made();
+      if ((now !== null && lastOf(now.finish, this.steps) < finish) || prey.over()) return now;
     }
-    return search.result().solution;
+    return made();
   }
 
   private problem(): Problem {

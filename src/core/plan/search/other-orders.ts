@@ -1,10 +1,10 @@
 import { access, type RefusedLink } from "../../access";
 import type { Build } from "../../build";
 import type { Clocks } from "../../clock";
-import { type Problem, proofOf, type Solution } from "../../schedule";
+import type { Problem, Solution } from "../../schedule";
 import type { Bound } from "../bound";
-import { datesFor } from "../dates";
-import { goOn, uncounted } from "./portions";
+import { dating } from "../dates";
+import { begun, eachFor, goOn, uncounted } from "./portions";
 import { ofSteps } from "./relaxed";
 import { type Found, replayed } from "./replay";
 
@@ -45,7 +45,7 @@ export function* otherOrders(build: Build, clocks: Clocks, over: Problem, own: B
       if (order.findings.some(({ code }) => code === "access.too-hard")) whole = false;
       continue;
     }
-    const { bound } = datesFor(build, order, clocks);
+    const { bound } = yield* eachFor(0, dating(build, order, clocks));
     yield 0;
     const made = yield* anyBefore(ofSteps(bound.problem, build.steps.length), best.finish);
     if (made !== null) {
@@ -60,8 +60,7 @@ export function* otherOrders(build: Build, clocks: Clocks, over: Problem, own: B
 
 /** A schedule that finishes before `finish`; null where there is none. */
 function* anyBefore(p: Problem, finish: number): Generator<number, Solution | null> {
-  const search = proofOf({ ...p, horizon: (finish - 1) as Problem["horizon"] }, null);
-  yield 0;
+  const search = yield* uncounted(begun({ ...p, horizon: (finish - 1) as Problem["horizon"] }, null));
   while (!search.done && search.result().solution === null) yield yield* uncounted(goOn(search));
   return search.result().solution;
 }

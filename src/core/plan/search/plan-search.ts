@@ -6,7 +6,7 @@ import { buildClocks } from "../../pour";
 import type { Problem, Proof, Solution } from "../../schedule";
 import { asDone } from "../history";
 import { lastOf } from "../last-of";
-import { type Ordered, orderWithDates } from "../order";
+import { type Ordered, orderingWithDates } from "../order";
 import type { Plan } from "../plan";
 import { plan } from "../plan-of";
 import { workedDays } from "../worked-days";
@@ -16,7 +16,7 @@ import { type FinishBound, raised } from "./finish-bound";
 import { strongest } from "./hands-bound";
 import { Hunt } from "./hunt";
 import { otherOrders } from "./other-orders";
-import { begun, goOn, portion } from "./portions";
+import { begun, eachFor, goOn, portion } from "./portions";
 import { anyOrder, hasChosen, ofSteps } from "./relaxed";
 import { type Found, replayed, sameOrder, servedAs } from "./replay";
 import { rungs, type Sought } from "./sought";
@@ -29,8 +29,7 @@ export class PlanSearch {
   private readonly build: Build;
   private readonly clocks: Clocks;
   private readonly course: Generator<number, void>;
-  private readonly first: Ordered;
-  private readonly was: number | null = null;
+  private was: number | null = null;
   private found: Found | null = null;
   private ordered: Proof | null = null;
   private relaxed: Proof | null = null;
@@ -59,13 +58,6 @@ export class PlanSearch {
   ) {
     this.build = asDone(written);
     this.clocks = buildClocks(this.build);
-    this.first = orderWithDates(this.build, this.clocks);
-    const solution = this.first.result?.solution ?? null;
-    if (solution !== null) {
-      this.was = lastOf(solution.finish, this.build.steps.length);
-      this.found = { steps: [], ordered: this.first, solution, finish: this.was };
-      this.at = { found: this.found, rung: 0, proved: null };
-    }
     this.hunt = new Hunt(
       {
         found: () => this.found!,
@@ -129,7 +121,15 @@ export class PlanSearch {
   }
 
   private *run(): Generator<number, void> {
-    if (this.found === null) yield* this.any();
+    const first = yield* eachFor(portion, orderingWithDates(this.build, this.clocks));
+    const solution = first.result?.solution ?? null;
+    if (solution !== null) {
+      this.was = lastOf(solution.finish, this.build.steps.length);
+      this.found = { steps: [], ordered: first, solution, finish: this.was };
+      this.at = { found: this.found, rung: 0, proved: null };
+    }
+    yield portion;
+    if (this.found === null) yield* this.any(first);
     if (this.found === null) return;
     yield* this.earlier();
     const rung = rungs.find((r) => r > this.rung);
@@ -137,9 +137,9 @@ export class PlanSearch {
   }
 
   /** A plan where the quick passes found none; or why there is none. */
-  private *any(): Generator<number, void> {
-    if (this.first.result?.status !== "not-found") return;
-    const looking = anyPlan(this.build, this.clocks, this.first, this.edited);
+  private *any(first: Ordered): Generator<number, void> {
+    if (first.result?.status !== "not-found") return;
+    const looking = anyPlan(this.build, this.clocks, first, this.edited);
     let next = looking.next();
     for (; next.done !== true && this.tried < rungs[rungs.length - 1]!; next = looking.next()) {
       this.tried += next.value;
@@ -155,22 +155,16 @@ export class PlanSearch {
     const steps = build.steps.length;
     const first = this.found!;
     const over = ofSteps(anyOrder(first.ordered.bound!), steps);
-    this.bound = strongest(first.ordered.bound!, over, first.finish);
+    this.bound = yield* eachFor(portion, strongest(first.ordered.bound!, over, first.finish));
     yield portion;
     if (this.shown()) return;
-    const turning = turnedChoices(build, clocks, first.finish, this.planOf(first));
-    yield portion;
-    for (let next = turning.next(); next.done !== true; ) {
+    const turning = turnedChoices(build, clocks, first, (made) => {
       this.tried++;
-      if (next.value !== null) this.found = next.value;
-      yield portion;
+      this.found = made ?? this.found;
+    });
+    for (let next = turning.next(); next.done !== true; next = turning.next()) {
+      yield next.value;
       if (this.shown()) return;
-      if (next.value === null) next = turning.next();
-      else {
-        const now = this.planOf(next.value);
-        yield portion;
-        next = turning.next(now);
-      }
     }
     yield* this.hunt.bred();
     if (this.shown()) return;
@@ -279,9 +273,5 @@ export class PlanSearch {
 
   private raise(at: number): void {
     if (this.bound !== null) this.bound = raised(this.bound, at);
-  }
-
-  private planOf(found: Found): Plan {
-    return plan(found.steps.length === 0 ? this.written : { ...this.written, served: servedAs(found.steps, 0) });
   }
 }

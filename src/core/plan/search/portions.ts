@@ -1,4 +1,4 @@
-import { type Problem, type Proof, proofOf, type Search, type Solution } from "../../schedule";
+import { beginProof, type Problem, type Proof, type Search, type Solution } from "../../schedule";
 
 /** Units of one search before it is another's turn. */
 export const portion = 20;
@@ -10,8 +10,8 @@ const rounds = 40;
 const piece = 4;
 
 /** A proof; what comes before its first clash takes a while by itself. */
-export function* begun(p: Problem, first: Solution): Generator<number, Proof> {
-  const proof = proofOf(p, first);
+export function* begun(p: Problem, first: Solution | null): Generator<number, Proof> {
+  const proof = yield* eachFor(portion, beginProof(p, first));
   yield portion;
   return proof;
 }
@@ -31,6 +31,8 @@ export function* goOn(search: Proof): Generator<number, number> {
 export function* breed(search: Search): Generator<number, number> {
   const before = search.schedules;
   if (before === 0) {
+    search.begin();
+    yield portion;
     search.step(1);
     yield portion;
   }
@@ -38,9 +40,14 @@ export function* breed(search: Search): Generator<number, number> {
   return search.schedules - before;
 }
 
-/** The same, but what it yields in the midst counts for nothing: its units are told by who asked, once. */
-export function* uncounted<T>(going: Generator<number, T>): Generator<number, T> {
+/** Work in pieces of which each counts for so much. */
+export function* eachFor<T>(counts: number, going: Generator<unknown, T>): Generator<number, T> {
   let next = going.next();
-  for (; next.done !== true; next = going.next()) yield 0;
+  for (; next.done !== true; next = going.next()) yield counts;
   return next.value;
+}
+
+/** What it yields in the midst counts for nothing: its units are told by who asked, once. */
+export function* uncounted<T>(going: Generator<number, T>): Generator<number, T> {
+  return yield* eachFor(0, going);
 }

@@ -1,9 +1,10 @@
 import type { Build, Served } from "../../build";
 import type { Clocks } from "../../clock";
 import type { Problem, Solution } from "../../schedule";
+import { drained } from "../drained";
 import { engine } from "../engine";
 import { lastOf } from "../last-of";
-import { type Ordered, orderWithDates } from "../order";
+import { type Ordered, orderingWithDates } from "../order";
 import { servedSteps } from "../served";
 
 /** A plan that a search has come upon, as what a build has to say to be planned like that. */
@@ -18,8 +19,13 @@ export const servedAs = (steps: readonly string[], rung: number): Served => ({ e
 
 /** What comes of serving the steps of a build in the order in which they start here; null where that gives no dates. */
 export function replayed(build: Build, clocks: Clocks, start: Int32Array, order: Int32Array): Found | null {
+  return drained(replaying(build, clocks, start, order));
+}
+
+/** The same in pieces. */
+export function* replaying(build: Build, clocks: Clocks, start: Int32Array, order: Int32Array): Generator<void, Found | null> {
   const steps = servedSteps(build, start, order);
-  const ordered = orderWithDates({ ...build, served: servedAs(steps, 0) }, clocks);
+  const ordered = yield* orderingWithDates({ ...build, served: servedAs(steps, 0) }, clocks);
   const solution = ordered.result?.solution ?? null;
   if (!ordered.served || solution === null) return null;
   return { steps, ordered, solution, finish: lastOf(solution.finish, build.steps.length) };

@@ -61,9 +61,9 @@ export class Clauses {
   }
 
   private fall(literal: number): boolean {
-    const { trail, atoms, cells, filled } = this;
+    const { trail, atoms, cells } = this;
     const list = this.watches[literal]!;
-    const end = filled[literal]!;
+    const end = this.filled[literal]!;
     let kept = 0;
     for (let k = 0; k < end; k += 2) {
       const c = list[k]!;
@@ -102,10 +102,10 @@ export class Clauses {
       if (fails(trail, atoms, first)) trail.fail(Why.clause, c, 0);
       else if (trail.raise(atoms.side[first]!, atoms.bound[first]!, Why.clause, c, 0)) continue;
       for (let m = k + 2; m < end; m++) list[kept++] = list[m]!;
-      filled[literal] = kept;
+      this.filled[literal] = kept;
       return false;
     }
-    filled[literal] = kept;
+    this.filled[literal] = kept;
     return true;
   }
 

@@ -4,14 +4,15 @@ import { lastAtMost } from "./start-map";
 /**
  * The lowest finish for which no stretch of time asks for more of a shared number than there is in it (energetic reasoning: Erschler, Lopez & Thuriot 1991;
  * Baptiste, Le Pape & Nuijten 1999, Annals of Operations Research 92:305-333), as a bound from below: a finish is tried, the latest starts that go with it
- * follow, and if some stretch is asked for too much it cannot be. `highFor(finish)`: the latest starts. Past `m.high` of the finish: there is none at all.
+ * follow, and if some stretch is asked for too much it cannot be. `highFor(finish)`: the latest starts. Past `m.high` of the finish: there is none at all. In pieces.
  */
-export function energyBound(m: Model, highFor: (finish: number) => Int32Array): number {
+export function* energyBound(m: Model, highFor: (finish: number) => Int32Array): Generator<void, number> {
   const shared = m.shared.filter((s) => s.tasks.some((t) => t.out === t.back)).map((s) => ({ shared: s, area: areaOf(s) }));
   let low = m.low[m.jobs]!;
   let high = m.high[m.jobs]! + 1;
   // What can be at one finish can be at a later one, so halving finds the first that is not refuted.
   while (low < high && shared.length > 0) {
+    yield;
     const middle = (low + high) >> 1;
     const latest = highFor(middle);
     if (shared.some((s) => tooMuch(m, s.shared, s.area, latest))) low = middle + 1;

@@ -1,2 +1,2 @@
-export { type Proof, proofOf } from "./proof";
+export { beginProof, type Proof, proofOf } from "./proof";
 export { type Refusal, refusalOf } from "./refusal";

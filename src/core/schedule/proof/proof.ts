@@ -33,6 +33,14 @@ export interface Proof {
  * without one); where it is left out, a few passes of serial generation make one.
  */
 export function proofOf(p: Problem, first?: Solution | null): Proof {
+  const beginning = beginProof(p, first);
+  let next = beginning.next();
+  while (next.done !== true) next = beginning.next();
+  return next.value;
+}
+
+/** The same; what comes before its first clash in pieces, for of large problems it takes a while. */
+export function* beginProof(p: Problem, first?: Solution | null): Generator<void, Proof> {
   const net = netOf(p);
   const early = earliest(p, net);
   const none = { witness: [], stuck: null, earliest: early };
@@ -47,13 +55,15 @@ export function proofOf(p: Problem, first?: Solution | null): Proof {
   const target = start === null ? p.horizon : lastOf(start.finish);
   if (start !== null && target <= bound) return ended({ ...none, status: "proved", solution: start, bound, work: made?.work ?? 0 });
   const late = latest(p, net, target as ElapsedMinute);
+  yield;
   const model = modelOf(p, net, early.start, late.start, bound, target);
   if (model === null) return ended({ ...none, status: "infeasible", solution: null, bound: never, work: 0 });
-  const least = energyBound(model, (finish) => latest(p, net, finish as ElapsedMinute).start);
+  const least = yield* energyBound(model, (finish) => latest(p, net, finish as ElapsedMinute).start);
   if (least > model.high[p.jobs]!) return ended({ ...none, status: "infeasible", solution: null, bound: never, work: 0 });
   model.low[p.jobs] = least;
   const most = first === undefined ? Math.min(passesByJobs * p.jobs ** 2, Math.floor(passCost / p.jobs ** 2)) : 0;
   const better = start === null ? null : improved(p, start, model.low[p.jobs]!, most);
+  yield;
   const search = new ProofSearch(p, model, better?.solution ?? null);
   const before = (made?.work ?? 0) + (better?.passes ?? 0);
   return {

@@ -25,6 +25,8 @@ export interface Search {
   readonly done: boolean;
   /** Passes of a generation scheme so far, forwards or backwards; one in which jobs are placed anew counts for as many as it places them. */
   readonly schedules: number;
+  /** Gets ready, which takes a while by itself; a step does so too where it has not been done. */
+  begin(): void;
   /** Goes on for so many schedules, or until done. */
   step(units: number): void;
   /** The best so far. "infeasible" only where no schedule within the horizon can be, "proved" where the finish meets the bound. */
@@ -66,7 +68,7 @@ class PopulationSearch implements Search {
 
   step(units: number): void {
     const until = this.schedules + units;
-    if (units > 0 && this.population === null && !this.done) this.begin();
+    if (units > 0) this.begin();
     while (!this.done && this.schedules < until) this.once();
   }
 
@@ -78,7 +80,8 @@ class PopulationSearch implements Search {
     return { ...known, status: this.finish <= bound ? "proved" : "planned", bound, stuck: null };
   }
 
-  private begin(): void {
+  begin(): void {
+    if (this.population !== null || this.done) return;
     const { problem: p, asked } = this;
     const plain = plainOf(p);
     if (plain !== null) this.ground = new PlainGround(plain);
@@ -122,5 +125,5 @@ function orderOf(start: Int32Array): Int32Array {
 }
 
 function ended(result: Result): Search {
-  return { done: true, schedules: 0, step: () => {}, result: () => result };
+  return { done: true, schedules: 0, begin: () => {}, step: () => {}, result: () => result };
 }
