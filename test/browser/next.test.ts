@@ -1,6 +1,6 @@
 import type { Locator, Page } from "playwright-core";
 import { expect, test } from "vitest";
-import { cellar, undoButton, withBrowser, words } from "./app";
+import { cellar, undoButton, wall, withBrowser, words } from "./app";
 
 const app = withBrowser();
 const view = (page: Page): Locator => page.locator(".next");
@@ -75,7 +75,7 @@ test("the day page prints by itself: the day with its year, steps, what to bring
   await sheet.getByRole("button", { name: "print", exact: true }).click();
   expect(await page.locator("[data-printed]").count()).toBe(1);
   await page.emulateMedia({ media: "print" });
-  const paper = await page.locator("body").evaluate((body) => body.innerText);
+  const paper = await words(page.locator("body"));
   expect(paper).toMatch(/^Garden wall with a planter\s+Sat 10 Apr\s+2027\s+\d to do/);
   expect(paper).toContain("Buy, bring, order");
   expect(paper).toContain("Local code, the inspector and licensed people decide.");

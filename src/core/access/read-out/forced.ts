@@ -10,7 +10,7 @@ const budget = 5000;
 const unlike = 4;
 
 /** So many precedences are looked up one by one rather than all at once. */
-const few = 64;
+const few = 256;
 
 /**
  * For each row, 1 when it holds in every order. A row with an amount does when nothing was chosen on the way to it; a bare precedence also when it follows from
