@@ -25,25 +25,16 @@ export class Reasons {
     const needsOther = fact.other === undefined && from >= 0 && asked >= 0;
     const needsNeed = need >= 0 && fact.need === undefined;
     if (!needsStep && !needsOther && !needsNeed && pour === undefined) return this.statements.push(fact) - 1;
+    const { rule, id, piece, pieces, place, way } = fact;
     const { steps } = program.build;
-    if (needsStep && needsOther && needsNeed && pour === undefined && fact.detail === undefined && fact.way !== undefined) {
-      // Most are of pieces on ways, and said at once.
-      const { rule, piece, place, way } = fact;
-      const own = this.#need(need);
-      const step = steps[asked]?.id ?? "";
-      const other = steps[from === asked ? to : from]?.id ?? "";
-      return this.statements.push({ rule, piece, place, way, step, other, need: own.kind, detail: own.detail }) - 1;
-    }
-    const statement: { -readonly [K in keyof Statement]: Statement[K] } = { ...fact };
-    if (needsStep) statement.step = program.build.steps[asked]?.id ?? "";
-    if (needsOther) statement.other = program.build.steps[from === asked ? to : from]?.id ?? "";
-    if (needsNeed) {
-      const own = this.#need(need);
-      statement.need = own.kind;
-      statement.detail = fact.detail === undefined ? own.detail : { ...fact.detail, ...own.detail };
-    }
-    if (pour !== undefined) statement.detail = { ...statement.detail, pour };
-    return this.statements.push(statement) - 1;
+    const step = needsStep ? (steps[asked]?.id ?? "") : fact.step;
+    const other = needsOther ? (steps[from === asked ? to : from]?.id ?? "") : fact.other;
+    const own = needsNeed ? this.#need(need) : null;
+    let detail = own?.detail ?? fact.detail;
+    if (own !== null && fact.detail !== undefined) detail = { ...fact.detail, ...detail };
+    if (pour !== undefined) detail = { ...detail, pour };
+    // Written out: thousands of copies with members added later would each have a shape of their own.
+    return this.statements.push({ rule, id, piece, pieces, place, way, step, other, need: own?.kind ?? fact.need, detail }) - 1;
   }
 
   /** What must pass, told once for all reasons that say nothing else of it. */
