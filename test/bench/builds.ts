@@ -1,4 +1,4 @@
-import { readFileSync, writeFileSync } from "node:fs";
+import { writeFileSync } from "node:fs";
 import type { Build } from "../../src/core/build";
 import { readDocument } from "../../src/core/build";
 import { PlanSearch, plan } from "../../src/core/plan";
@@ -26,9 +26,15 @@ interface Told {
   readonly lastBetterSeconds: number;
   readonly provedSeconds: number | null;
   readonly proved: string | null;
-  /** Longest that was worked on without looking up, and what the thread itself ran of it, to some 4 ms (on a busy machine it waits besides). */
+  /** What the search does before its first portion, and the longest that it worked without looking up; what the process ran of it (on a busy machine it waits besides). */
+  readonly beforeMs: number;
+  readonly beforeRanMs: number;
   readonly longestPortionMs: number;
-  readonly longestPortionThreadMs: number;
+  readonly longestPortionRanMs: number;
+  /** How many units of work had been done when that began, how many portions there were, and how many took 100 ms or more. */
+  readonly longestPortionAt: number;
+  readonly portions: number;
+  readonly portionsOver100Ms: number;
   readonly finish: number | null;
   readonly bound: number | null;
   readonly gainSiteDays: number;
@@ -39,13 +45,10 @@ interface Told {
 /** Asked for at a time, as the worker does, which looks at the clock after each. */
 const portion = 1;
 
-/** Milliseconds that this thread has run so far, as Linux counts them; elsewhere the clock's. */
+/** Milliseconds of processor that this process has used so far, those of collecting garbage included. */
 function ran_ms(): number {
-  try {
-    return Number(readFileSync("/proc/thread-self/schedstat", "utf8").split(" ")[0]) / 1e6;
-  } catch {
-    return performance.now();
-  }
+  const { user, system } = process.cpuUsage();
+  return (user + system) / 1000;
 }
 
 function told(name: string, build: Build, seconds: number): Told {
@@ -58,16 +61,29 @@ function told(name: string, build: Build, seconds: number): Told {
   const warm = Array.from({ length: 20 }, () => ms(() => plan(build))).sort((a, b) => a - b);
   const from = performance.now();
   const now = (): number => (performance.now() - from) / 1000;
-  const search = new PlanSearch(build);
+  const ranBefore = ran_ms();
+  let search!: PlanSearch;
+  const beforeMs = ms(() => {
+    search = new PlanSearch(build);
+  });
+  const beforeRanMs = ran_ms() - ranBefore;
   let sought = search.sought();
   let lastBetterSeconds = 0;
   let longest = 0;
   let longestRan = 0;
+  let longestAt = 0;
+  let portions = 0;
+  let over = 0;
   while (!search.done && now() < seconds) {
     const ran = ran_ms();
-    const took = ms(() => search.step(portion));
-    longest = Math.max(longest, took);
-    longestRan = Math.max(longestRan, Math.min(took, ran_ms() - ran));
+    longest = Math.max(
+      longest,
+      ms(() => search.step(portion)),
+    );
+    const ranNow = ran_ms() - ran;
+    portions++;
+    if (ranNow >= 100) over++;
+    if (ranNow > longestRan) [longestRan, longestAt] = [ranNow, sought.tried];
     const next = search.sought();
     if (next.finish !== sought.finish) lastBetterSeconds = now();
     sought = next;
@@ -80,8 +96,13 @@ function told(name: string, build: Build, seconds: number): Told {
     lastBetterSeconds: round(lastBetterSeconds),
     provedSeconds: sought.proved === null ? null : round(now()),
     proved: sought.proved,
+    beforeMs: round(beforeMs),
+    beforeRanMs: round(beforeRanMs),
     longestPortionMs: round(longest),
-    longestPortionThreadMs: round(longestRan),
+    longestPortionRanMs: round(longestRan),
+    longestPortionAt: longestAt,
+    portions,
+    portionsOver100Ms: over,
     finish: sought.finish,
     bound: sought.bound?.at ?? null,
     gainSiteDays: sought.gain,
@@ -104,7 +125,7 @@ for (const r of rows) {
     `  ${state}; last better plan after ${r.lastBetterSeconds} s; ${r.gainSiteDays} site days earlier than the first plan, ${r.gapSiteDays} site days over the bound`,
   );
   console.log(
-    `  ${r.units} units of work, longest portion ${r.longestPortionMs} ms, of which the thread ran ${r.longestPortionThreadMs} ms`,
+    `  ${r.units} units of work in ${r.portions} portions, ${r.beforeRanMs} ms before the first; the longest took ${r.longestPortionRanMs} ms of processor after ${r.longestPortionAt} units (${r.longestPortionMs} ms by the clock), ${r.portionsOver100Ms} took 100 ms or more`,
   );
 }
 if (values.json !== undefined) writeFileSync(values.json, `${JSON.stringify(rows, null, 1)}\n`);
