@@ -15,9 +15,9 @@ function faults(statement: Statement, inArc: boolean): string[] {
     ...(["reach", "off"].includes(statement.rule) ? ["place", "need"] : []),
   ]);
   const lacking = rule.fields.filter((f) => statement[f] === undefined).map((f) => `${statement.rule} lacks ${f}`);
-  const extra = Object.keys(fields)
-    .filter((f) => !may.has(f))
-    .map((f) => `${statement.rule} has ${f}`);
+  const extra = Object.entries(fields)
+    .filter(([f, value]) => value !== undefined && !may.has(f))
+    .map(([f]) => `${statement.rule} has ${f}`);
   const details = Object.keys(rule.detail);
   const unknown = Object.keys(detail)
     .filter((k) => !details.includes(k) && !details.includes(`${k}?`))

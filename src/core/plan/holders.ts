@@ -9,6 +9,8 @@ import { Sharers } from "./sharers";
 import { lastRunBefore } from "./stretches";
 import type { Turn } from "./turns";
 
+const none: readonly Candidate[] = [];
+
 /** What holds a job, and when that let go. */
 export interface Held {
   readonly holder: Holder;
@@ -89,10 +91,10 @@ class Holders {
   }
 
   /** What leads to a start of a job; where one is asked for, only what leads there, in the replay too, and is not late on purpose itself. */
-  #candidates(j: number, asked: ElapsedMinute | null): Candidate[] {
+  #candidates(j: number, asked: ElapsedMinute | null): readonly Candidate[] {
     const { served: p, plan, net } = this;
     const { links } = p;
-    const out: Candidate[] = [];
+    let out: Candidate[] | null = null;
     for (let k = net.adj.inAt[j]!; k < net.adj.inAt[j + 1]!; k++) {
       const link = net.adj.in[k]!;
       if (links.least[link]! < 0) continue;
@@ -105,14 +107,20 @@ class Holders {
       if (asked !== null && (replayed !== asked || this.#onPurpose(from))) continue;
       const turn = turnOf(this.bound, this.turns, link);
       if (turn !== null && turn.kind === "people" && !this.crowd.short(j, ready - 1)) continue;
-      out.push({ link, from, ready, leads, replayed });
+      const candidate = { link, from, ready, leads, replayed };
+      if (out === null) out = [candidate];
+      else out.push(candidate);
     }
     if (p.release[j]! > 0) {
       const ready = p.release[j]! as ElapsedMinute;
       const leads = this.#lead(j, 0, ready);
-      if (asked === null || leads === asked) out.push({ link: -1, from: -1, ready, leads, replayed: leads });
+      if (asked === null || leads === asked) {
+        const candidate = { link: -1, from: -1, ready, leads, replayed: leads };
+        if (out === null) out = [candidate];
+        else out.push(candidate);
+      }
     }
-    return out;
+    return out ?? none;
   }
 
   /** When a link lets go, by these starts and finishes. */

@@ -15,6 +15,8 @@ export interface Named {
   readonly short: readonly number[];
 }
 
+const nobody: readonly number[] = [];
+
 /** Longest chain of people who change places for one seat. */
 const mostMoves = 3;
 
@@ -47,7 +49,7 @@ export function namesOf(build: Build, clocks: Clocks, order: Int32Array, stretch
   };
   const able: Able = (role, from, to) => byFew.filter((i) => can(i, role) && isThere(i, from, to));
   /** The first of some people who is free for a role all through a stretch, besides those named already. */
-  const free = (list: readonly number[], [from, to]: Stretch, role: string, named: readonly number[]): number | undefined => {
+  const free = (list: readonly number[], { from, to, role }: Seat, named: readonly number[]): number | undefined => {
     const has = whoHas(role);
     for (const i of list) if (has[i] === 1 && !named.includes(i) && isThere(i, from, to) && roster.isFree(i, from, to)) return i;
     return undefined;
@@ -83,15 +85,15 @@ export function namesOf(build: Build, clocks: Clocks, order: Int32Array, stretch
     const step = job < build.steps.length ? build.steps[job]! : null;
     if (step === null || step.hands.length === 0 || build.people.length === 0) continue;
     const hands = specialFirst(step.hands);
-    let before: number[] = [];
+    let before: readonly number[] = nobody;
     for (const s of stretches[job]!) {
-      const now: number[] = [];
+      let now: readonly number[] = nobody;
       for (const { role, number } of hands) {
         for (let k = 0; k < number; k++) {
           const seat: Seat = { from: s[0], to: s[1], job, role };
-          const i = free(before, s, role, now) ?? free(byFew, s, role, now);
+          const i = free(before, seat, now) ?? free(byFew, seat, now);
           if (i !== undefined) {
-            now.push(i);
+            now = now.length === 0 ? [i] : [...now, i];
             roster.add(i, seat);
           } else if (!squeeze(seat, [])) {
             for (const handed of handOver(roster, seat, able).jobs) short.add(handed);
@@ -101,10 +103,14 @@ export function namesOf(build: Build, clocks: Clocks, order: Int32Array, stretch
       before = now;
     }
   }
-  const people: number[][] = build.steps.map(() => []);
+  const people: (readonly number[])[] = build.steps.map(() => nobody);
   // Person by person: one who is named already is the last.
   seats.forEach((list, i) => {
-    for (const { job } of list) if (people[job]![people[job]!.length - 1] !== i) people[job]!.push(i);
+    for (const { job } of list) {
+      const known = people[job]!;
+      if (known.length === 0) people[job] = [i];
+      else if (known[known.length - 1] !== i) people[job] = [...known, i];
+    }
   });
   return {
     people,

@@ -10,15 +10,15 @@ export function stretchesOf(p: Problem, s: Solution, j: number): Stretch[] {
   const start = s.start[j]! as ElapsedMinute;
   const finish = s.finish[j]! as ElapsedMinute;
   if (finish <= start) return [[finish, finish]];
-  const out: Stretch[] = [];
-  let t = start;
-  for (let run = runs.at(t); ; run++) {
-    const end = runs.to(run) as ElapsedMinute;
-    out.push([t, Math.min(end, finish) as ElapsedMinute]);
-    if (end >= finish || !runs.has(run + 1)) return out;
-    t = runs.from(run + 1) as ElapsedMinute;
-    if (t >= finish) return out;
+  let run = runs.at(start);
+  // Most are done in one go; a list that is grown has room for many.
+  const out: Stretch[] = [[start, Math.min(runs.to(run), finish) as ElapsedMinute]];
+  while (runs.to(run) < finish && runs.has(++run)) {
+    const t = runs.from(run) as ElapsedMinute;
+    if (t >= finish) break;
+    out.push([t, Math.min(runs.to(run), finish) as ElapsedMinute]);
   }
+  return out;
 }
 
 /** Jobs by start, then finish, then rank. */

@@ -26,7 +26,7 @@ export function compileHoldPoints(program: Program, reaching: Reaching, asked: r
       const fact = facts.add({ rule: "hold-point", step: step.id, place }, "steps", h * 1000 + 700);
       const closing = new Closing(program, q);
       if (!step.reaches.some(({ any }) => any.every((a) => a.place === place)))
-        program.clause(fact, -1, reaching.options(h, { any: [{ place, need: { kind: "sight" } }] }), h);
+        reaching.ask(fact, h, { any: [{ place, need: { kind: "sight" } }] });
       for (const { step: s, needs } of workers.get(place) ?? []) {
         if (s === h || closing.fills.includes(s) || (closing.by.includes(s) && needs.every((need) => forSetting.includes(need)))) continue;
         program.clause(fact, -1, [program.before(s, h), ...closing.closedAt(s, fact)], h);

@@ -26,16 +26,25 @@ export class Reaching {
     this.#facts = new PlaceFacts(program.facts, program.site);
   }
 
-  /** The options of one reach of step s: a selector for each place that would do. */
-  options(s: number, reach: Reach): number[] {
+  /** One reach of step s as a clause: a selector for each place that would do. */
+  ask(fact: number, s: number, { any }: Reach): void {
     if (s !== this.#step) this.#firstOfStep = this.program.atoms;
     this.#step = s;
-    const options: number[] = [];
-    for (const { place, need } of reach.any) {
-      const q = this.program.build.at.place.get(place);
-      if (q !== undefined) options.push(this.#reach(s, q, this.site.needOf(need)));
-    }
-    return options;
+    const [only] = any;
+    if (any.length === 1 && only !== undefined) this.program.must(fact, -1, this.#option(s, only), never, s);
+    else
+      this.program.clause(
+        fact,
+        -1,
+        any.map((aim) => this.#option(s, aim)),
+        s,
+      );
+  }
+
+  /** `never` for a place that the build does not have. */
+  #option(s: number, { place, need }: Reach["any"][number]): number {
+    const q = this.program.build.at.place.get(place);
+    return q === undefined ? never : this.#reach(s, q, this.site.needOf(need));
   }
 
   #reach(s: number, q: number, n: number): number {

@@ -31,7 +31,7 @@ export function compileSteps(program: Program, reaching: Reaching, asked: readon
     const own = asked[s] as readonly Reach[];
     for (let i = 0; i < own.length; i++) {
       const fact = facts.addLater(said, s, i, "steps", s * 1000 + Math.min(i, 599));
-      program.clause(fact, -1, reaching.options(s, own[i] as Reach), s);
+      reaching.ask(fact, s, own[i] as Reach);
     }
     for (let i = 0; i < step.leansOn.length; i++) {
       const { piece, once } = step.leansOn[i] as Step["leansOn"][number];
