@@ -62,35 +62,37 @@ export class Clauses {
 
   private fall(literal: number): boolean {
     const { trail, atoms, cells } = this;
+    const { bound } = trail;
+    const { both } = atoms;
     const list = this.watches[literal]!;
     const end = this.filled[literal]!;
     let kept = 0;
     for (let k = 0; k < end; k += 2) {
       const c = list[k]!;
       const blocker = list[k + 1]!;
-      if (holds(trail, atoms, blocker)) {
+      if (bound[both[2 * blocker]!]! >= both[2 * blocker + 1]!) {
         list[kept++] = c;
         list[kept++] = blocker;
         continue;
       }
-      if (cells[c] === literal) {
-        cells[c] = cells[c + 1]!;
+      let first = cells[c]!;
+      if (first === literal) {
+        first = cells[c + 1]!;
+        cells[c] = first;
         cells[c + 1] = literal;
       }
-      const first = cells[c]!;
-      if (first !== blocker && holds(trail, atoms, first)) {
+      if (first !== blocker && bound[both[2 * first]!]! >= both[2 * first + 1]!) {
         list[kept++] = c;
         list[kept++] = first;
         continue;
       }
       const last = c + cells[c - 3]!;
-      let other = -1;
-      for (let m = c + 2; m < last; m++) {
-        if (fails(trail, atoms, cells[m]!)) continue;
-        other = m;
-        break;
+      let other = c + 2;
+      for (; other < last; other++) {
+        const denied = 2 * (cells[other]! ^ 1);
+        if (bound[both[denied]!]! < both[denied + 1]!) break;
       }
-      if (other >= 0) {
+      if (other < last) {
         const next = cells[other]!;
         cells[c + 1] = next;
         cells[other] = literal;

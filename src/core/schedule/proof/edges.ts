@@ -7,6 +7,9 @@ import { type Trail, Why } from "./trail";
 /** Every pair of an earliest start and a latest end is looked at: beyond so many tasks that costs more than it tells. */
 const mostTasks = 150;
 
+/** At the least, one look of so many is taken. */
+const rarest = 8;
+
 /**
  * By table; null where it tells too little for what it costs: where there are no most-waits, which make windows narrow (measured on published problems without
  * them, a proof took as many clashes and twice the time), where there are too many tasks, or where lengths depend on the day.
@@ -41,6 +44,11 @@ export class Edges {
   private readonly byLows: Row;
   private readonly byEnds: Row;
   private count = 0;
+  /** Looks in a row of which nothing came, and how many are to be left out now. */
+  private idle = 0;
+  private rest = 0;
+  /** The most that is free of one task. */
+  private largest = 0;
 
   /** Every task of the table has to have one length, at any hour. */
   constructor(
@@ -65,10 +73,21 @@ export class Edges {
     this.ends = new Int32Array(n);
   }
 
+  /** Whether to look now: the longer nothing has come of it, the more rarely. Nothing else rests on what is found here. */
+  wanted(): boolean {
+    if (this.rest === 0) return true;
+    this.rest--;
+    return false;
+  }
+
   /** Everything that follows; false on a clash. The time-table has to be up to date. */
   run(): boolean {
+    const before = this.trail.size;
     this.read();
-    return this.count < 2 || (this.later() && this.sooner());
+    const ok = this.count < 2 || (this.later() && this.sooner());
+    this.idle = ok && this.trail.size === before ? Math.min(this.idle + 1, rarest) : 0;
+    this.rest = Math.max(0, this.idle - 1);
+    return ok;
   }
 
   private read(): void {
@@ -90,6 +109,7 @@ export class Edges {
       byEnd[m] = other;
     }
     let n = 0;
+    let largest = 0;
     for (let k = 0; k < byLow.length; k++) {
       const i = byLow[k]!;
       if (free[i]! <= 0) continue;
@@ -97,7 +117,9 @@ export class Edges {
       byLows.low[n] = low[i]!;
       byLows.end[n] = high[i]! + length[i]!;
       byLows.free[n++] = free[i]!;
+      if (free[i]! > largest) largest = free[i]!;
     }
+    this.largest = largest;
     n = 0;
     for (let k = 0; k < byEnd.length; k++) {
       const i = byEnd[k]!;
@@ -131,18 +153,23 @@ export class Edges {
   private later(): boolean {
     const { count, lows, low, high, length, number, trail } = this;
     const { low: froms, end: tos, free, held } = this.byLows;
-    const { end: stops, held: heldAt } = this.byEnds;
+    const { end: stops, free: freeOf, held: heldAt } = this.byEnds;
     const { level } = this.table.shared;
     let first = 0;
+    // Wherever it begins, a stretch holds of what is free no more than this.
+    let whole = this.largest;
     for (let e = 0; e < count; e++) {
       const to = stops[e]!;
+      whole += freeOf[e]!;
       if (e + 1 < count && stops[e + 1] === to) continue;
       while (first < count && froms[first]! < to) first++;
-      let energy = heldAt[e]!;
+      let energy = 0;
       let most = 0;
       let task = -1;
       for (let k = first - 1; k >= 0; k--) {
         const from = froms[k]!;
+        const there = level * (to - from) + held[k]! - heldAt[e]!;
+        if (there >= whole) break;
         if (tos[k]! <= to) energy += free[k]!;
         else if (free[k]! > most) {
           const i = lows[k]!;
@@ -153,7 +180,7 @@ export class Edges {
             task = i;
           }
         }
-        const room = level * (to - from) + held[k]! - energy;
+        const room = there - energy;
         if (room >= most) continue;
         if (room < 0) return trail.fail(Why.edge, this.code(taskRoom - 1), this.stretches.add(from, to, trail.size));
         const sure = Math.min(low[task]! + length[task]!, to) - high[task]!;
@@ -169,18 +196,22 @@ export class Edges {
   private sooner(): boolean {
     const { count, ends, low, high, length, number, trail } = this;
     const { low: froms, end: tos, free, held } = this.byEnds;
-    const { low: begins, held: heldAt } = this.byLows;
+    const { low: begins, free: freeOf, held: heldAt } = this.byLows;
     const { level } = this.table.shared;
     let first = count;
+    let whole = this.largest;
     for (let e = count - 1; e >= 0; e--) {
       const from = begins[e]!;
+      whole += freeOf[e]!;
       if (e > 0 && begins[e - 1] === from) continue;
       while (first > 0 && tos[first - 1]! > from) first--;
-      let energy = -heldAt[e]!;
+      let energy = 0;
       let most = 0;
       let task = -1;
       for (let k = first; k < count; k++) {
         const to = tos[k]!;
+        const there = level * (to - from) - held[k]! + heldAt[e]!;
+        if (there >= whole) break;
         if (froms[k]! >= from) energy += free[k]!;
         else if (free[k]! > most) {
           const i = ends[k]!;
@@ -191,7 +222,7 @@ export class Edges {
             task = i;
           }
         }
-        const room = level * (to - from) - held[k]! - energy;
+        const room = there - energy;
         if (room >= most) continue;
         const sure = low[task]! + length[task]! - Math.max(high[task]!, from);
         const end = from + Math.floor(room / number[task]!) + Math.max(0, sure);

@@ -88,9 +88,10 @@ export class Engine {
       for (let k = 0; k < this.edges.length && !ran; k++) {
         const edges = this.edges[k]!;
         if (this.edgeDue[k] === 0) continue;
-        // What has gone back since the table last ran is still in it.
-        if (edges !== null && !(this.tables[k]!.run() && edges.run())) return false;
         this.edgeDue[k] = 0;
+        if (edges === null || !edges.wanted()) continue;
+        // What has gone back since the table last ran is still in it.
+        if (!this.tables[k]!.run() || !edges.run()) return false;
         ran = trail.head < trail.size;
       }
       if (!ran) return true;
