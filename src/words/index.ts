@@ -1,12 +1,14 @@
 export { linkSentence, reasonSentence, whySentences } from "./access/links";
 export { statementSentence } from "./access/statements";
 export { effectSentence, wayOutSentence } from "./access/ways-out";
+export { begunBefore } from "./begun-before";
 export { buildCautions, deferral, pieceCautions, stepCautions } from "./cautions";
 export { asOneSentence, inTwoSentence, pastedSentences, stepsWords } from "./changed";
 export { clockWords, dateWords } from "./dates";
 export { findingSentence, sayings } from "./finding";
 export { staysSentence } from "./kits/stays";
 export { unknownSentence } from "./kits/unknown";
+export { lengthsTogether } from "./lengths";
 export { goesByWords, lostSentences } from "./lost";
 export { aimNames, aimProgress, aimSentences } from "./plan/aims";
 export { closedWords, closingSentences, holdPointSentences, type LastChances, pieceCloses, undatedClosings } from "./plan/closings";

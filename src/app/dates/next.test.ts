@@ -35,6 +35,16 @@ test("after the last step", () => {
   expect(nextWords(build, planned, 400 * 1440)).toBe("All is done by the plan. Finish Sun 11 Jul 2027.");
 });
 
+test("what is ticked is never next", () => {
+  const done = { start: "2027-06-05T08:00", finish: "2027-06-05T16:00" };
+  const ticked = (count: number) =>
+    ({ ...build, steps: build.steps.map((step, at) => (at < count ? { ...step, done } : step)) }) as typeof build;
+  const [first, second] = [nextWords(build, planned, 0), nextWords(ticked(1), planned, 0)];
+  expect(first).toMatch(/^Next: Dig and form footings,/);
+  expect(second).toMatch(/^Next: (?!Dig and form footings)/);
+  expect(nextWords(ticked(build.steps.length), planned, 0)).toBe("All is done. Finish Sun 11 Jul 2027.");
+});
+
 test("without a plan it says so", () => {
   expect(nextWords(build, { ...planned, status: "no-order", steps: [] }, 0)).toMatch(/cannot be built as written/);
 });

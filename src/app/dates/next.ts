@@ -47,11 +47,12 @@ export function nextWords(build: Build, plan: Plan, today: number): string {
   const time = siteTime(build.site.zone, build.start);
   let next = -1;
   plan.steps.forEach((dates, index) => {
-    if (dates.finish <= today) return;
+    if (dates.finish <= today || build.steps[index]?.done) return;
     const before = plan.steps[next];
     if (!before || dates.start < before.start) next = index;
   });
-  if (next === -1) return `All is done by the plan. ${finishWords(build, plan)}`;
+  if (next === -1)
+    return `${build.steps.every(({ done }) => done) ? "All is done." : "All is done by the plan."} ${finishWords(build, plan)}`;
   const step = build.steps[next]!;
   const dates = plan.steps[next]!;
   const who = whoWords(build, plan, next);

@@ -153,12 +153,13 @@ export class Scroll {
       const { frame } = this;
       if (!frame) return;
       const { columns, x, width } = this.#scene.sheet.axis;
-      const { today, plan } = this.#props();
+      const { today, plan, build } = this.#props();
       if (today >= columns[columns.length - 1]!.to) frame.scrollLeft = width;
       else if (today > columns[0]!.from) frame.scrollLeft = Math.max(0, x(today) - 120);
       this.#settle();
       const next = plan.steps.reduce(
-        (best, { start, finish }, step) => (finish > today && (best < 0 || start < plan.steps[best]!.start) ? step : best),
+        (best, { start, finish }, step) =>
+          finish > today && !build.steps[step]?.done && (best < 0 || start < plan.steps[best]!.start) ? step : best,
         -1,
       );
       if (next >= 0) void this.reveal(next);

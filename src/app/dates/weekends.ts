@@ -2,7 +2,7 @@ import type { Build } from "../../core/build";
 import { siteTime } from "../../core/clock";
 import type { Plan, SiteDay } from "../../core/plan";
 import { clockLabel, dateLabel, dayLabel, nameOf } from "../../draw";
-import { workOn } from "../../words";
+import { begunBefore, workOn } from "../../words";
 import { whoWords } from "./next";
 
 interface Job {
@@ -123,7 +123,9 @@ function dayCard(build: Build, plan: Plan, day: SiteDay): DayCard {
     return {
       step: step.id,
       name: nameOf(step),
-      time: `${goesOn ? "goes on" : clockLabel(time, start)} to ${unfinished ? "the next day" : clockLabel(time, end)}`,
+      time:
+        begunBefore(step, build)?.span ??
+        `${goesOn ? "goes on" : clockLabel(time, start)} to ${unfinished ? "the next day" : clockLabel(time, end)}`,
       who: whoWords(build, plan, index),
       where: build.places[build.at.place.get(step.place ?? "") ?? -1]?.name ?? "",
       closes: closing ? `closes ${clockLabel(time, closing.at)}` : null,

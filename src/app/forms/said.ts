@@ -9,7 +9,7 @@ import {
 } from "../../core/base";
 import type { Pour, PourElement } from "../../core/build";
 import type { ElementSheet } from "../../core/pour";
-import { sentence, spelled, volumeWords } from "../../words";
+import { lengthsTogether, sentence, spelled, volumeWords } from "../../words";
 
 const kinds: Readonly<Record<PourElement["shape"]["kind"], string>> = {
   column: "Column",
@@ -23,7 +23,10 @@ const kinds: Readonly<Record<PourElement["shape"]["kind"], string>> = {
 };
 
 function sizes({ shape }: PourElement, display: Display): string {
-  const l = (length_mm: number) => formatLength(length_mm, display);
+  const l = lengthsTogether(
+    Object.entries(shape).flatMap(([key, value]) => (key.endsWith("_mm") && typeof value === "number" ? value : [])),
+    display,
+  );
   switch (shape.kind) {
     case "column":
     case "pier":

@@ -2,7 +2,7 @@ import type { Build } from "../../core/build";
 import { siteTime } from "../../core/clock";
 import type { DayRow, DaySheet, Plan } from "../../core/plan";
 import { clockLabel, dateLabel } from "../../draw";
-import { listed, stepCautions } from "../../words";
+import { begunBefore, listed, stepCautions } from "../../words";
 import { whoWords } from "../dates/next";
 import { groupsBefore } from "../order/closing-rows";
 import { shownName } from "../state/names";
@@ -43,7 +43,7 @@ function jobRow(build: Build, plan: Plan, row: DayRow): JobRow {
   return {
     step: step.id,
     name: shownName(step),
-    time: [span, ...more].join(", "),
+    time: begunBefore(step, build)?.span ?? [span, ...more].join(", "),
     who: whoWords(build, plan, row.step),
     where: place === undefined ? "" : shownName(place),
     needs: needs.length === 0 ? "" : listed(needs),

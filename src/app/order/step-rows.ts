@@ -3,6 +3,7 @@ import type { Build } from "../../core/build";
 import { siteTime } from "../../core/clock";
 import type { Plan } from "../../core/plan";
 import { clockLabel, dateLabel } from "../../draw";
+import { begunBefore } from "../../words";
 import { shownName } from "../state/names";
 
 export interface StepRow {
@@ -28,13 +29,14 @@ export function stepRows(build: Build, plan: Plan | null): readonly StepRow[] {
     const step = build.steps[index];
     if (!step) return [];
     const dates = dated ? plan.steps[index] : undefined;
+    const before = dates ? begunBefore(step, build) : null;
     const hands = step.hands.reduce((sum, need) => sum + need.number, 0);
     return [
       {
         id: step.id,
         name: shownName(step),
-        day: dates ? dateLabel(time, dates.start) : "",
-        time: dates ? clockLabel(time, dates.start) : "",
+        day: before?.day ?? (dates ? dateLabel(time, dates.start) : ""),
+        time: before?.time ?? (dates ? clockLabel(time, dates.start) : ""),
         place: step.place === null ? "" : shownName(build.places[build.at.place.get(step.place) ?? -1]),
         work: formatWork(step.work.likely_min),
         hands: hands === 0 ? "" : hands === 1 ? "one hand" : `${hands} hands`,

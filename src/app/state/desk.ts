@@ -3,7 +3,12 @@ import type { Build } from "../../core/build";
 import type { Comparison, Plan } from "../../core/plan";
 import type { Kept } from "./kept";
 
-export type Selection = { readonly list: "steps" | "pieces" | "places" | "deliveries" | "bookings" | "waits"; readonly id: string };
+export type Selection = {
+  readonly list: "steps" | "pieces" | "places" | "deliveries" | "bookings" | "waits";
+  readonly id: string;
+  /** It was just added: there is nothing to explain yet, and all to write. */
+  readonly fresh?: true;
+};
 
 /** What views read and ask. Implemented by a class with runes in this folder and handed down by context; no module singletons. */
 export interface Desk {

@@ -1,6 +1,7 @@
-import { type Display, formatLength } from "../../core/base";
+import type { Display } from "../../core/base";
 import type { PourElement } from "../../core/build";
 import type { ElementSheet } from "../../core/pour";
+import { lengthsTogether } from "../../words";
 import { type Drawing, inOrder, layers, type Mark, path, words } from "../marks/mark";
 import { textWidth, wrap } from "../text/measure";
 import { bodyOf } from "./body";
@@ -134,11 +135,19 @@ function drawn(one: Solid, place: (at: At) => [number, number]): Mark {
   return path(one.id, one.role, one.layer, points, { closed: one.closed });
 }
 
-const heightText = (tag: Tag, units: Display): string => (tag.height_mm === null ? "" : formatLength(tag.height_mm, units));
+/** Heights above the foot, all in one unit. */
+function heightsOf(tags: readonly Tag[], units: Display): (tag: Tag) => string {
+  const write = lengthsTogether(
+    tags.flatMap(({ height_mm }) => height_mm ?? []),
+    units,
+  );
+  return ({ height_mm }) => (height_mm === null ? "" : write(height_mm));
+}
 const between = 10;
 
 function widths(tags: readonly Tag[], units: Display, text: number) {
-  const heights = Math.max(0, ...tags.map((tag) => textWidth(heightText(tag, units), text)));
+  const heightText = heightsOf(tags, units);
+  const heights = Math.max(0, ...tags.map((tag) => textWidth(heightText(tag), text)));
   const lines = Math.max(
     0,
     ...tags.flatMap((tag) => tag.lines.map((line) => textWidth(line.text, text, line.first || line.over ? 600 : 400))),
@@ -162,6 +171,7 @@ interface TagPlace {
 
 function tagMarks(tags: readonly Tag[], { x, top, bottom, place, text, units }: TagPlace): { marks: Mark[]; bottom: number } {
   const { heights } = widths(tags, units, text);
+  const heightText = heightsOf(tags, units);
   const row = text * 1.25;
   const wishes = tags.map((tag) => ({ y: place(tag.at)[1], high: Math.max(1, tag.lines.length) * row + 2 }));
   const middles = spread(wishes, top, bottom);
@@ -178,7 +188,7 @@ function tagMarks(tags: readonly Tag[], { x, top, bottom, place, text, units }: 
       ]),
       ...(tag.height_mm === null
         ? []
-        : [words(`height ${tag.id}`, "text-soft", { text: heightText(tag, units), x: x + heights, y: base, size: text, anchor: "end" })]),
+        : [words(`height ${tag.id}`, "text-soft", { text: heightText(tag), x: x + heights, y: base, size: text, anchor: "end" })]),
       ...tag.lines.map((line, at) =>
         words(`line ${tag.id} ${at}`, line.over ? "text-warn" : "text", {
           text: line.text,

@@ -1,7 +1,7 @@
 import { type Display, formatLength, formatMass, formatSoilPressure } from "../../core/base";
 import type { Brace, FormSpec, HoldDown, PourElement } from "../../core/build";
 import type { ElementSheet } from "../../core/pour";
-import { liftSentences, of100, partWords, pressureWords, sentence } from "../../words";
+import { lengthsTogether, liftSentences, of100, partWords, pressureWords, sentence } from "../../words";
 import type { Note } from "./section";
 
 const landings: Readonly<Record<NonNullable<Brace["lands"]>, string>> = {
@@ -36,7 +36,8 @@ const heldDown = (by: HoldDown): Note => quiet(`held down by ${by.number > 1 ? `
 
 function braced(brace: Brace | null, display: Display): Note[] {
   if (brace === null) return [];
-  const lies = `brace ${brace.stuff.size}, ${formatLength(brace.run_mm, display)} out and ${formatLength(brace.rise_mm, display)} up`;
+  const far = lengthsTogether([brace.run_mm, brace.rise_mm], display);
+  const lies = `brace ${brace.stuff.size}, ${far(brace.run_mm)} out and ${far(brace.rise_mm)} up`;
   return [brace.lands === null ? loud(`${lies}; it is not said what it lands on`) : quiet(`${lies}, lands on ${landings[brace.lands]}`)];
 }
 
@@ -44,10 +45,12 @@ function foot(form: FormSpec, display: Display): Note[] {
   if (form.kind === "edge") return form.holdDown ? [heldDown(form.holdDown)] : [];
   if (form.kind === "deck") {
     const { mudsills, shores } = form;
-    const high = quiet(`shores ${formatLength(shores.high_mm, display)} high, ${formatLength(shores.spacing_mm, display)} apart`);
+    const tall = lengthsTogether([shores.high_mm], display)(shores.high_mm);
+    const high = quiet(`shores ${tall} high, ${formatLength(shores.spacing_mm, display)} apart`);
     if (mudsills === null) return [high, loud("no mudsills are written: it is not said what the shores stand on")];
     const on = mudsills.ground === null ? "ground that is not described" : grounds[mudsills.ground];
-    const sill = `mudsills ${formatLength(mudsills.long_mm, display)} by ${formatLength(mudsills.wide_mm, display)} on ${on}`;
+    const side = lengthsTogether([mudsills.long_mm, mudsills.wide_mm], display);
+    const sill = `mudsills ${side(mudsills.long_mm)} by ${side(mudsills.wide_mm)} on ${on}`;
     const bad = mudsills.ground === "fresh fill" || mudsills.ground === "frozen" || mudsills.ground === null || !mudsills.level;
     return [high, bad ? loud(`${sill}${mudsills.level ? "" : ", not level"}`) : quiet(sill), ...braced(form.brace, display)];
   }

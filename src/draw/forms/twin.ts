@@ -1,6 +1,6 @@
-import { type Display, formatForce, formatLength } from "../../core/base";
+import { type Display, formatForce } from "../../core/base";
 import type { ElementSheet } from "../../core/pour";
-import { checkWords, memberName, of100 } from "../../words";
+import { checkWords, lengthsTogether, memberName, of100 } from "../../words";
 import { firstOf } from "./tags";
 
 /** One row of the table that says what the drawing of a form shows. */
@@ -24,7 +24,12 @@ function loadWords({ load_kN, most_kN }: { readonly load_kN: number; readonly mo
 
 /** Every member, and every band, wale or tie at its height. */
 export function formTwin({ form }: ElementSheet, display: Display): FormTwinRow[] {
-  return (form?.members ?? []).flatMap((member): FormTwinRow[] => {
+  const members = form?.members ?? [];
+  const height = lengthsTogether(
+    members.flatMap(({ each }) => each.map(({ at_mm }) => at_mm)),
+    display,
+  );
+  return members.flatMap((member): FormTwinRow[] => {
     const first = firstOf(form, member.part);
     const says = (value: number, isFirst: boolean) => `${of100(value)}${isFirst ? ", gives first" : ""}`;
     const name = memberName(member, display);
@@ -42,7 +47,7 @@ export function formTwin({ form }: ElementSheet, display: Display): FormTwinRow[
     return member.each.map((one, index) => ({
       key: `${member.part} ${index}`,
       name,
-      height: formatLength(one.at_mm, display),
+      height: height(one.at_mm),
       load: loadWords(one, display),
       carries: says(one.of100, first === index),
       check: checkWords(one.governs),

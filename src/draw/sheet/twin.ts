@@ -1,6 +1,7 @@
 import type { Build } from "../../core/build";
 import { siteTime } from "../../core/clock";
 import type { Plan } from "../../core/plan";
+import { begunBefore } from "../../words";
 import { nameOf } from "../text/names";
 import { dateLabel, momentLabel, spanLabel } from "../time/labels";
 import { crewOf } from "./blocks";
@@ -49,7 +50,7 @@ export function twinRows(build: Build, plan: Plan): TwinRow[] {
       at: dates.start,
       name: nameOf(step),
       place: placeName(build, laneOf[index] as number),
-      when: spanLabel(time, dates.start, dates.finish),
+      when: begunBefore(step, build)?.span ?? spanLabel(time, dates.start, dates.finish),
       hands: hands === 0 ? "" : String(hands),
       notes,
     };

@@ -80,6 +80,19 @@ describe("a hold point", () => {
   });
 });
 
+describe("a date", () => {
+  const said = (rule: "not-before" | "fixed" | "window.release", date: string) =>
+    statementSentence({ rule, step: "look", detail: { date } } as never, build);
+
+  test("so far away that no plan gets there says why it cannot be", () => {
+    expect(said("window.release", "2067-03-06")).toBe("“Look at the bars” cannot begin before Sun 6 Mar 2067.");
+    expect(said("window.release", "2090-01-01")).toBe(
+      "“Look at the bars” cannot begin before Sun 1 Jan 2090; dates are worked out for forty years from the first day, no further.",
+    );
+    expect(said("fixed", "2090-01-01")).toMatch(/^“Look at the bars” is fixed for Sun 1 Jan 2090; dates are worked out/);
+  });
+});
+
 describe("a way out", () => {
   const said = (kind: WayOutKind, detail: Readonly<Record<string, DetailValue>>) => wayOutSentence({ kind, detail, edits: [] }, build);
 

@@ -79,9 +79,19 @@ function setWords(set: string, voice: Voice): string {
   return voice.pieces(set.split(" and "));
 }
 
+/** Dates are worked out so far, as every clock of a plan has it. */
+const years = 40;
+function beyond(date: string, voice: Voice): string {
+  const start = voice.build?.start;
+  if (start === undefined || date.slice(0, 10) <= `${Number(start.slice(0, 4)) + years}${start.slice(4)}`) return "";
+  return "; dates are worked out for forty years from the first day, no further";
+}
+
 function dated(verb: string): Saying {
-  return ({ step, id }, voice, detail) =>
-    `${step === undefined ? voice.any(id ?? "") : voice.step(step)} ${verb} ${voice.written(text(detail, "date"))}`;
+  return ({ step, id }, voice, detail) => {
+    const date = text(detail, "date");
+    return `${step === undefined ? voice.any(id ?? "") : voice.step(step)} ${verb} ${voice.written(date)}${beyond(date, voice)}`;
+  };
 }
 
 const due: Saying = ({ step, id }, voice, detail) =>

@@ -107,6 +107,10 @@ describe("slack", () => {
     expect(said("form", { onChain: true, slack: 0 })).toBe("None: it sets the finish.");
   });
 
+  test("of a step that ends with the build, and sets nothing, says that", () => {
+    expect(said("sweep", { onChain: false, slack: 0, finish: made.finish })).toBe("None: the build ends with it.");
+  });
+
   test("where there is none, what must be kept is named", () => {
     expect(said("show", { onChain: false, slack: 0 })).toBe("None: it is fixed for Sat 13 Mar, 14:00.");
     expect(said("tie", { onChain: false, slack: 0 })).toMatch(/^None: “(Set the north form|Job show)” waits for it, and that /);

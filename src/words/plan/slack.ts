@@ -14,7 +14,9 @@ export function slackSentence(step: number, plan: Plan, build: Build, display?: 
   if (dates.slack > 0)
     return sentence(`it can be done as late as ${until} with nothing that matters moved: ${workWords(dates.slack)} of its working time`);
   if (dates.onChain) return "None: it sets the finish.";
-  return sentence(`none: ${kept(step, plan, say) || "what comes right after it has none either"}`);
+  const why =
+    kept(step, plan, say) || (dates.finish >= plan.finish ? "the build ends with it" : "what comes right after it has none either");
+  return sentence(`none: ${why}`);
 }
 
 /** What must be kept, so that a step off the chain cannot slide: its own date, a limit, or what waits for it. */

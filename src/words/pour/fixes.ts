@@ -1,5 +1,6 @@
 import { type Display, formatLength } from "../../core/base";
 import type { Fix } from "../../core/pour";
+import { lengthsTogether } from "../lengths";
 import { sentence, spelledFigure } from "../text";
 import { of100, ofWhatMay, partWords } from "./members";
 import { plyWords } from "./ply";
@@ -10,9 +11,14 @@ const length = (fix: Fix, key: string, display: Display): string => {
   return typeof value === "number" ? formatLength(value, display) : text(fix, key);
 };
 
+const height = (fix: Fix, key: string, display: Display): string => {
+  const value = fix.detail[key];
+  return typeof value === "number" ? lengthsTogether([value], display)(value) : text(fix, key);
+};
+
 /** What to do, without what it brings. */
 const acts: Readonly<Record<Fix["kind"], (fix: Fix, display: Display) => string>> = {
-  "band more": (fix, display) => `One more band at ${length(fix, "at_mm", display)}`,
+  "band more": (fix, display) => `One more band at ${height(fix, "at_mm", display)}`,
   "bands as proposed": (fix, display) =>
     `Bands at ${typeof fix.detail.at === "string" ? fix.detail.at : length(fix, "first_mm", display)} from the foot up`,
   "heavier bands": (fix) => `Bands of ${text(fix, "stuff").replace(/^(\d+) of /, (_, number) => `${spelledFigure(Number(number))} `)}`,
@@ -20,7 +26,7 @@ const acts: Readonly<Record<Fix["kind"], (fix: Fix, display: Display) => string>
   "thicker sheathing": (fix, display) => `Plywood of ${plyWords(text(fix, "ply"), display)}`,
   "closer wales": (fix, display) =>
     typeof fix.detail.at_mm === "number"
-      ? `One more wale at ${length(fix, "at_mm", display)}`
+      ? `One more wale at ${height(fix, "at_mm", display)}`
       : `Wales at ${text(fix, "heights")} from the foot up`,
   "stronger ties": (fix) => `Ties that carry ${text(fix, "carries")}`,
   "closer ties": (fix, display) => `Ties every ${length(fix, "spacing_mm", display)}`,

@@ -1,6 +1,7 @@
 import { type Display, formatFigure, formatLength } from "../../core/base";
 import type { Pour } from "../../core/build";
 import type { CheckKind, ElementSheet, FormSheet, MemberPart, MemberSheet, Pressure, PressureCase, WhyFullHead } from "../../core/pour";
+import { lengthsTogether } from "../lengths";
 import { sentence, spelledFigure, upper } from "../text";
 import { plyWords } from "./ply";
 
@@ -60,6 +61,8 @@ export function memberName({ part, pieces, stuff }: MemberSheet, display: Displa
   return `${name}, ${pieces > 1 ? `${spelledFigure(pieces)} ` : ""}${part === "sheathing" ? plyWords(stuff, display) : stuff}`;
 }
 
+const heightsOf = ({ each }: MemberSheet): readonly number[] => each.map(({ at_mm }) => at_mm);
+
 /** What gives first and why, in one sentence. */
 export function firstSentence(form: FormSheet, display: Display): string {
   const member = form.members[form.first];
@@ -69,10 +72,11 @@ export function firstSentence(form: FormSheet, display: Display): string {
     (most, one) => (most === null || one.of100 > most.of100 ? one : most),
     null,
   );
+  const heights = lengthsTogether(heightsOf(member), display);
   const where =
     worst === null || member.each.length < 2
       ? ""
-      : `: ${worst.at_mm === Math.min(...member.each.map(({ at_mm }) => at_mm)) ? "the lowest, " : "the one "}${formatLength(worst.at_mm, display)} above the foot`;
+      : `: ${worst.at_mm === Math.min(...heightsOf(member)) ? "the lowest, " : "the one "}${heights(worst.at_mm)} above the foot`;
   const carries = `${ofWhatMay(member.of100, many)}, in ${checkWords(member.governs)}`;
   const verdict = member.of100 > 100 ? "It would not hold" : "It holds by these figures";
   return sentence(`${verdict}. ${upper(the)} ${many ? "give" : "gives"} first${where}${where === "" ? ": " : ", "}${carries}`);
@@ -188,7 +192,7 @@ export function liftSentences({ form }: ElementSheet, display: Display): { reado
   if (form.oneSided)
     out.push({
       says: sentence(
-        `One side only: the concrete pushes it over with ${lineForce(form.thrust, display)}, ${formatLength(form.thrustAt_mm, display)} above its foot, and ${form.members.some(({ part }) => part === "ties") ? "all of it hangs on its ties" : "all of it goes into braces and foot"}`,
+        `One side only: the concrete pushes it over with ${lineForce(form.thrust, display)}, ${lengthsTogether([form.thrustAt_mm], display)(form.thrustAt_mm)} above its foot, and ${form.members.some(({ part }) => part === "ties") ? "all of it hangs on its ties" : "all of it goes into braces and foot"}`,
       ),
       warn: false,
     });
