@@ -49,7 +49,6 @@ const expected: Readonly<Record<string, string>> = {
   colon: "a colon",
   "comma-or-end": "a comma or the closing bracket",
   nothing: "nothing more",
-  text: "the end of a text: a closing quote, or a sign that may stand in one",
   number: "a number",
 };
 
@@ -85,8 +84,15 @@ export const fileSayings = {
   "build.too-long": ({ detail }) =>
     `The file is too long: ${formatFigure(Math.ceil(figure(detail, "characters") / 1e5) / 10, 1)} million characters, where ${formatFigure(figure(detail, "most") / 1e6, 1)} million are read at most`,
   "build.json": ({ detail }) => {
-    const found = text(detail, "found") === "" ? "the file ends" : `there is ${quoted(text(detail, "found"))}`;
-    return `${position(detail)}: ${found} where ${expected[text(detail, "wanted")] ?? "something else"} should be`;
+    const [found, want] = [text(detail, "found"), text(detail, "wanted")];
+    const cut = "; it may have been cut off on its way, so fetch or send it again";
+    if (want === "text" && found === "") return `${position(detail)}: the file ends inside a text, before its closing quote${cut}`;
+    if (want === "text")
+      return found.startsWith("\\")
+        ? `${position(detail)}: a backslash stands alone in a text; write it twice where a backslash is meant`
+        : `${position(detail)}: a text goes over the end of its line; close its quote before, or write \\n for a new line`;
+    const should = `${expected[want] ?? "something else"} should be`;
+    return `${position(detail)}: ${found === "" ? `the file ends where ${should}${cut}` : `there is ${quoted(found)} where ${should}`}`;
   },
   "build.nested": ({ detail }) =>
     `${position(detail)}: brackets inside brackets go deeper than ${figure(detail, "most")} levels; no build needs that`,

@@ -1,4 +1,4 @@
-import { type Display, formatLength } from "../../core/base";
+import { type Display, formatLength, parseQuantity } from "../../core/base";
 import type { Fix } from "../../core/pour";
 import { lengthsTogether } from "../lengths";
 import { sentence, spelledFigure } from "../text";
@@ -16,18 +16,27 @@ const height = (fix: Fix, key: string, display: Display): string => {
   return typeof value === "number" ? lengthsTogether([value], display)(value) : text(fix, key);
 };
 
+/** Several heights as they would be written down, in the units on screen and all in one. */
+const heights = (fix: Fix, key: string, display: Display): string => {
+  const read = text(fix, key)
+    .split(", ")
+    .map((one) => parseQuantity("length", one));
+  const known = read.filter((one) => one !== null);
+  return known.length === read.length ? known.map(lengthsTogether(known, display)).join(", ") : text(fix, key);
+};
+
 /** What to do, without what it brings. */
 const acts: Readonly<Record<Fix["kind"], (fix: Fix, display: Display) => string>> = {
   "band more": (fix, display) => `One more band at ${height(fix, "at_mm", display)}`,
   "bands as proposed": (fix, display) =>
-    `Bands at ${typeof fix.detail.at === "string" ? fix.detail.at : length(fix, "first_mm", display)} from the foot up`,
+    `Bands at ${typeof fix.detail.at === "string" ? heights(fix, "at", display) : height(fix, "first_mm", display)} from the foot up`,
   "heavier bands": (fix) => `Bands of ${text(fix, "stuff").replace(/^(\d+) of /, (_, number) => `${spelledFigure(Number(number))} `)}`,
   "closer members": (fix, display) => `${partWords(fix.part).replace(/^the /, "")} every ${length(fix, "spacing_mm", display)}`,
   "thicker sheathing": (fix, display) => `Plywood of ${plyWords(text(fix, "ply"), display)}`,
   "closer wales": (fix, display) =>
     typeof fix.detail.at_mm === "number"
       ? `One more wale at ${height(fix, "at_mm", display)}`
-      : `Wales at ${text(fix, "heights")} from the foot up`,
+      : `Wales at ${heights(fix, "heights", display)} from the foot up`,
   "stronger ties": (fix) => `Ties that carry ${text(fix, "carries")}`,
   "closer ties": (fix, display) => `Ties every ${length(fix, "spacing_mm", display)}`,
   "closer shores": (fix, display) => `Shores every ${length(fix, "spacing_mm", display)}`,
