@@ -45,9 +45,14 @@ export function lastChances(build: Build, result: Access): readonly Closing[] {
     const list: Closing["before"][number][] = [];
     for (let k = i === 0 ? 0 : (ends[i - 1] as number); k < (ends[i] as number); k++) {
       const step = from.at(k);
-      if (before[k] === 1) list.push({ step, what: whatOf(build.steps[step] as Step), forced: forced[k] === 1 });
+      if (before[k] !== 1) continue;
+      // In the order in which they are done; a few at a time.
+      let at = list.push({ step, what: whatOf(build.steps[step] as Step), forced: forced[k] === 1 }) - 1;
+      const last = list[at] as Closing["before"][number];
+      for (; at > 0 && (turn[(list[at - 1] as Closing["before"][number]).step] as number) > (turn[step] as number); at--)
+        list[at] = list[at - 1] as Closing["before"][number];
+      list[at] = last;
     }
-    list.sort((a, b) => (turn[a.step] as number) - (turn[b.step] as number));
     return { piece: p, step: up, before: list, forGood: down < 0 && goesAfter === null };
   });
   // Pieces of one step stay in the document's order.

@@ -1,5 +1,8 @@
 import { positions } from "./order";
 
+/** More than this are sorted by the language's own sort. */
+const manyNodes = 24;
+
 /**
  * A topological order kept up while arcs come and go (Pearce and Kelly 2006): adding an arc that already leads forward costs nothing, another
  * reorders only the nodes between its ends. Arcs are numbered by the caller and taken out in the reverse order of going in.
@@ -93,14 +96,37 @@ export class DynamicOrder {
     if (ahead === null) return false;
     const behind = this.#backward(u, v);
     const { at } = this;
-    const byPlace = (a: number, b: number) => (at[a] as number) - (at[b] as number);
-    const nodes = behind.sort(byPlace);
-    for (const x of ahead.sort(byPlace)) nodes.push(x);
-    const places = new Int32Array(nodes.length);
-    for (let i = 0; i < places.length; i++) places[i] = at[nodes[i] as number] as number;
-    places.sort();
-    for (let i = 0; i < places.length; i++) at[nodes[i] as number] = places[i] as number;
+    this.#byPlace(behind);
+    this.#byPlace(ahead);
+    // Both are in order: their places together are merged from the two, and given first to those behind.
+    const places = new Int32Array(behind.length + ahead.length);
+    for (let b = 0, a = 0, i = 0; i < places.length; i++) {
+      const next = b < behind.length ? (at[behind[b] as number] as number) : Number.POSITIVE_INFINITY;
+      const other = a < ahead.length ? (at[ahead[a] as number] as number) : Number.POSITIVE_INFINITY;
+      places[i] = Math.min(next, other);
+      if (next < other) b++;
+      else a++;
+    }
+    for (let i = 0; i < places.length; i++) {
+      const node = i < behind.length ? behind[i] : ahead[i - behind.length];
+      at[node as number] = places[i] as number;
+    }
     return true;
+  }
+
+  /** Puts nodes in the order of their places; a few at a time, mostly nearly in order. */
+  #byPlace(nodes: number[]): void {
+    const { at } = this;
+    if (nodes.length > manyNodes) {
+      nodes.sort((a, b) => (at[a] as number) - (at[b] as number));
+      return;
+    }
+    for (let i = 1; i < nodes.length; i++) {
+      const node = nodes[i] as number;
+      let k = i;
+      for (; k > 0 && (at[nodes[k - 1] as number] as number) > (at[node] as number); k--) nodes[k] = nodes[k - 1] as number;
+      nodes[k] = node;
+    }
   }
 
   /** Nodes that `u` leads to and that stand no further than `v`; null when `v` is one of them. */

@@ -32,10 +32,12 @@ export const asDoneAfter =
 export function handsDone(
   build: Build,
 ): readonly { readonly start: LocalMoment; readonly finish: LocalMoment; readonly hands: Step["hands"] }[] {
-  return build.steps.flatMap((step) => {
+  const busy: { readonly start: LocalMoment; readonly finish: LocalMoment; readonly hands: Step["hands"] }[] = [];
+  for (const step of build.steps) {
     const hands = askedOf.get(step) ?? none;
-    return step.done === null || hands.length === 0 ? [] : [{ ...doneAt(step.done), hands }];
-  });
+    if (step.done !== null && hands.length > 0) busy.push({ ...doneAt(step.done), hands });
+  }
+  return busy;
 }
 
 const atClock = (moment: LocalMoment, time: string): LocalMoment => (isDate(moment) ? `${moment}T${time}` : moment);

@@ -48,10 +48,16 @@ export function namesOf(build: Build, clocks: Clocks, order: Int32Array, stretch
     return runs.has(run) && runs.from(run) <= from && runs.to(run) >= to;
   };
   const able: Able = (role, from, to) => byFew.filter((i) => can(i, role) && isThere(i, from, to));
-  /** The first of some people who is free for a role all through a stretch, besides those named already. */
-  const free = (list: readonly number[], { from, to, role }: Seat, named: readonly number[]): number | undefined => {
+  /** Who is named for this stretch so far, and who was for the one before. */
+  const named = new Int32Array(build.people.length);
+  const same = new Int32Array(build.people.length);
+  /** The first of some people who is free for a role all through a stretch, besides the first `besides` of those named already. */
+  const free = (list: ArrayLike<number>, count: number, { from, to, role }: Seat, besides: number): number | undefined => {
     const has = whoHas(role);
-    for (const i of list) if (has[i] === 1 && !named.includes(i) && isThere(i, from, to) && roster.isFree(i, from, to)) return i;
+    for (let k = 0; k < count; k++) {
+      const i = list[k]!;
+      if (has[i] === 1 && !isAmong(named, besides, i) && isThere(i, from, to) && roster.isFree(i, from, to)) return i;
+    }
     return undefined;
   };
 
@@ -85,21 +91,22 @@ export function namesOf(build: Build, clocks: Clocks, order: Int32Array, stretch
     const step = job < build.steps.length ? build.steps[job]! : null;
     if (step === null || step.hands.length === 0 || build.people.length === 0) continue;
     const hands = specialFirst(step.hands);
-    let before: readonly number[] = nobody;
+    let before = 0;
     for (const s of stretches[job]!) {
-      let now: readonly number[] = nobody;
+      let now = 0;
       for (const { role, number } of hands) {
         for (let k = 0; k < number; k++) {
           const seat: Seat = { from: s[0], to: s[1], job, role };
-          const i = free(before, seat, now) ?? free(byFew, seat, now);
+          const i = free(same, before, seat, now) ?? free(byFew, byFew.length, seat, now);
           if (i !== undefined) {
-            now = now.length === 0 ? [i] : [...now, i];
+            named[now++] = i;
             roster.add(i, seat);
           } else if (!squeeze(seat, [])) {
             for (const handed of handOver(roster, seat, able).jobs) short.add(handed);
           }
         }
       }
+      same.set(named);
       before = now;
     }
   }
@@ -117,6 +124,11 @@ export function namesOf(build: Build, clocks: Clocks, order: Int32Array, stretch
     seats,
     short: [...short].sort((a, b) => a - b),
   };
+}
+
+function isAmong(list: Int32Array, count: number, i: number): boolean {
+  for (let k = 0; k < count; k++) if (list[k] === i) return true;
+  return false;
 }
 
 /** Those who can do one thing only before those who can do anything. */

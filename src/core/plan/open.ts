@@ -1,44 +1,63 @@
-import { type ElapsedMinute, never } from "../base";
+import { type ElapsedMinute, never, type PlaceId } from "../base";
 import type { Build } from "../build";
 import type { Solution } from "../schedule";
 import type { PieceSpan, PlaceState } from "./plan";
 
+/** What a piece does to a place, and when, in [from, until). */
 interface Touch {
   readonly piece: number;
   readonly way: string | null;
   readonly kind: "closes" | "makes" | "fills";
+  readonly from: number;
+  readonly until: number;
 }
 
+const shut: readonly PlaceState[] = [];
+
 /** The states of every place through a plan: which ways in are usable, and whether any is. */
-export function placeStates(build: Build, spans: readonly PieceSpan[], s: Solution): PlaceState[][] {
-  const touches: Touch[][] = build.places.map(() => []);
-  build.pieces.forEach((piece, p) => {
-    for (const ref of piece.closes) touches[build.at.place.get(ref.place)!]!.push({ piece: p, way: ref.way, kind: "closes" });
-    for (const ref of piece.makes) touches[build.at.place.get(ref.place)!]!.push({ piece: p, way: ref.way, kind: "makes" });
-    for (const place of piece.fills) touches[build.at.place.get(place)!]!.push({ piece: p, way: null, kind: "fills" });
+export function placeStates(build: Build, spans: readonly PieceSpan[], s: Solution): (readonly PlaceState[])[] {
+  const touches: (Touch[] | undefined)[] = new Array(build.places.length);
+  const note = (place: PlaceId, touch: Touch): void => noted(touches, build.at.place.get(place)!, touch);
+  build.pieces.forEach(({ closes, makes, fills, down, fromStart }, piece) => {
+    // A piece is in the way while it is being put up and until it is wholly gone; what it makes is there once it stands and until somebody begins to take it down.
+    const { up: from, stands, gone: until } = spans[piece]!;
+    for (const { place, way } of closes) note(place, { piece, way, kind: "closes", from, until });
+    const served = Math.min(fromStart ? never : until, down < 0 ? never : s.start[down]!);
+    for (const { place, way } of makes) note(place, { piece, way, kind: "makes", from: stands, until: served });
+    for (const place of fills) note(place, { piece, way: null, kind: "fills", from, until });
   });
-  const dependents: number[][] = build.places.map(() => []);
+  const dependents: (number[] | undefined)[] = new Array(build.places.length);
   build.places.forEach((place, q) => {
-    for (const way of place.ways) if (way.through !== null) dependents[build.at.place.get(way.through.place)!]!.push(q);
+    for (const { through } of place.ways) if (through !== null) noted(dependents, build.at.place.get(through.place)!, q);
   });
   // From "nothing is open" up to the least table that agrees with itself: ways that lead through each other in a ring open nothing.
-  const states: PlaceState[][] = build.places.map(() => []);
+  const states: (readonly PlaceState[])[] = build.places.map(() => shut);
   const queue = outerFirst(build);
   const queued = new Set(queue);
   for (let k = 0; k < queue.length; k++) {
     const q = queue[k]!;
     queued.delete(q);
     const before = states[q]!;
-    const found = statesOf(build, q, touches[q]!, spans, s, (outer) => states[outer]!);
+    const found = statesOf(build, q, touches[q] ?? none, (outer) => states[outer]!);
     states[q] = found;
-    if (dependents[q]!.length === 0 || JSON.stringify(found) === JSON.stringify(before)) continue;
-    for (const d of dependents[q]!) {
+    const next = dependents[q];
+    if (next === undefined || JSON.stringify(found) === JSON.stringify(before)) continue;
+    for (const d of next) {
       if (queued.has(d)) continue;
       queued.add(d);
       queue.push(d);
     }
   }
   return states;
+}
+
+const none: readonly never[] = [];
+
+/** One more in the list at a position; most lists have one member. */
+function noted<T>(lists: (T[] | undefined)[], at: number, one: T): void {
+  const list = lists[at];
+  if (list === undefined) lists[at] = [one];
+  else list.push(one);
 }
 
 /** Places so that, rings aside, those that ways lead through come first. */
@@ -68,60 +87,38 @@ function outerFirst(build: Build): number[] {
   return order;
 }
 
-function statesOf(
-  build: Build,
-  q: number,
-  touches: readonly Touch[],
-  spans: readonly PieceSpan[],
-  s: Solution,
-  of: (place: number) => PlaceState[],
-): PlaceState[] {
+function statesOf(build: Build, q: number, touches: readonly Touch[], of: (place: number) => readonly PlaceState[]): PlaceState[] {
   const { ways } = build.places[q]!;
-  const during = touches.map((touch) => duringOf(build, touch, spans[touch.piece]!, s));
   const outer = ways.map(({ through }) => (through === null ? null : of(build.at.place.get(through.place)!)));
   const out: PlaceState[] = [];
-  for (const t of timesOf(during, outer)) {
-    const filled = during.some((x) => x.kind === "fills" && x.from <= t && t < x.until);
+  for (const t of timesOf(touches, outer)) {
+    const filled = touches.some((x) => x.kind === "fills" && x.from <= t && t < x.until);
     const usableWays: string[] = [];
     if (!filled) {
       ways.forEach(({ id, full }, w) => {
         const through = outer[w];
         if (through && stateAt(through, t) !== "open") return;
-        if (during.every((x) => x.way !== id || (x.from <= t && t < x.until) === (x.kind === "makes"))) usableWays.push(full);
+        if (touches.every((x) => x.way !== id || (x.from <= t && t < x.until) === (x.kind === "makes"))) usableWays.push(full);
       });
     }
     const state = filled ? "filled" : usableWays.length > 0 ? "open" : "closed";
     const before = out[out.length - 1];
     if (before !== undefined && before.state === state && areSame(before.usableWays, usableWays)) continue;
-    const cause = before === undefined && t === 0 ? undefined : during.find((x) => x.from === t || x.until === t);
+    const cause = before === undefined && t === 0 ? undefined : touches.find((x) => x.from === t || x.until === t);
     out.push({ from: t as ElapsedMinute, state, by: cause?.piece ?? -1, usableWays });
   }
   return out;
 }
 
-/** A touch with when it lasts, in [from, until). */
-interface During extends Touch {
-  readonly from: number;
-  readonly until: number;
-}
-
-/** A piece is in the way while it is being put up and until it is wholly gone; what it makes is there once it stands and until somebody begins to take it down. */
-function duringOf(build: Build, { piece, way, kind }: Touch, span: PieceSpan, s: Solution): During {
-  if (kind !== "makes") return { piece, way, kind, from: span.up, until: span.gone };
-  const { down, fromStart } = build.pieces[piece]!;
-  const until = Math.min(fromStart ? never : span.gone, down < 0 ? never : s.start[down]!);
-  return { piece, way, kind, from: span.stands, until };
-}
-
 /** The beginning, and every instant at which something may change, in order. */
-function timesOf(during: readonly During[], outer: readonly (readonly PlaceState[] | null)[]): Iterable<number> {
+function timesOf(touches: readonly Touch[], outer: readonly (readonly PlaceState[] | null)[]): Iterable<number> {
   const times = [0];
-  for (const { from, until } of during) {
+  for (const { from, until } of touches) {
     if (from < never) times.push(from);
     if (until < never) times.push(until);
   }
   for (const list of outer) if (list !== null) for (const { from } of list) times.push(from);
-  return times.length === 1 ? times : new Set(times.sort((a, b) => a - b));
+  return times.every((t, k) => k === 0 || t > times[k - 1]!) ? times : new Set(times.sort((a, b) => a - b));
 }
 
 function stateAt(states: readonly PlaceState[], t: number): PlaceState["state"] {

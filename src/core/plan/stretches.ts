@@ -1,6 +1,6 @@
 import { type ElapsedMinute, notEver } from "../base";
 import type { WorkingClock } from "../clock";
-import { type Problem, runsOf, type Solution } from "../schedule";
+import { byKey, type Problem, runsOf, type Solution } from "../schedule";
 
 export type Stretch = readonly [ElapsedMinute, ElapsedMinute];
 
@@ -23,7 +23,16 @@ export function stretchesOf(p: Problem, s: Solution, j: number): Stretch[] {
 
 /** Jobs by start, then finish, then rank. */
 export function byStart(p: Problem, s: Solution): Int32Array {
-  return Int32Array.from(p.rank.keys()).sort((a, b) => s.start[a]! - s.start[b]! || s.finish[a]! - s.finish[b]! || p.rank[a]! - p.rank[b]!);
+  const order = byKey(p.jobs, (j) => s.start[j]!);
+  const later = (a: number, b: number): boolean =>
+    s.start[a] === s.start[b] && (s.finish[a]! > s.finish[b]! || (s.finish[a] === s.finish[b] && p.rank[a]! > p.rank[b]!));
+  for (let k = 1; k < order.length; k++) {
+    const job = order[k]!;
+    let at = k;
+    for (; at > 0 && later(order[at - 1]!, job); at--) order[at] = order[at - 1]!;
+    order[at] = job;
+  }
+  return order;
 }
 
 /** When the last stretch of a clock before `t` began, up to a month back; far back when there is none. A stretch that `t` lies in counts from its beginning. */

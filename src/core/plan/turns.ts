@@ -58,15 +58,20 @@ function persons(named: Named, add: (from: number, to: number, person: number) =
 /** By capacity other than people, who asks for how many of it, in the order in which they start. */
 function usersBy(p: Problem, order: Int32Array): User[][] {
   const by: User[][] = p.capacities.map(() => []);
-  const place = new Int32Array(p.jobs);
-  order.forEach((job, k) => {
-    place[job] = k;
-  });
-  for (let d = 0; d < p.demands.length; d += 3) {
-    const capacity = p.demands[d + 1]!;
-    if (p.capacities[capacity]!.kind !== "people") by[capacity]!.push({ job: p.demands[d]!, number: p.demands[d + 2]! });
+  const first = new Int32Array(p.jobs).fill(-1);
+  const next = new Int32Array(p.demands.length);
+  for (let d = p.demands.length - 3; d >= 0; d -= 3) {
+    const job = p.demands[d]!;
+    next[d] = first[job]!;
+    first[job] = d;
   }
-  for (const users of by) users.sort((a, b) => place[a.job]! - place[b.job]!);
+  for (let k = 0; k < order.length; k++) {
+    const job = order[k]!;
+    for (let d = first[job]!; d >= 0; d = next[d]!) {
+      const capacity = p.demands[d + 1]!;
+      if (p.capacities[capacity]!.kind !== "people") by[capacity]!.push({ job, number: p.demands[d + 2]! });
+    }
+  }
   return by;
 }
 

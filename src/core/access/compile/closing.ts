@@ -36,22 +36,21 @@ export class Closing {
    * Options for "closed while s goes on": put up before s and not taken down before s is done. What was closed and opened again is open; a place that was
    * filled stays so until that is dug out.
    */
-  closedAt(s: number, fact: number): number[] {
-    const filled: number[] = [];
-    for (const p of this.#fillers) keep(filled, this.#during(p, s, fact));
+  closedAt(s: number, fact: number): readonly number[] {
+    let filled = none;
+    for (const p of this.#fillers) filled = kept(filled, this.#during(p, s, fact));
     const { closers, makers } = this.program.site;
-    const each: number[][] = [];
+    const each: (readonly number[])[] = [];
     for (let way = this.#firstWay; way < this.#endWay; way++) {
-      const options: number[] = [];
-      for (const p of closers[way] as number[]) keep(options, this.#during(p, s, fact));
-      for (const p of makers[way] as number[]) keep(options, this.#stand.gone(p, s, fact));
+      let options = none;
+      for (const p of closers[way] as number[]) options = kept(options, this.#during(p, s, fact));
+      for (const p of makers[way] as number[]) options = kept(options, this.#stand.gone(p, s, fact));
       each.push(options);
     }
     if (each.length === 0 || each.some((options) => options.length === 0)) return filled;
     const shut = this.program.selector();
     for (const options of each) this.program.clause(fact, shut, options, s);
-    filled.push(shut);
-    return filled;
+    return [...filled, shut];
   }
 
   /** One option for "the piece stands all through s"; `never` where it cannot. On what goes by itself nobody relies. */
@@ -61,6 +60,9 @@ export class Closing {
   }
 }
 
-function keep(options: number[], option: number): void {
-  if (option !== never) options.push(option);
+const none: readonly number[] = [];
+
+function kept(options: readonly number[], option: number): readonly number[] {
+  if (option === never) return options;
+  return options.length === 0 ? [option] : [...options, option];
 }

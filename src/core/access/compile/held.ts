@@ -13,7 +13,8 @@ export function compileHeld(program: Program): void {
   build.pieces.forEach((piece, q) => {
     if (piece.heldBy.length === 0 || (piece.up < 0 && !piece.fromStart)) return;
     const sets = piece.heldBy.map((set) => known(set, build));
-    const pieces = [...new Set(piece.heldBy.flat())];
+    const [only] = piece.heldBy;
+    const pieces = piece.heldBy.length === 1 && only?.length === 1 ? only : [...new Set(piece.heldBy.flat())];
     const detail = { sets: piece.heldBy.map((set) => set.join(" and ")), claims: piece.claimsToHoldItself };
     const fact = facts.add({ rule: "held", piece: piece.id, pieces, detail }, "pieces", q * 1000 + 4);
     /** Selectors of the sets that stand whole once step t is done. What t puts up itself counts, what it takes down does not. */
@@ -38,7 +39,8 @@ export function compileHeld(program: Program): void {
         if (down >= 0 && down !== piece.down && !program.isDone(down) && !takers.includes(down)) takers.push(down);
       }
     }
-    for (const t of takers.sort((a, b) => a - b)) {
+    if (takers.length > 1) takers.sort((a, b) => a - b);
+    for (const t of takers) {
       const options = wholeAt(t);
       if (piece.holdsItself !== null) options.push(program.together(fact, stand.there(q, t, piece.holdsItself), t));
       options.push(stand.gone(q, t, fact), stand.notYet(q, t));

@@ -11,7 +11,7 @@ export function compileWaits(program: Program): void {
   const { build, facts } = program;
   build.waits.forEach((wait, i) => {
     const fact = facts.add(
-      { rule: "wait", id: wait.id, step: wait.from, other: wait.to, detail: { plain: wait.plain, ...amounts(wait) } },
+      { rule: "wait", id: wait.id, step: wait.from, other: wait.to, detail: amounts(wait, { plain: wait.plain }) },
       "waits",
       i,
     );
@@ -27,14 +27,13 @@ export function compileWaits(program: Program): void {
   });
 }
 
-/** Amounts and ends, as written, where they are not the usual ones. */
-export function amounts({ least, most, fromEnd, toEnd }: Wait): Record<string, DetailValue> {
-  return {
-    ...(least === null ? {} : { least: amountOf(least) }),
-    ...(most === null ? {} : { most: amountOf(most) }),
-    ...(fromEnd === "finish" ? {} : { fromEnd }),
-    ...(toEnd === "start" ? {} : { toEnd }),
-  };
+/** Details, and beside them amounts and ends, as written, where they are not the usual ones. */
+export function amounts({ least, most, fromEnd, toEnd }: Wait, detail: Record<string, DetailValue> = {}): Record<string, DetailValue> {
+  if (least !== null) detail.least = amountOf(least);
+  if (most !== null) detail.most = amountOf(most);
+  if (fromEnd !== "finish") detail.fromEnd = fromEnd;
+  if (toEnd !== "start") detail.toEnd = toEnd;
+  return detail;
 }
 
 /** The links of a wait, all of which hold: one, and one more for each amount that is the strength of another pour. */

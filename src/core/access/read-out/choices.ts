@@ -25,6 +25,8 @@ export function openChoices(program: Program, settled: Settled, rows: Rows, reas
 }
 
 function pairsOf(program: Program, settled: Settled, option: number): Pairs {
+  if (!program.isSelector(option) && program.orders(option) && program.from.at(option) < program.steps)
+    return [[program.from.at(option), program.to.at(option)]];
   const pairs: Pairs = [];
   const seen: number[] = [];
   const take = (atom: number): void => {
