@@ -99,8 +99,9 @@ export async function saved(page: Page): Promise<void> {
 }
 
 /** What a reader sees of it: unlike textContent, without what is hidden and with its line breaks. */
-// biome-ignore lint/performance/useDomNodeTextContent: what is hidden must not count
-export const words = (element: Locator): Promise<string> => element.evaluate((node) => (node as HTMLElement).innerText);
+export const words = (element: Locator): Promise<string> =>
+  // biome-ignore lint/performance/useDomNodeTextContent: what is hidden must not count
+  element.evaluate((node) => (node as HTMLElement).innerText.replaceAll("\u00a0", " "));
 
 /** "Finishes Sat 22 May 2027." */
 export const headline = (page: Page): Promise<string> => words(page.locator(".headline .main"));
