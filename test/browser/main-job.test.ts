@@ -1,5 +1,5 @@
 import { expect, test } from "vitest";
-import { cellar, headline, saved, wall, withBrowser, words, written } from "./app";
+import { cellar, headline, phone, saved, wall, withBrowser, words, written } from "./app";
 
 const app = withBrowser();
 
@@ -98,6 +98,21 @@ test("from nothing, the first step typed shows at once and a second one follows 
   await page.getByRole("button", { name: "Why", exact: true }).click();
   expect(await words(page.getByRole("complementary"))).toContain("Build a small form");
   await saved(page);
+});
+
+test("a step that puts up the first piece opens to be written, and leaves one in the list where one types", async () => {
+  const page = await app.start({ viewport: phone, hasTouch: true });
+  await page.getByLabel("What is it called?").fill("Shed");
+  await page.keyboard.press("Enter");
+  await page.getByLabel("A new step").fill("Pour the slab");
+  await page.getByRole("button", { name: "add it with that" }).click();
+  const sheet = page.getByRole("complementary");
+  await sheet.getByLabel("Work", { exact: true }).waitFor();
+  await sheet.getByRole("button", { name: "Why", exact: true }).click();
+  await sheet.getByText("Why not earlier").waitFor();
+  await sheet.getByRole("button", { name: "close" }).click();
+  await page.getByLabel("A new step").waitFor();
+  expect(await page.locator(".row", { hasText: "Pour the slab" }).count()).toBe(1);
 });
 
 test("units switch in place and change nothing in the document", async () => {
