@@ -1,4 +1,5 @@
 export { byKey } from "./by-key";
+export { type Dated, datedParts } from "./dated-parts";
 export { type Freed, freed } from "./freed";
 export { fitFinish, fitStart, fitWhole, lastStart } from "./job";
 export { justified } from "./justify";
@@ -6,6 +7,7 @@ export { type Earliest, earliest, latest, type Net, netOf } from "./network";
 export { type Later, putLater } from "./polish";
 export * from "./problem";
 export { beginProof, type Proof, proofOf, type Refusal, refusalOf } from "./proof";
+export { problemOfParts } from "./reduced";
 export { type Runs, runsOf } from "./runs";
 export { type Search, searchOf } from "./search";
 export { solve } from "./solve";

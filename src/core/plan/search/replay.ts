@@ -24,7 +24,11 @@ export function replayed(build: Build, clocks: Clocks, start: Int32Array, order:
 
 /** The same in pieces. */
 export function* replaying(build: Build, clocks: Clocks, start: Int32Array, order: Int32Array): Generator<void, Found | null> {
-  const steps = servedSteps(build, start, order);
+  return yield* serving(build, clocks, servedSteps(build, start, order));
+}
+
+/** What comes of serving steps in this order, and those that are not named when they are needed or last. */
+export function* serving(build: Build, clocks: Clocks, steps: readonly string[]): Generator<void, Found | null> {
   const ordered = yield* orderingWithDates({ ...build, served: servedAs(steps, 0) }, clocks);
   const solution = ordered.result?.solution ?? null;
   if (!ordered.served || solution === null) return null;

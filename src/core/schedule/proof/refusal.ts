@@ -18,13 +18,16 @@ export interface Refusal {
 const mostClashes = 5000;
 const portion = 50;
 
+/** Work after which nothing more is dropped: what is left cannot be, and may not be minimal. */
+const mostWork = 12_000;
+
 /**
  * Why a problem that a proof found infeasible is so: lengths, dates, sides of links, capacities and stocks of which none can be left out. Parts are dropped in
  * ever smaller lots (stocks and capacities first, then lengths, dates, waits, each from the back) while a proof says that the rest still cannot be. Where a
- * proof takes more than `most` clashes the parts stay, and the set may not be minimal.
+ * proof takes more than `most` clashes the parts stay, and the set may not be minimal. `beginning`: parts of which that has been proved already.
  */
-export function refusalOf(p: Problem, most = mostClashes): Refusal {
-  let parts = partsOf(p);
+export function refusalOf(p: Problem, most = mostClashes, beginning: readonly WitnessPart[] = partsOf(p)): Refusal {
+  let parts = inTurn(beginning);
   let done = false;
   let minimal = true;
   let work = 0;
@@ -54,6 +57,10 @@ export function refusalOf(p: Problem, most = mostClashes): Refusal {
   function* shrink(): Generator<void, void> {
     for (let size = Math.max(1, parts.length >> 1); size >= 1; size >>= 1) {
       for (let from = 0; from < parts.length && parts.length > 1; ) {
+        if (work >= mostWork) {
+          minimal = false;
+          return;
+        }
         const rest = [...parts.slice(0, from), ...parts.slice(from + size)];
         const verdict = yield* cannotBe(rest);
         if (verdict === true) parts = rest;
@@ -81,7 +88,10 @@ export function refusalOf(p: Problem, most = mostClashes): Refusal {
   };
 }
 
-/** Everything a problem says, in the order in which it is tried to be dropped. */
+/** In the order in which they are tried to be dropped. */
+const inTurn = (parts: readonly WitnessPart[]): WitnessPart[] => [...parts].sort((a, b) => weight(b) - weight(a) || place(b) - place(a));
+
+/** Everything a problem says. */
 function partsOf(p: Problem): WitnessPart[] {
   const parts: WitnessPart[] = [];
   p.stocks.forEach((_, index) => void parts.push({ kind: "stock", index }));
@@ -96,7 +106,7 @@ function partsOf(p: Problem): WitnessPart[] {
     if (p.links.least[link]! >= 0) parts.push({ kind: "link", link, side: "least" });
     if (p.links.most[link]! >= 0) parts.push({ kind: "link", link, side: "most" });
   }
-  return parts.sort((a, b) => weight(b) - weight(a) || place(b) - place(a));
+  return parts;
 }
 
 const weights = { link: 0, release: 1, due: 1, fixed: 1, job: 2, capacity: 3, stock: 4 } as const;
