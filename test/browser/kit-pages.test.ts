@@ -103,3 +103,12 @@ test("on a tablet short answers stand two in a row, long ones and choices have a
   expect(wide.x + wide.width).toBeLessThan(thick.x);
   expect(name.width).toBeGreaterThan(2 * wide.width);
 });
+
+test("what is not known about the cold leads to where temperatures are written", async () => {
+  const { page, hand } = await withFooting(autumn);
+  await hand.press("back to Order");
+  await hand.press(/not known yet/);
+  await hand.press("write them now");
+  await page.getByText("Usual temperatures of the months").waitFor();
+  expect(await words(page.locator("header [aria-current=page]"))).toBe("Site");
+});

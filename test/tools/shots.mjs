@@ -131,11 +131,19 @@ async function more(size, viewport, look) {
 
 /** The structure turned once, at a day in the middle of the build; a build without dates has no slider. */
 async function halfBuilt(page) {
+  // Where it stands above the days it is folded at first.
+  const folded = page.getByRole("button", { name: "structure", exact: true, expanded: false });
+  if (await folded.isVisible()) await folded.click();
   const slider = page.getByRole("slider", { name: "Day that is drawn" });
   if ((await slider.count()) === 0) return;
   await slider.fill(await slider.evaluate((field) => String(Math.round((Number(field.min) + Number(field.max)) / 2))));
   // While a field has the focus the keys are its own.
   await slider.blur();
+}
+/** As it was before `halfBuilt`, where the structure pushes the days off the screen. */
+async function foldedAgain(page) {
+  const open = page.getByRole("button", { name: "structure", exact: true, expanded: true });
+  if (page.viewportSize().width <= 1024 && (await open.isVisible())) await open.click();
 }
 mkdirSync("test/shots", { recursive: true });
 const browser = await launch();
@@ -159,6 +167,7 @@ try {
           const name = `${example}-${view}-${size}-${look}`;
           await page.keyboard.press(key);
           if (view === "structure") await halfBuilt(page);
+          if (view === "whole") await foldedAgain(page);
           await page.waitForTimeout(900);
           if (only && !name.includes(only)) continue;
           await picture(page, size, name);

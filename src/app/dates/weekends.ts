@@ -3,6 +3,7 @@ import { siteTime } from "../../core/clock";
 import type { Plan, SiteDay } from "../../core/plan";
 import { clockLabel, dateLabel, dayLabel, nameOf } from "../../draw";
 import { begunBefore, workOn } from "../../words";
+import { shownName } from "../state/names";
 import { whoWords } from "./next";
 
 interface Job {
@@ -127,7 +128,7 @@ function dayCard(build: Build, plan: Plan, day: SiteDay): DayCard {
         begunBefore(step, build)?.span ??
         `${goesOn ? "goes on" : clockLabel(time, start)} to ${unfinished ? "the next day" : clockLabel(time, end)}`,
       who: whoWords(build, plan, index),
-      where: build.places[build.at.place.get(step.place ?? "") ?? -1]?.name ?? "",
+      where: shownName(build.places[build.at.place.get(step.place ?? "") ?? -1]),
       closes: closing ? `closes ${clockLabel(time, closing.at)}` : null,
       onChain: plan.steps[index]!.onChain,
     };

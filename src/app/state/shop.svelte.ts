@@ -38,7 +38,7 @@ export class Shop extends Papers {
   /** The field that finds anything by its name. */
   findShown = $state(false);
   /** What Site is asked to show. */
-  siteAt = $state.raw<{ readonly section: "people"; readonly id: string } | null>(null);
+  siteAt = $state.raw<{ readonly section: "people"; readonly id: string } | { readonly section: "temperatures" } | null>(null);
   versionsShown = $state(false);
   /** The search for an earlier finish, once the strip that shows it has come. */
   looking: Looking | null = null;
@@ -226,6 +226,12 @@ export class Shop extends Papers {
     this.desk.select({ list, id });
     if (settings.view === "order")
       setTimeout(() => document.querySelector(`[data-row="${CSS.escape(id)}"]`)?.scrollIntoView({ block: "center" }));
+  }
+  /** Site, where the usual temperatures are written. */
+  showTemperatures(): void {
+    this.add(null);
+    this.siteAt = { section: "temperatures" };
+    this.look("site");
   }
   /** Order, with its list of steps. */
   showSteps(): void {
