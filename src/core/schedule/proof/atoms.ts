@@ -102,12 +102,7 @@ export class Atoms {
   }
 }
 
-/** Whether a literal holds, and whether it cannot hold. */
+/** Whether a literal holds. */
 export function holds(t: Trail, a: Atoms, literal: number): boolean {
   return t.bound[a.both[2 * literal]!]! >= a.both[2 * literal + 1]!;
-}
-
-export function fails(t: Trail, a: Atoms, literal: number): boolean {
-  const k = 2 * (literal ^ 1);
-  return t.bound[a.both[k]!]! >= a.both[k + 1]!;
 }

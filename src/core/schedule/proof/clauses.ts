@@ -1,8 +1,11 @@
-import { type Atoms, fails, holds } from "./atoms";
+import { type Atoms, holds } from "./atoms";
 import { type Trail, Why, wider } from "./trail";
 
 /** Cells of a clause before its literals: how many, levels it spanned when learned, last use. */
 export const head = 3;
+
+const listCells = 3;
+const watchCells = 3;
 
 /**
  * Learned clauses in one flat array, each watched by two of its literals (Moskewicz et al. 2001, "Chaff"; a blocking literal beside each watch as in
@@ -14,9 +17,11 @@ export class Clauses {
   count = 0;
   /** Clauses entered so far: the time by which their last use is told. */
   now = 0;
-  /** By literal: pairs of clause and blocking literal, looked at when the literal becomes false. */
-  private watches: (Int32Array | undefined)[] = [];
-  private filled = new Int32Array(4096);
+  /** Lists of watches, looked at when a literal becomes false: clause, and side and bound of the blocking literal. One array for all, as they are short. */
+  private watches = new Int32Array(1 << 14);
+  private used = 0;
+  /** By literal: where its list begins, the cells filled of it and the cells there are for it. */
+  private lists = new Int32Array(listCells * 4096);
 
   constructor(
     private readonly trail: Trail,
@@ -55,7 +60,8 @@ export class Clauses {
     const size = atoms.size[x]!;
     for (let k = atoms.place(x, from); k < size && values[k]! <= until; k++) {
       const literal = 2 * ids[k]! + (up ? 1 : 0);
-      if (literal < this.filled.length && this.filled[literal]! > 0 && !this.fall(literal)) return false;
+      const list = listCells * literal;
+      if (list < this.lists.length && this.lists[list + 1]! > 0 && !this.fall(literal)) return false;
     }
     return true;
   }
@@ -64,73 +70,87 @@ export class Clauses {
     const { trail, atoms, cells } = this;
     const { bound } = trail;
     const { both } = atoms;
-    const list = this.watches[literal]!;
-    const end = this.filled[literal]!;
-    let kept = 0;
-    for (let k = 0; k < end; k += 2) {
-      const c = list[k]!;
-      const blocker = list[k + 1]!;
-      if (bound[both[2 * blocker]!]! >= both[2 * blocker + 1]!) {
-        list[kept++] = c;
-        list[kept++] = blocker;
-        continue;
+    const list = listCells * literal;
+    const begin = this.lists[list]!;
+    const end = begin + this.lists[list + 1]!;
+    let { watches } = this;
+    let kept = begin;
+    for (let k = begin; k < end; k += watchCells) {
+      const c = watches[k]!;
+      let side = watches[k + 1]!;
+      let least = watches[k + 2]!;
+      if (bound[side]! < least) {
+        let first = cells[c]!;
+        if (first === literal) {
+          first = cells[c + 1]!;
+          cells[c] = first;
+          cells[c + 1] = literal;
+        }
+        side = both[2 * first]!;
+        least = both[2 * first + 1]!;
+        if (bound[side]! < least) {
+          const last = c + cells[c - 3]!;
+          let other = c + 2;
+          for (; other < last; other++) {
+            const denied = 2 * (cells[other]! ^ 1);
+            if (bound[both[denied]!]! < both[denied + 1]!) break;
+          }
+          if (other < last) {
+            const next = cells[other]!;
+            cells[c + 1] = next;
+            cells[other] = literal;
+            this.watch(next, c, first);
+            watches = this.watches;
+            continue;
+          }
+          // Nothing else is left of it: its first literal holds, or nothing can be.
+          const possible = bound[side ^ 1]! < 1 - least;
+          if (!possible) trail.fail(Why.clause, c, 0);
+          if (!possible || !trail.raise(side, least, Why.clause, c, 0)) {
+            watches.copyWithin(kept, k, end);
+            this.lists[list + 1] = kept - begin + end - k;
+            return false;
+          }
+        }
       }
-      let first = cells[c]!;
-      if (first === literal) {
-        first = cells[c + 1]!;
-        cells[c] = first;
-        cells[c + 1] = literal;
-      }
-      if (first !== blocker && bound[both[2 * first]!]! >= both[2 * first + 1]!) {
-        list[kept++] = c;
-        list[kept++] = first;
-        continue;
-      }
-      const last = c + cells[c - 3]!;
-      let other = c + 2;
-      for (; other < last; other++) {
-        const denied = 2 * (cells[other]! ^ 1);
-        if (bound[both[denied]!]! < both[denied + 1]!) break;
-      }
-      if (other < last) {
-        const next = cells[other]!;
-        cells[c + 1] = next;
-        cells[other] = literal;
-        this.watch(next, c, first);
-        continue;
-      }
-      list[kept++] = c;
-      list[kept++] = first;
-      if (fails(trail, atoms, first)) trail.fail(Why.clause, c, 0);
-      else if (trail.raise(atoms.side[first]!, atoms.bound[first]!, Why.clause, c, 0)) continue;
-      for (let m = k + 2; m < end; m++) list[kept++] = list[m]!;
-      this.filled[literal] = kept;
-      return false;
+      watches[kept] = c;
+      watches[kept + 1] = side;
+      watches[kept + 2] = least;
+      kept += watchCells;
     }
-    this.filled[literal] = kept;
+    this.lists[list + 1] = kept - begin;
     return true;
   }
 
   private watch(literal: number, c: number, blocker: number): void {
-    while (literal >= this.filled.length) this.filled = wider(this.filled);
-    const n = this.filled[literal]!;
-    let list = this.watches[literal];
-    if (list === undefined) {
-      list = new Int32Array(8);
-      this.watches[literal] = list;
-    } else if (n === list.length) {
-      list = wider(list);
-      this.watches[literal] = list;
-    }
-    list[n] = c;
-    list[n + 1] = blocker;
-    this.filled[literal] = n + 2;
+    const list = listCells * literal;
+    while (list >= this.lists.length) this.lists = wider(this.lists);
+    const { lists } = this;
+    const filled = lists[list + 1]!;
+    if (filled === lists[list + 2]!) this.widen(list, filled);
+    const k = lists[list]! + filled;
+    this.watches[k] = c;
+    this.watches[k + 1] = this.atoms.both[2 * blocker]!;
+    this.watches[k + 2] = this.atoms.both[2 * blocker + 1]!;
+    lists[list + 1] = filled + watchCells;
+  }
+
+  /** Gives a list twice the room at the end; where it was is lost until the next `reduce`. */
+  private widen(list: number, filled: number): void {
+    const room = Math.max(4 * watchCells, 2 * filled);
+    while (this.used + room > this.watches.length) this.watches = wider(this.watches);
+    const begin = this.lists[list]!;
+    this.watches.copyWithin(this.used, begin, begin + filled);
+    this.lists[list] = this.used;
+    this.lists[list + 2] = room;
+    this.used += room;
   }
 
   /** Keeps the clauses that `keep` wants and that are not true for good. Only where nothing on the trail names a clause. */
   reduce(keep: (c: number) => boolean): void {
     const { cells, trail, atoms } = this;
-    this.filled.fill(0);
+    this.lists.fill(0);
+    this.used = 0;
     let to = 0;
     this.count = 0;
     for (let from = 0; from < this.end; ) {

@@ -42,6 +42,8 @@ export class Orders {
   private readonly at: Int32Array;
   /** By job: pair, 2 * pair + 1 where the job is its second. */
   private readonly of: Int32Array;
+  /** Beside it, the other job of the pair. */
+  private readonly other: Int32Array;
 
   constructor(
     private readonly trail: Trail,
@@ -57,8 +59,11 @@ export class Orders {
     for (let j = 0; j < base; j++) this.at[j + 1]! += this.at[j]!;
     const fill = this.at.slice();
     this.of = new Int32Array(2 * pairs.length);
+    this.other = new Int32Array(2 * pairs.length);
     pairs.forEach((p, k) => {
+      this.other[fill[p.first]!] = p.second;
       this.of[fill[p.first]!++] = 2 * k;
+      this.other[fill[p.second]!] = p.first;
       this.of[fill[p.second]!++] = 2 * k + 1;
     });
   }
@@ -66,30 +71,40 @@ export class Orders {
   rise(side: number): boolean {
     const x = side >> 1;
     if (x >= this.base) return this.trail.bound[side]! < ((side & 1) === 0 ? 1 : 0) || this.apply(x - this.base, (side & 1) === 0);
-    const { trail, of, pairs, length, base } = this;
-    const up = (side & 1) === 0;
-    const b = up ? trail.low(x) : trail.high(x);
-    for (let k = this.at[x]!; k < this.at[x + 1]!; k++) {
-      const code = of[k]!;
-      const pair = code >> 1;
-      const isFirst = (code & 1) === 0;
-      const other = isFirst ? pairs[pair]!.second : pairs[pair]!.first;
-      const v = base + pair;
-      const { bound } = trail;
-      // Side of the variable that says that x comes first; the other one that it comes second.
-      const xFirst = isFirst ? 2 * v : 2 * v + 1;
-      const firstSet = bound[xFirst]! === (isFirst ? 1 : 0);
-      const secondSet = bound[xFirst ^ 1]! === (isFirst ? 0 : 1);
-      if (up) {
-        if (firstSet) {
-          if (!trail.raise(2 * other, b + length[x]!, Why.order, pair, 0)) return false;
-        } else if (!secondSet && b + length[x]! > trail.high(other)) {
-          if (!trail.raise(xFirst ^ 1, isFirst ? 0 : 1, Why.pair, pair, b)) return false;
+    const { trail, of, other: others, length, base } = this;
+    const { bound } = trail;
+    const end = this.at[x + 1]!;
+    const own = length[x]!;
+    if ((side & 1) === 0) {
+      const ended = bound[side]! + own;
+      for (let k = this.at[x]!; k < end; k++) {
+        const code = of[k]!;
+        const other = others[k]!;
+        // Side of the pair's variable that says that x comes first, with the bound that says so; the other side says that it comes second.
+        const xFirst = 2 * base + code;
+        const isFirst = 1 - (code & 1);
+        if (bound[xFirst]! === isFirst) {
+          if (ended > bound[2 * other]! && !trail.raise(2 * other, ended, Why.order, code >> 1, 0)) return false;
+        } else if (ended + bound[2 * other + 1]! > 0 && bound[xFirst ^ 1]! !== 1 - isFirst) {
+          if (!trail.raise(xFirst ^ 1, 1 - isFirst, Why.pair, code >> 1, ended - own)) return false;
         }
-      } else if (secondSet) {
-        if (!trail.raise(2 * other + 1, -(b - length[other]!), Why.order, pair, 0)) return false;
-      } else if (!firstSet && trail.low(other) + length[other]! > b) {
-        if (!trail.raise(xFirst, isFirst ? 1 : 0, Why.pair, pair, trail.low(other))) return false;
+      }
+      return true;
+    }
+    const latest = -bound[side]!;
+    for (let k = this.at[x]!; k < end; k++) {
+      const code = of[k]!;
+      const other = others[k]!;
+      const xFirst = 2 * base + code;
+      const isFirst = 1 - (code & 1);
+      if (bound[xFirst ^ 1]! === 1 - isFirst) {
+        if (
+          length[other]! - latest > bound[2 * other + 1]! &&
+          !trail.raise(2 * other + 1, length[other]! - latest, Why.order, code >> 1, 0)
+        )
+          return false;
+      } else if (bound[2 * other]! + length[other]! > latest && bound[xFirst]! !== isFirst) {
+        if (!trail.raise(xFirst, isFirst, Why.pair, code >> 1, bound[2 * other]!)) return false;
       }
     }
     return true;

@@ -9,6 +9,7 @@ import { verify } from "../verify";
 import { witness } from "../witness";
 import { energyBound } from "./energy";
 import { modelOf } from "./model";
+import { Passes } from "./passes";
 import { ProofSearch } from "./search";
 
 /** Passes of generation before the search begins: more where a proof takes longer, fewer where a pass does. */
@@ -64,7 +65,7 @@ export function* beginProof(p: Problem, first?: Solution | null): Generator<void
   const most = first === undefined ? Math.min(passesByJobs * p.jobs ** 2, Math.floor(passCost / p.jobs ** 2)) : 0;
   const better = start === null ? null : improved(p, start, model.low[p.jobs]!, most);
   yield;
-  const search = new ProofSearch(p, model, better?.solution ?? null);
+  const search = new ProofSearch(p, model, better?.solution ?? null, most > 0 ? Passes.of(p, most) : null);
   const before = (made?.work ?? 0) + (better?.passes ?? 0);
   return {
     get done() {

@@ -3,6 +3,7 @@ import { lastOf } from "../last-of";
 import type { Problem, Solution } from "../problem";
 import { Engine } from "./engine";
 import type { Model } from "./model";
+import type { Passes } from "./passes";
 import { Runs } from "./runs";
 
 /** Clauses of no more levels than these are kept for good, and so many others before some are forgotten. */
@@ -26,11 +27,15 @@ export class ProofSearch {
   private readonly runs = new Runs();
   private mostClauses = mostClauses;
   private opened = false;
+  /** Between two runs, as many passes as there have been clashes. */
+  private passed = 0;
+  private passing = false;
 
   constructor(
     private readonly problem: Problem,
     private readonly model: Model,
     first: Solution | null,
+    private readonly passes: Passes | null = null,
   ) {
     this.engine = new Engine(model);
     const { finish, trail } = this.engine;
@@ -46,6 +51,10 @@ export class ProofSearch {
     if (!this.opened && units > 0) this.open();
     const { engine } = this;
     for (let round = 0; !this.done && this.work < until && round < rounds; round++) {
+      if (this.passing) {
+        this.pass();
+        continue;
+      }
       if (!engine.propagate()) {
         this.work++;
         this.clashes++;
@@ -85,6 +94,7 @@ export class ProofSearch {
   private restart(): void {
     const { engine } = this;
     engine.backTo(0);
+    this.passing = this.best !== null && this.passes !== null && this.passed < this.clashes;
     this.runs.next();
     if (engine.clauses.count > this.mostClauses) {
       this.forget();
@@ -138,6 +148,16 @@ export class ProofSearch {
     this.work++;
     this.engine.backTo(0);
     this.take({ start, finish });
+    if (!this.limit()) this.close();
+  }
+
+  private pass(): void {
+    const { passes, better } = this.passes!.next(this.best!);
+    this.passed += passes;
+    this.work += passes;
+    this.passing = this.passed < this.clashes;
+    if (better === null) return;
+    this.take(better);
     if (!this.limit()) this.close();
   }
 

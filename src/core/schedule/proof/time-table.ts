@@ -17,6 +17,10 @@ export class TimeTable {
   readonly from: Int32Array;
   readonly to: Int32Array;
   readonly number: Int32Array;
+  /** By task: the job it begins with, the job it ends with, and the length of that where it has but one; -1: none. */
+  private readonly out: Int32Array;
+  private readonly back: Int32Array;
+  private readonly only: Int32Array;
   private readonly stale: Int32Array;
   private readonly isStale: Uint8Array;
   /** By task: `returns` of the trail when a bound of it rose. */
@@ -39,6 +43,9 @@ export class TimeTable {
     this.from = new Int32Array(n);
     this.to = new Int32Array(n);
     this.number = Int32Array.from(shared.tasks, (t) => t.number);
+    this.out = Int32Array.from(shared.tasks, (t) => t.out);
+    this.back = Int32Array.from(shared.tasks, (t) => t.back);
+    this.only = Int32Array.from(shared.tasks, (t) => (t.back < 0 ? -1 : maps[t.back]!.only));
     for (const t of shared.tasks) this.fewest = Math.min(this.fewest, t.number);
     this.stale = new Int32Array(n);
     this.isStale = new Uint8Array(n);
@@ -56,23 +63,28 @@ export class TimeTable {
 
   /** Earliest instant from which the task may hold, and the one until which it surely does once it holds. */
   earliestOut(task: number): number {
-    const x = this.shared.tasks[task]!.out;
-    return x < 0 ? 0 : this.trail.low(x);
+    const x = this.out[task]!;
+    return x < 0 ? 0 : this.trail.bound[2 * x]!;
   }
 
   latestOut(task: number): number {
-    const x = this.shared.tasks[task]!.out;
-    return x < 0 ? 0 : this.trail.high(x);
+    const x = this.out[task]!;
+    return x < 0 ? 0 : -this.trail.bound[2 * x + 1]!;
   }
 
   earliestBack(task: number): number {
-    const x = this.shared.tasks[task]!.back;
-    return x < 0 ? never : this.maps[x]!.finish(this.trail.low(x));
+    const x = this.back[task]!;
+    return x < 0 ? never : this.ended(task, x, this.trail.bound[2 * x]!);
   }
 
   latestBack(task: number): number {
-    const x = this.shared.tasks[task]!.back;
-    return x < 0 ? never : this.maps[x]!.finish(this.trail.high(x));
+    const x = this.back[task]!;
+    return x < 0 ? never : this.ended(task, x, -this.trail.bound[2 * x + 1]!);
+  }
+
+  private ended(task: number, x: number, start: number): number {
+    const length = this.only[task]!;
+    return length >= 0 ? start + length : this.maps[x]!.finish(start);
   }
 
   /** Everything that follows; false on a clash. */
