@@ -35,7 +35,7 @@ function jobRow(build: Build, plan: Plan, row: DayRow): JobRow {
   const place = step.place === null ? undefined : build.places[build.at.place.get(step.place) ?? -1];
   const equipment = step.equipment.map(({ of, number }) => {
     const name = build.equipment[build.at.equipment.get(of) ?? -1]?.name ?? of;
-    return number > 1 ? `${number} ${name}` : name;
+    return number > 1 ? `${number} × ${name}` : name;
   });
   const needs = [...step.tools, ...equipment, ...step.materials];
   const span = row.from === row.to ? clockLabel(time, row.from) : `${clockLabel(time, row.from)} to ${clockLabel(time, row.to)}`;

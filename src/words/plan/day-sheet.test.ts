@@ -37,6 +37,10 @@ describe("the words of a day's sheet", () => {
   test("what is left behind says what to do about it", () => {
     const [hole] = cellar.pieces.flatMap((piece, p) => (piece.sort === "hole" ? [p] : []));
     expect(leftSentence({ kind: "hole", pieces: [hole!] }, cellar, made)).toMatch(/^.+ stays open: cover or fence/);
+    const shores = cellar.pieces.findIndex(({ name }) => name === "Shores and joists");
+    expect(leftSentence({ kind: "shores", pieces: [shores] }, cellar, made)).toMatch(/^The shores and joists stay under load:/);
+    const visit = made.visits.findIndex(({ who }) => who === "Ines, next door");
+    expect(leftSentence({ kind: "visit", visit }, cellar, made)).toMatch(/: Ines, next door comes by to /);
     const pour = cellar.steps.findIndex((step) => step.pour !== null);
     expect(leftSentence({ kind: "frost", step: pour, low_C: -4 }, cellar, made, "metric")).toContain("-4 °C");
     expect(leftSentence({ kind: "frost", step: pour, low_C: -4 }, cellar, made, "us")).toContain("25 °F");

@@ -1,6 +1,7 @@
 import { type Display, formatTemperature } from "../../core/base";
 import type { Build } from "../../core/build";
 import type { DaySheet, Left, Plan } from "../../core/plan";
+import { isSeveral } from "../several";
 import { listed, sentence, spelled } from "../text";
 import { type Voice, voice } from "../voice";
 
@@ -73,7 +74,8 @@ const stays = (pieces: readonly number[], build: Build, say: Voice): string => {
   const names = pieces.slice(0, 3).map((p) => say.piece(build.pieces[p]?.id));
   const more = pieces.length - names.length;
   const all = more > 0 ? [...names, `${spelled(more, "other")}`] : names;
-  return `${listed(all)} ${pieces.length === 1 ? "stays" : "stay"}`;
+  const one = pieces.length === 1 && !isSeveral(build.pieces[pieces[0] ?? -1]?.name ?? "");
+  return `${listed(all)} ${one ? "stays" : "stay"}`;
 };
 
 /** Common practice, no source; what has to be fenced and guarded is for the local code. */
@@ -93,7 +95,7 @@ function leftWords(left: Left, build: Build, plan: Plan, say: Voice): string {
       return `nights down to ${degrees(left.low_C, say)} are expected on ${say.step(build.steps[left.step]?.id)}: cover it warm, fresh concrete must not freeze`;
     case "visit": {
       const visit = plan.visits[left.visit]!;
-      const who = visit.who === "" ? "somebody" : say.inside(visit.who);
+      const who = visit.who === "" ? "somebody" : visit.who;
       return `${say.moment(visit.at)}: ${who} comes by${visit.for === "" ? "" : ` to ${visit.for}`}`;
     }
   }
