@@ -4,7 +4,10 @@ import { buildOf } from "../../../test/fixtures/make";
 import { bandedDocument } from "../../../test/schedule/random-document";
 import { readDocument } from "../build";
 import { siteTime } from "../clock";
+import { buildClocks } from "../pour";
+import { lastStart, type Solution, verify } from "../schedule";
 import { plan } from ".";
+import { orderWithDates } from "./order";
 import { quickFinish } from "./quick-finish";
 import { verifyPlan } from "./verify/verify-plan";
 
@@ -53,6 +56,29 @@ test("so is what is taken out of stock until it comes down, and what closes a pl
   expect(starts(trench({}, { sort: "other" }))[0]).toBe(early);
 });
 
+test("what comes before it goes along: no trench lies open for forms that are not set yet", () => {
+  const build = buildOf({
+    calendars: weekends,
+    usual: "weekends",
+    people: [{ id: "ruth", name: "Ruth", calendar: "weekends" }],
+    stock: [{ id: "sheets", name: "Sheets", inHand: 4 }],
+    pieces: [
+      { id: "trench", name: "Trench", sort: "hole" },
+      { id: "form", name: "Form", uses: [{ of: "sheets", number: 4 }] },
+    ],
+    deliveries: [{ id: "bars", name: "Bars", calendar: "weekends", promised: "2027-04-03" }],
+    steps: [
+      { id: "dig", name: "Dig", work: "4 h", puts: ["trench"] },
+      { id: "set", name: "Set", work: "4 h", puts: ["form"], leansOn: [{ piece: "trench" }] },
+      { id: "tie", name: "Tie", work: "4 h", leansOn: [{ piece: "form" }], needs: ["bars"] },
+      { id: "strip", name: "Strip", work: "2 h", after: ["tie"], takes: ["form"] },
+    ],
+  });
+  // Each by itself has a site day to spare.
+  expect(starts(build)).toEqual(["2027-03-27T08:00", "2027-03-27T12:00", "2027-04-03T08:00", "2027-04-03T12:00"]);
+  expect(plan(build).steps.map((s) => s.holder.kind)).toEqual(["on-purpose", "on-purpose", "delivery", "wait"]);
+});
+
 test("a date or a wait that asks for less comes first", () => {
   expect(starts(trench({ deadline: "2027-03-14" }))[0]).toBe("2027-03-13T12:00");
   expect(starts(trench({ fixed: "2027-03-07T08:00" }))[0]).toBe("2027-03-07T08:00");
@@ -79,4 +105,45 @@ test("the finish, every date and every wait of random builds stay as they were",
     { numRuns: 150, seed: 9 },
   );
   expect(late).toBeGreaterThan(5);
+});
+
+test("with all else where it is, no delivery could come later and no inspection earlier", () => {
+  let deliveries = 0;
+  let inspections = 0;
+  for (let n = 0; n < 120; n++) {
+    const document = bandedDocument(n) as { steps: { hands: unknown; sort?: string }[] };
+    for (const step of document.steps) if (step.hands === 0) step.sort = "inspection";
+    const { build, findings } = readDocument(document);
+    if (build === null || findings.some((f) => f.severity === "stop")) continue;
+    const made = plan(build);
+    if (made.status !== "planned") continue;
+    const p = orderWithDates(build, buildClocks(build)).bound!.problem;
+    const arrives = made.deliveries.map((d) => d.arrives);
+    const s: Solution = {
+      start: Int32Array.from([...made.steps.map(({ start }) => start), ...arrives]),
+      finish: Int32Array.from([...made.steps.map(({ finish }) => finish), ...arrives]),
+    };
+    expect(verify(p, s)).toEqual([]);
+    const could = (j: number, t: number): boolean => {
+      const clock = p.clocks[p.clock[j]!]!;
+      const moved = { start: s.start.with(j, t), finish: s.finish.with(j, clock.advance(t as never, p.amount[j]!)) };
+      return verify(p, moved).length === 0;
+    };
+    made.deliveries.forEach((d, i) => {
+      if (build.deliveries[i]!.promised !== null || d.firstStep < 0) return;
+      deliveries++;
+      const j = build.steps.length + i;
+      const later = [...s.start].map((t): number => lastStart(p, j, t as never)).filter((t) => t > d.arrives && t <= made.finish);
+      expect(later.filter((t) => could(j, t))).toEqual([]);
+    });
+    build.steps.forEach((step, j) => {
+      // One that is late on purpose is so for what may not be too far from it.
+      if (step.sort !== "inspection" || made.steps[j]!.holder.kind === "on-purpose") return;
+      inspections++;
+      const clock = p.clocks[p.clock[j]!]!;
+      for (let t: number = clock.begin(0 as never); t < s.start[j]!; t = clock.begin((t + 30) as never)) expect(could(j, t)).toBe(false);
+    });
+  }
+  expect(deliveries).toBeGreaterThan(40);
+  expect(inspections).toBeGreaterThan(80);
 });

@@ -20,17 +20,29 @@ export interface Tail {
 /**
  * Puts steps later with nothing else moved. What was pulled forward from its date in the kept plan goes back there. Steps whose effect only waits are put as late
  * as is safe: those that open the ground, those that take stock or hired things out until something is taken down, those that close a place or a way. Safe is
- * a site day to spare: the step ends before the day on which it would have to begin at the latest. Null where nothing is to be moved.
+ * a site day to spare: the step ends before the day on which it would have to begin at the latest. What has moved may make room for what comes before it, so it
+ * goes on until nothing moves: then none of them alone could come later still. Null where nothing is to be moved.
  * @param first everything as early as it can be; nobody's turn comes later either
  */
 export function tailOf(bound: Bound, first: Reading, held: readonly Held[]): Tail | null {
-  const { build, problem } = bound;
   // A plan with an aim has its days chosen.
   if (servedFrom(bound) !== null) return null;
-  const { solution: s, late, served, net } = first;
+  const why = new Map<number, Holder>();
+  let solution = first.solution;
+  for (let next: Solution | null = solution; next !== null; ) {
+    solution = next;
+    const jobs = mayBeLater(bound, first, solution, held, why);
+    next = jobs.length === 0 ? null : putLater(first.served, first.net, solution, jobs);
+  }
+  if (solution === first.solution) return null;
+  return { solution, why: new Map([...why].filter(([j]) => solution.start[j] !== first.solution.start[j])) };
+}
+
+/** Steps of a schedule that are to come later, as far as they can; `why` is told of each. */
+function mayBeLater(bound: Bound, { late, net }: Reading, s: Solution, held: readonly Held[], why: Map<number, Holder>): Later[] {
+  const { build, problem } = bound;
   const { time } = bound.clocks;
   const jobs: Later[] = [];
-  const why = new Map<number, Holder>();
   build.steps.forEach((step, j) => {
     if (step.done !== null || late.start[j]! <= s.start[j]! || held[j]!.holder.kind === "on-purpose") return;
     const kept = keptStart(bound, j);
@@ -40,16 +52,14 @@ export function tailOf(bound: Bound, first: Reading, held: readonly Held[]): Tai
       why.set(j, { kind: "kept", date: kept as ElapsedMinute });
       return;
     }
+    if (why.get(j)?.kind === "kept") return;
     if (late.start[j]! - s.start[j]! < worth_min || !onlyWaits(build, j)) return;
     const to = firstAfter(bound, net, s, j);
     if (to < 0 || s.start[to]! - s.finish[j]! < worth_min) return;
     why.set(j, { kind: "on-purpose", job: to });
     jobs.push({ job: j, finishBy: time.startOf(time.dayOf(late.start[j]!)) as ElapsedMinute, least_min: worth_min });
   });
-  if (jobs.length === 0) return null;
-  const solution = putLater(served, net, s, jobs);
-  if (solution === null) return null;
-  return { solution, why: new Map([...why].filter(([j]) => solution.start[j] !== s.start[j])) };
+  return jobs;
 }
 
 /** When the kept plan has the step start; -1 where it does not have it. */
