@@ -1,5 +1,5 @@
 import { expect, inject, test } from "vitest";
-import { wall, withBrowser, words } from "./app";
+import { phone, wall, withBrowser, words } from "./app";
 
 const app = withBrowser();
 
@@ -30,4 +30,21 @@ test("larger text and the look for sunlight are set at once and kept", async () 
     .first()
     .waitFor();
   expect(await of("--paper")).toMatch(/^#fff(fff)?$/);
+});
+
+test("in the largest text on a phone every view is on the screen, with what is pressed most in one row over them", async () => {
+  const page = await app.example(wall, { viewport: phone });
+  await page.getByRole("button", { name: "more", exact: true }).click();
+  await page.getByRole("button", { name: "look", exact: true }).click();
+  await page.getByRole("button", { name: "largest" }).click();
+  await page.getByRole("dialog", { name: "Look" }).getByRole("button", { name: "close" }).click();
+  const boxOf = async (name: string) => (await page.locator("header").getByRole("button", { name, exact: true }).boundingBox())!;
+  const [add, more] = [await boxOf("add"), await boxOf("more")];
+  expect(more.y).toBe(add.y);
+  for (const name of ["more", "Order", "Dates", "Forms", "Cure", "Next", "Site"]) {
+    const { x, width } = await boxOf(name);
+    expect(x).toBeGreaterThanOrEqual(0);
+    expect(x + width).toBeLessThanOrEqual(phone.width);
+    expect(width).toBeGreaterThanOrEqual(44);
+  }
 });
