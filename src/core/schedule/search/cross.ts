@@ -13,8 +13,8 @@ const shake = 0.05;
 
 /**
  * Peak crossover (Valls, Ballestin & Quintanilla 2008, EJOR 185:495-508; the window in time after Debels & Vanhoucke 2007, Operations Research 55:457-469): the
- * stretch in which the second schedule makes most use of what there is goes over, the jobs around it come as in the first. In small problems it goes over as one
- * block, in larger ones the jobs of both take turns in it: what has measured best.
+ * stretch in which the second schedule makes most more use of what there is than the first goes over, the jobs around it come as in the first. In small problems it
+ * goes over as one block, in larger ones the jobs of both take turns in it: what has measured best.
  */
 export class Crossing {
   private readonly load: Float64Array = new Float64Array(mostPlaces + 2);
@@ -32,7 +32,7 @@ export class Crossing {
     const { taken } = this;
     const jobs = child.length;
     const block = jobs < fewJobs;
-    const [from, to] = this.dense(second);
+    const [from, to] = this.denser(second, first);
     const a = first.list;
     const b = second.list;
     let low = 0;
@@ -50,22 +50,20 @@ export class Crossing {
     this.shake(child);
   }
 
-  /** A stretch of time with much load, the densest of a few. */
-  private dense(m: Member): readonly [number, number] {
+  /** A stretch of time in which `m` has more load than `than`: of a few, the one with most more. */
+  private denser(m: Member, than: Member): readonly [number, number] {
     const { load, chance, ground } = this;
     const scale = Math.max(1, Math.ceil(m.finish / mostPlaces));
     const places = Math.ceil(m.finish / scale);
     load.fill(0, 0, places + 2);
-    for (let j = 0; j < ground.jobs; j++) {
-      load[Math.floor(m.start[j]! / scale) + 1]! += ground.weight[j]!;
-      load[Math.floor(m.end[j]! / scale) + 1]! -= ground.weight[j]!;
-    }
+    this.add(m, 1, scale, places);
+    this.add(than, -1, scale, places);
     // Twice: from changes to loads, from loads to sums.
     for (let t = 1; t <= places; t++) load[t]! += load[t - 1]!;
     for (let t = 1; t <= places; t++) load[t]! += load[t - 1]!;
     const length = Math.max(1, Math.floor(places * (leastShare + (mostShare - leastShare) * chance.fraction())));
     let best = 0;
-    let most = -1;
+    let most = Number.NEGATIVE_INFINITY;
     for (let k = ground.jobs < fewJobs ? triesOfFew : tries; k > 0; k--) {
       const t = chance.below(places - length + 1);
       const sum = load[t + length]! - load[t]!;
@@ -74,6 +72,20 @@ export class Crossing {
       best = t;
     }
     return [best * scale, (best + length) * scale];
+  }
+
+  /** Adds the changes of load at starts and ends, `sign` times; what is later than all places comes after the last. */
+  private add(m: Member, sign: 1 | -1, scale: number, places: number): void {
+    const { load } = this;
+    const { jobs, weight } = this.ground;
+    const { start, end } = m;
+    for (let j = 0; j < jobs; j++) {
+      const from = scale === 1 ? start[j]! : (start[j]! / scale) | 0;
+      const to = scale === 1 ? end[j]! : (end[j]! / scale) | 0;
+      const w = sign * weight[j]!;
+      load[Math.min(from, places) + 1]! += w;
+      load[Math.min(to, places) + 1]! -= w;
+    }
   }
 
   private shake(list: Int32Array): void {

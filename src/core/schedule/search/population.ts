@@ -3,11 +3,13 @@ import { Crossing } from "./cross";
 import { absent, fewJobs, type Ground, type Member, memberOf } from "./member";
 import { sample } from "./sample";
 
-/** At least; in problems of few jobs children come so near each other that more are needed. */
-const leastMembers = 8;
-const leastOfFew = 26;
-/** Members for the root of the number of schedules. */
-const membersByRoot = 0.6;
+/** Members at the beginning for the number of schedules raised to a power; in problems of few jobs, for each turn. */
+const members = 1.5;
+const membersOfFew = 1.2;
+const power = 0.45;
+/** The share of them that remains at the end: many to look around first, few to go deep after. */
+const remaining = 0.25;
+const leastMembers = 4;
 /** Schedules made by chance for each member, of which the best remain. */
 const beginnings = 2;
 /** Generations without an earlier finish, after which all begins anew; one in which many children were there already counts for several. */
@@ -18,7 +20,8 @@ const twinsCount = 8;
 /**
  * Two populations by turns, one of schedules made from the beginning and one from the end (Debels & Vanhoucke 2007, Operations Research 55:457-469): every
  * child of one is made by a pass of the other turn, so that each pass pushes its parents' jobs to the other side too. A child takes the place of the worst, if
- * it is no worse and not there yet. Where nothing comes of it any more, it begins anew with other members.
+ * it is no worse and not there yet. The further the search, the fewer members (as in Tanabe & Fukunaga 2014, IEEE CEC 1658-1665). Where nothing comes of it any
+ * more, it begins anew with other members.
  */
 export class Population {
   /** The turn of the last pass and what it made, until the next. */
@@ -36,17 +39,20 @@ export class Population {
   private least = absent;
   private stale = 0;
   private twins = 0;
+  private readonly size: number;
+  private passes = 0;
 
   /** `schedules`: for how many passes it is meant. `given`: lists with which it begins. */
   constructor(
     private readonly ground: Ground,
     seed: number,
-    schedules: number,
+    private readonly schedules: number,
     private readonly given: Int32Array[],
   ) {
     this.chance = new Chance(seed);
     this.crossing = new Crossing(ground, this.chance);
-    const size = Math.max(ground.jobs < fewJobs ? leastOfFew : leastMembers, Math.round(membersByRoot * Math.sqrt(schedules)));
+    const size = Math.max(leastMembers, Math.round((ground.jobs < fewJobs ? membersOfFew * ground.turns : members) * schedules ** power));
+    this.size = size;
     const row = (): Member[] => Array.from({ length: size }, () => memberOf(ground.jobs));
     this.rows = ground.turns === 2 ? [row(), row()] : [row()];
     this.child = new Int32Array(ground.jobs);
@@ -65,6 +71,7 @@ export class Population {
       this.at++;
     }
     const passes = ground.pass(this.turn, this.child, spare);
+    this.passes += passes;
     this.made = spare;
     this.settle(this.rows[this.turn]!);
     return passes;
@@ -80,6 +87,7 @@ export class Population {
   /** On to the next generation, or to other members. */
   private next(): void {
     const row = this.rows[this.turn]!;
+    this.thin(row);
     // Members that are not there yet stand at the end.
     this.at = 0;
     this.parents = row.filter((m) => m.score < absent).length;
@@ -93,6 +101,15 @@ export class Population {
     this.turn = 0;
     this.parents = 0;
     this.beginning = beginnings * row.length;
+  }
+
+  /** Lets the worst go, as many as the course of the search says. */
+  private thin(row: Member[]): void {
+    const gone = (1 - remaining) * Math.min(1, this.passes / this.schedules);
+    const size = Math.max(leastMembers, Math.round(this.size * (1 - gone)));
+    if (size >= row.length) return;
+    row.sort((a, b) => a.score - b.score);
+    row.length = size;
   }
 
   /** Puts what was made in the place of the worst. */
