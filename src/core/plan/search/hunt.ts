@@ -12,11 +12,12 @@ const jobsForBreeding = 500;
 
 /** The last so many jobs of a plan are put anew at a time, in builds that are too large for a proof of the whole to come by better ones soon. */
 const ends = [25, 40, 60, 90, 130, 180];
+const longestEnd = 240;
 const jobsForEnds = 100;
 
-/** Units for one such end: at first, and at last, three times as many whenever none of them finishes earlier. */
+/** Units for one such end: at first, and at last, three times as many whenever none of them finishes earlier. With the most a longer end is tried too. */
 const leastUnits = 300;
-const mostUnits = 2_700;
+const mostUnits = 8_100;
 
 /** What a hunt goes by and where it brings what it finds. */
 export interface Prey {
@@ -81,9 +82,10 @@ export class Hunt {
     if (this.problem().jobs < jobsForEnds) return;
     const { prey } = this;
     for (let units = leastUnits; units <= mostUnits; units *= 3) {
-      for (let k = 0; k < ends.length; k++) {
+      const lengths = units === mostUnits ? [...ends, longestEnd] : ends;
+      for (let k = 0; k < lengths.length; k++) {
         const before = prey.found();
-        const solution = yield* this.end(ends[k]!, units);
+        const solution = yield* this.end(lengths[k]!, units);
         if (solution !== null) prey.take(solution);
         yield 1;
         yield* this.justify();
