@@ -1,4 +1,5 @@
 export * from "./clock";
+export * from "./drained";
 export * from "./finding";
 export * from "./heap";
 export * from "./ids";

@@ -1,12 +1,11 @@
 import type { Access } from "../access";
-import type { ElapsedMinute } from "../base";
+import { drained, type ElapsedMinute } from "../base";
 import type { Build } from "../build";
 import type { Clocks } from "../clock";
 import { earliest, justified, netOf, type Result, solve } from "../schedule";
 import { bind } from "./bind";
 import { type Bound, furthest } from "./bound";
 import { type Crews, crewsOf } from "./crews";
-import { drained } from "./drained";
 import { servedFrom, servedKey } from "./served";
 
 const day_min = 1440;

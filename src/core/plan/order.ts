@@ -1,11 +1,10 @@
 import { type Access, type AccessCode, access, type RefusedLink, refuteWithTimes } from "../access";
-import type { Finding } from "../base";
+import { drained, type Finding } from "../base";
 import type { Build } from "../build";
 import type { Clocks } from "../clock";
 import type { Result } from "../schedule";
 import type { Bound } from "./bound";
 import { dating } from "./dates";
-import { drained } from "./drained";
 import { keptOrder, movedOf, nearer } from "./near";
 import { againstServed } from "./served";
 import { timeBounds } from "./time-bounds";

@@ -1,5 +1,5 @@
 import { type Clock, type ElapsedMinute, never, notEver } from "../base";
-import { lastAtMost } from "./proof/start-map";
+import { lastAtMost } from "./last-at-most";
 import { runsOf } from "./runs";
 
 /** When a clock that gathers one a minute runs, read from minute `end` back; before minute 0 it runs at every hour. */

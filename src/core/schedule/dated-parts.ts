@@ -1,5 +1,6 @@
 import { type ElapsedMinute, never } from "../base";
 import { latest, type Net } from "./network";
+import { partsOf } from "./parts";
 import type { Problem, WitnessPart } from "./problem";
 
 /** The jobs that have to be done by some date, their own or that of what waits for them, and everything a problem says of these alone. */
@@ -20,18 +21,5 @@ export function datedParts(p: Problem, net: Net): Dated {
   const brings = new Set(p.stocks.flatMap(({ arrivals }) => arrivals.map(({ job }) => job)));
   const isIn = Uint8Array.from({ length: p.jobs }, (_, j) => (late.finish[j]! < never || (brings.has(j) && waitsFor[j] === 0) ? 1 : 0));
   const jobs = [...isIn.keys()].filter((j) => isIn[j] === 1);
-  const parts: WitnessPart[] = jobs.map((job) => ({ kind: "job", job }));
-  for (const job of jobs) {
-    if (p.release[job]! > 0) parts.push({ kind: "release", job });
-    if (p.due[job]! < p.horizon) parts.push({ kind: "due", job });
-    if (p.fixed[job]! >= 0) parts.push({ kind: "fixed", job });
-  }
-  for (let link = 0; link < p.links.count; link++) {
-    if (isIn[p.links.from[link]!] === 0 || isIn[p.links.to[link]!] === 0) continue;
-    if (p.links.least[link]! >= 0) parts.push({ kind: "link", link, side: "least" });
-    if (p.links.most[link]! >= 0) parts.push({ kind: "link", link, side: "most" });
-  }
-  p.capacities.forEach((_, index) => void parts.push({ kind: "capacity", index }));
-  p.stocks.forEach((_, index) => void parts.push({ kind: "stock", index }));
-  return { jobs, parts };
+  return { jobs, parts: partsOf(p, (j) => isIn[j] === 1) };
 }

@@ -1,5 +1,5 @@
 import { type Clock, type ElapsedMinute, never, notEver } from "../base";
-import type { Problem } from "./problem";
+import type { Problem, Solution } from "./problem";
 
 /** The first start at or after `t` that job `j` may have on its clock (unbroken: with room for all of it in one run); `never` if there is none. */
 export function fitStart(p: Problem, j: number, t: ElapsedMinute): ElapsedMinute {
@@ -30,6 +30,11 @@ export function fitWhole(p: Problem, j: number, t: ElapsedMinute): ElapsedMinute
 /** Where job `j` ends when it starts at `s`; `never` when its clock never gathers the amount. */
 export function finishOf(p: Problem, j: number, s: ElapsedMinute): ElapsedMinute {
   return s >= never ? never : p.clocks[p.clock[j]!]!.advance(s, p.amount[j]!);
+}
+
+/** The schedule with these starts. */
+export function solutionOf(p: Problem, start: Int32Array): Solution {
+  return { start, finish: start.map((s, j) => finishOf(p, j, s as ElapsedMinute)) };
 }
 
 /** The first start whose finish is at or after `x`; `never` if there is none. */

@@ -1,7 +1,7 @@
+import { drained } from "../../base";
 import type { Build, Served } from "../../build";
 import type { Clocks } from "../../clock";
 import type { Problem, Solution } from "../../schedule";
-import { drained } from "../drained";
 import { engine } from "../engine";
 import { lastOf } from "../last-of";
 import { type Ordered, orderingWithDates } from "../order";
@@ -23,8 +23,8 @@ export function replayed(build: Build, clocks: Clocks, start: Int32Array, order:
 }
 
 /** The same in pieces. */
-export function* replaying(build: Build, clocks: Clocks, start: Int32Array, order: Int32Array): Generator<void, Found | null> {
-  return yield* serving(build, clocks, servedSteps(build, start, order));
+export function replaying(build: Build, clocks: Clocks, start: Int32Array, order: Int32Array): Generator<void, Found | null> {
+  return serving(build, clocks, servedSteps(build, start, order));
 }
 
 /** What comes of serving steps in this order, and those that are not named when they are needed or last. */

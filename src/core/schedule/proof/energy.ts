@@ -1,5 +1,5 @@
+import { lastAtMost } from "../last-at-most";
 import type { Model, Shared } from "./model";
-import { lastAtMost } from "./start-map";
 
 /**
  * The lowest finish for which no stretch of time asks for more of a shared number than there is in it (energetic reasoning: Erschler, Lopez & Thuriot 1991;

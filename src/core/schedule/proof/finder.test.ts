@@ -1,8 +1,8 @@
 import fc from "fast-check";
 import { expect, test } from "vitest";
 import { never, notEver } from "../../base";
+import { lastAtMost } from "../last-at-most";
 import { Finder } from "./finder";
-import { lastAtMost } from "./start-map";
 
 test("finds what halving the whole list finds", () => {
   const rising = fc

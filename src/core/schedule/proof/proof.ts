@@ -1,15 +1,15 @@
-import { type ElapsedMinute, never } from "../../base";
+import { drained, type ElapsedMinute, never } from "../../base";
 import { lastOf } from "../last-of";
 import { earliest, latest, netOf } from "../network";
 import type { Problem, Result, Solution } from "../problem";
 import { searchOf } from "../search";
 import { improved } from "../search/improve";
+import { Passes } from "../search/passes";
 import { solve } from "../solve";
 import { verify } from "../verify";
 import { witness } from "../witness";
 import { energyBound } from "./energy";
 import { modelOf } from "./model";
-import { Passes } from "./passes";
 import { ProofSearch } from "./search";
 
 /** Passes of generation before the search begins: more where a proof takes longer, fewer where a pass does. */
@@ -34,10 +34,7 @@ export interface Proof {
  * without one); where it is left out, a few passes of serial generation make one.
  */
 export function proofOf(p: Problem, first?: Solution | null): Proof {
-  const beginning = beginProof(p, first);
-  let next = beginning.next();
-  while (next.done !== true) next = beginning.next();
-  return next.value;
+  return drained(beginProof(p, first));
 }
 
 /** The same; what comes before its first clash in pieces, for of large problems it takes a while. */
@@ -65,7 +62,7 @@ export function* beginProof(p: Problem, first?: Solution | null): Generator<void
   const most = first === undefined ? Math.min(passesByJobs * p.jobs ** 2, Math.floor(passCost / p.jobs ** 2)) : 0;
   const better = start === null ? null : improved(p, start, model.low[p.jobs]!, most);
   yield;
-  const search = new ProofSearch(p, model, better?.solution ?? null, most > 0 ? Passes.of(p, most) : null);
+  const search = new ProofSearch(p, model, better?.solution ?? null, Passes.of(p, most, 2));
   const before = (made?.work ?? 0) + (better?.passes ?? 0);
   return {
     get done() {

@@ -1,3 +1,4 @@
+import { partsOf } from "../parts";
 import type { Problem, WitnessPart } from "../problem";
 import { problemOfParts } from "../reduced";
 import { solve } from "../solve";
@@ -90,24 +91,6 @@ export function refusalOf(p: Problem, most = mostClashes, beginning: readonly Wi
 
 /** In the order in which they are tried to be dropped. */
 const inTurn = (parts: readonly WitnessPart[]): WitnessPart[] => [...parts].sort((a, b) => weight(b) - weight(a) || place(b) - place(a));
-
-/** Everything a problem says. */
-function partsOf(p: Problem): WitnessPart[] {
-  const parts: WitnessPart[] = [];
-  p.stocks.forEach((_, index) => void parts.push({ kind: "stock", index }));
-  p.capacities.forEach((_, index) => void parts.push({ kind: "capacity", index }));
-  for (let job = 0; job < p.jobs; job++) {
-    parts.push({ kind: "job", job });
-    if (p.release[job]! > 0) parts.push({ kind: "release", job });
-    if (p.due[job]! < p.horizon) parts.push({ kind: "due", job });
-    if (p.fixed[job]! >= 0) parts.push({ kind: "fixed", job });
-  }
-  for (let link = 0; link < p.links.count; link++) {
-    if (p.links.least[link]! >= 0) parts.push({ kind: "link", link, side: "least" });
-    if (p.links.most[link]! >= 0) parts.push({ kind: "link", link, side: "most" });
-  }
-  return parts;
-}
 
 const weights = { link: 0, release: 1, due: 1, fixed: 1, job: 2, capacity: 3, stock: 4 } as const;
 

@@ -1,9 +1,9 @@
-import type { ElapsedMinute } from "../../base";
+import { solutionOf } from "../job";
 import { lastOf } from "../last-of";
 import type { Problem, Solution } from "../problem";
+import type { Passes } from "../search/passes";
 import { Engine } from "./engine";
 import type { Model } from "./model";
-import type { Passes } from "./passes";
 import { Runs } from "./runs";
 
 /** Clauses of no more levels than these are kept for good, and so many others before some are forgotten. */
@@ -143,11 +143,9 @@ export class ProofSearch {
   private found(): void {
     const { trail } = this.engine;
     const start = Int32Array.from({ length: this.model.jobs }, (_, j) => trail.low(j));
-    const p = this.problem;
-    const finish = start.map((s, j) => p.clocks[p.clock[j]!]!.advance(s as ElapsedMinute, p.amount[j]!));
     this.work++;
     this.engine.backTo(0);
-    this.take({ start, finish });
+    this.take(solutionOf(this.problem, start));
     if (!this.limit()) this.close();
   }
 

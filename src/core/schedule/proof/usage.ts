@@ -1,4 +1,4 @@
-import { lastAtMost } from "./start-map";
+import { lastAtMost } from "../last-at-most";
 import { wider } from "./trail";
 
 /**

@@ -1,4 +1,6 @@
 import { type ElapsedMinute, never } from "../../base";
+import { byKey } from "../by-key";
+import { solutionOf } from "../job";
 import { lastOf } from "../last-of";
 import { type Earliest, earliest, type Net, netOf } from "../network";
 import type { Problem, Result, Solution, Stuck } from "../problem";
@@ -95,19 +97,18 @@ class PopulationSearch implements Search {
     }
     this.done ||= this.ground === null;
     if (this.ground === null) return;
-    const given = [orderOf(this.best?.start ?? this.ground.late)];
+    const start = this.best?.start ?? this.ground.late;
+    const given = [byKey(start.length, (j) => start[j]!)];
     this.population = new Population(this.ground, asked.seed, asked.schedules ?? usual, given);
   }
 
   private once(): void {
-    const { problem: p } = this;
     const population = this.population!;
     const ground = this.ground!;
     this.schedules += population.step();
     if (ground.finish(population.made) >= this.finish) return;
     const start = ground.starts(population.turn, population.made);
-    if (start === null) return;
-    this.take({ start, finish: start.map((s, j) => p.clocks[p.clock[j]!]!.advance(s as ElapsedMinute, p.amount[j]!)) });
+    if (start !== null) this.take(solutionOf(this.problem, start));
   }
 
   private take(s: Solution): void {
@@ -117,11 +118,6 @@ class PopulationSearch implements Search {
     this.finish = last;
     this.done = last <= this.bound;
   }
-}
-
-/** Jobs by start. */
-function orderOf(start: Int32Array): Int32Array {
-  return Int32Array.from(start.keys()).sort((a, b) => start[a]! - start[b]! || a - b);
 }
 
 function ended(result: Result): Search {

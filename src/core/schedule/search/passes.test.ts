@@ -16,7 +16,7 @@ test("comes from a schedule of one job after the other to the earliest finish, p
   const p = problemOf(spec);
   const start = Int32Array.from(amounts, (_, j) => amounts.slice(0, j).reduce((a, b) => a + b, 0));
   let best: Solution = { start, finish: start.map((s, j) => s + amounts[j]!) };
-  const passes = Passes.of(p, 20)!;
+  const passes = Passes.of(p, 20, 1)!;
   let made = 0;
   for (let k = 0; k < 200; k++) {
     const next = passes.next(best);
@@ -32,5 +32,5 @@ test("comes from a schedule of one job after the other to the earliest finish, p
 
 test("is not for jobs that pause", () => {
   const office = repeating("office", 24, [[8, 17]]);
-  expect(Passes.of(problemOf({ ...spec, clocks: [office] }), 20)).toBeNull();
+  expect(Passes.of(problemOf({ ...spec, clocks: [office] }), 20, 1)).toBeNull();
 });
