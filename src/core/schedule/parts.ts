@@ -1,11 +1,11 @@
 import type { Problem, WitnessPart } from "./problem";
 
-/** Everything a problem says of some jobs, of all where not said: lengths and dates, the links between them, and all capacities and stocks. */
+/** Everything a problem says of some jobs, of all where not said: first their lengths, then dates, the links between them, and all capacities and stocks. */
 export function partsOf(p: Problem, isIn: (job: number) => boolean = () => true): WitnessPart[] {
   const parts: WitnessPart[] = [];
-  for (let job = 0; job < p.jobs; job++) {
-    if (!isIn(job)) continue;
-    parts.push({ kind: "job", job });
+  const jobs = [...p.clock.keys()].filter(isIn);
+  for (const job of jobs) parts.push({ kind: "job", job });
+  for (const job of jobs) {
     if (p.release[job]! > 0) parts.push({ kind: "release", job });
     if (p.due[job]! < p.horizon) parts.push({ kind: "due", job });
     if (p.fixed[job]! >= 0) parts.push({ kind: "fixed", job });
