@@ -1,9 +1,12 @@
-import { layers, type Mark, path, shape, words } from "../marks/mark";
+import { circle, layers, type Mark, path, shape, words } from "../marks/mark";
 import { textWidth, wrap } from "../text/measure";
 import type { CureFrame } from "./frame";
 import type { Plot } from "./strength";
 
-/** What waits for the pour, one under the other: name and date, a line from the pour to it with a stroke where each ground is met, the grounds in words. */
+/** Half the width of the mark where a ground is met. px */
+const ring = 4;
+
+/** What waits for the pour, one under the other: name and date, a line from the pour to it with a ring where each ground is met, full for the last, the grounds in words. */
 export function removalRows(frame: CureFrame): Plot {
   const marks: Mark[] = [];
   let top = 0;
@@ -52,9 +55,9 @@ function rowOf(frame: CureFrame, index: number, top: number): { marks: Mark[]; f
   removal.grounds.forEach((ground, n) => {
     if (ground.at > sheet.until) return;
     const px = x(ground.at);
-    const d = `M${px - 4} ${level}L${px} ${level - 5}L${px + 4} ${level}L${px} ${level + 5}Z`;
+    const box = { x0: px - ring, y0: level - ring, x1: px + ring, y1: level + ring };
     const role = n === removal.governs ? "crew" : "outline";
-    marks.push(shape(`removal ${index} ground ${n}`, role, layers.block, d, { x0: px - 4, y0: level - 5, x1: px + 4, y1: level + 5 }));
+    marks.push(shape(`removal ${index} ground ${n}`, role, layers.block, circle(px, level, ring), box));
   });
   base += line * 0.6;
   for (const [n, piece] of said.grounds.flatMap((ground) => wrap(ground, width - left, text)).entries()) {

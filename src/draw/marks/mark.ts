@@ -172,6 +172,10 @@ export function words(id: string, role: Role, asked: TextAsked): TextMark {
 /** Two decimals at most, so that drawings compare as text. */
 export const round = (value: number): number => Math.round(value * 100) / 100 || 0;
 
+/** The outline of a circle, as a path. */
+export const circle = (x: number, y: number, r: number): string =>
+  `M${(x - r).toFixed(2)} ${y.toFixed(2)}a${r} ${r} 0 1 0 ${2 * r} 0a${r} ${r} 0 1 0 ${-2 * r} 0Z`;
+
 /** Marks in drawing order: by layer, then as made. */
 export function inOrder(marks: readonly Mark[]): Mark[] {
   return marks

@@ -1,7 +1,6 @@
-import { layers, type Mark, path, type Subject, shape } from "../marks/mark";
+import { circle, layers, type Mark, path, type Subject, shape } from "../marks/mark";
 import { caption, type Drawn } from "./elevation";
 import type { Lane, Layout } from "./layout";
-import { circle } from "./marks-blocks";
 import { bracketWidth, trackRoom } from "./side";
 
 /** From a part of the elevation to its lane, or to the bracket of its lanes: level out of the part, down a track of its own, level into the lane. */

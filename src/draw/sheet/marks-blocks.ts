@@ -1,4 +1,4 @@
-import { layers, type Mark, path, rect, type Subject, words } from "../marks/mark";
+import { circle, layers, type Mark, path, rect, type Subject, words } from "../marks/mark";
 import { nameOf } from "../text/names";
 import { crewPitch, type Piece, textGap } from "./blocks";
 import type { Frame } from "./frame";
@@ -113,6 +113,3 @@ function crewMarks(block: Block, right: number, of: Subject, id: string): Mark[]
     } satisfies Mark;
   });
 }
-
-export const circle = (x: number, y: number, r: number): string =>
-  `M${(x - r).toFixed(2)} ${y.toFixed(2)}a${r} ${r} 0 1 0 ${2 * r} 0a${r} ${r} 0 1 0 ${-2 * r} 0Z`;

@@ -1,7 +1,6 @@
-import { layers, type Mark, round, type Subject, shape } from "../marks/mark";
+import { circle, layers, type Mark, round, type Subject, shape } from "../marks/mark";
 import type { Frame } from "./frame";
 import type { Block, Layout } from "./layout";
-import { circle } from "./marks-blocks";
 
 const ring = 2.6;
 

@@ -1,7 +1,6 @@
-import { layers, type Mark, path, rect, type Subject, shape, words } from "../marks/mark";
+import { circle, layers, type Mark, path, rect, type Subject, shape, words } from "../marks/mark";
 import type { Frame } from "./frame";
 import type { Layout, WaitPlace } from "./layout";
-import { circle } from "./marks-blocks";
 import { plates } from "./plate";
 import { shortest, type WaitEnd, waitTextGap } from "./waits";
 
