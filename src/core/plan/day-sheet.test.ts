@@ -32,6 +32,18 @@ describe("the sheet of a site day", () => {
     expect(daySheet(build, made, "1999-01-01")).toBeNull();
   });
 
+  test("wants no more tools and materials for what is ticked", () => {
+    const mix = step("mix", { work: "1 h", tools: ["paddle", "bucket"], materials: ["cement"] });
+    const trowel = step("trowel", { work: "1 h", tools: ["bucket", "float"], materials: ["water"], after: ["mix"] });
+    const wanted = (steps: object[]) => {
+      const { sheet } = sheetOf({ steps });
+      return [sheet.tools, sheet.materials.map(({ what }) => what), sheet.rows.length];
+    };
+    expect(wanted([mix, trowel])).toEqual([["paddle", "bucket", "float"], ["cement", "water"], 2]);
+    const day = workDays(sheetOf({ steps: [mix, trowel] }).made)[0]!.date;
+    expect(wanted([{ ...mix, ...done(day) }, trowel])).toEqual([["bucket", "float"], ["water"], 2]);
+  });
+
   test("tells what wants it dry, and what can be done in the shop instead", () => {
     const shop = { ...place("bench"), side: "off-site" };
     const { build, sheet } = sheetOf({

@@ -33,6 +33,7 @@ export interface DaySheet {
   readonly dry: readonly number[];
   /** Steps in the shop or the store that could be done that day, the earliest planned first. */
   readonly shop: readonly number[];
+  /** What the steps of this day that are not ticked want. */
   readonly tools: readonly string[];
   readonly materials: readonly { readonly what: string; readonly step: number }[];
   /** Deliveries that arrive after the site day before and by the end of this one. */
@@ -80,6 +81,7 @@ export function daySheet(build: Build, plan: Plan, date: string): DaySheet | nul
   const air = siteAir(build);
   const rows = rowsOf(build, plan, day, start, end);
   const steps = rows.map(({ step }) => step);
+  const toDo = steps.filter((s) => build.steps[s]!.done === null);
   return {
     day,
     before: days[at - 1]?.date ?? null,
@@ -88,8 +90,8 @@ export function daySheet(build: Build, plan: Plan, date: string): DaySheet | nul
     air: air.known || build.site.days_C.some((one) => one.date === date) ? air.day(number) : null,
     dry: steps.filter((s) => build.steps[s]!.weather?.dry === true),
     shop: shopWork(build, plan, day, steps),
-    tools: [...new Set(steps.flatMap((s) => build.steps[s]!.tools))],
-    materials: steps.flatMap((s) => build.steps[s]!.materials.map((what) => ({ what, step: s }))),
+    tools: [...new Set(toDo.flatMap((s) => build.steps[s]!.tools))],
+    materials: toDo.flatMap((s) => build.steps[s]!.materials.map((what) => ({ what, step: s }))),
     arrives: indexes(plan.deliveries, ({ arrives, firstStep }) => firstStep >= 0 && arrives >= since && arrives < end),
     order: indexes(plan.deliveries, ({ orderBy, arrives }, d) => {
       const { ordered } = build.deliveries[d]!;
