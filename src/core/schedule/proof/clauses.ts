@@ -1,8 +1,11 @@
 import { type Atoms, holds } from "./atoms";
 import { type Trail, Why, wider } from "./trail";
 
-/** Cells of a clause before its literals: how many, levels it spanned when learned, last use. */
+/** Cells of a clause before its literals: how many, the fewest levels it spanned when learned or used, last use. */
 export const head = 3;
+
+/** Clauses of no more levels than these are kept for good. */
+export const fewLevels = 3;
 
 const listCells = 3;
 const watchCells = 3;

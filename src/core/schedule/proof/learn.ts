@@ -1,6 +1,7 @@
 import type { Activity } from "./activity";
+import { fewLevels } from "./clauses";
 import { Shorten } from "./shorten";
-import { type Trail, wider } from "./trail";
+import { type Trail, Why, wider } from "./trail";
 import { type Movers, Reasons, reasonsOf } from "./why";
 
 /**
@@ -26,6 +27,10 @@ export class Learn {
   private stamp = 0;
   private open = 0;
   private level = 0;
+  /** Of the reasons at hand, the moves that made them true. */
+  private moves = new Int32Array(64);
+  private renewed = new Int32Array(256);
+  private renewals = 0;
   private levelMark = new Int32Array(256);
   private readonly reasons = new Reasons();
   private readonly trail: Trail;
@@ -47,6 +52,7 @@ export class Learn {
       this.need = new Int32Array(trail.side.length);
       this.mark = new Int32Array(trail.side.length);
     }
+    while (this.renewed.length <= trail.depth) this.renewed = wider(this.renewed);
     this.stamp++;
     this.count = 0;
     this.open = 0;
@@ -78,15 +84,18 @@ export class Learn {
       trail.pop();
       reasonsOf(this.movers, trail.why[e]!, trail.what[e]!, trail.what2[e]!, trail.side[e]!, this.need[e]!, e, reasons);
       this.take();
+      if (trail.why[e] === Why.clause) this.renew(trail.what[e]!);
     }
   }
 
   private take(): void {
     const { trail, reasons } = this;
+    while (this.moves.length < reasons.size) this.moves = wider(this.moves);
     for (let k = 0; k < reasons.size; k++) {
       const side = reasons.side[k]!;
       const b = trail.weakest(side, reasons.bound[k]!);
       const e = trail.moveOf(side, b);
+      this.moves[k] = e;
       if (e < 0) continue;
       const known = this.movers.atoms.known(side, b);
       if (known >= 0) this.activity.bump(known);
@@ -99,6 +108,22 @@ export class Learn {
       if (trail.level[e] === this.level) this.open++;
       else this.keep(side, b, e);
     }
+  }
+
+  /** The reasons at hand are a clause's: where they span fewer levels than it ever did, it is as good as that (Audemard & Simon 2009). */
+  private renew(c: number): void {
+    const { trail, reasons } = this;
+    const { cells } = this.movers.clauses;
+    if (cells[c - 2]! <= fewLevels) return;
+    this.renewals++;
+    let spread = 1;
+    for (let k = 0; k < reasons.size; k++) {
+      const level = this.moves[k]! < 0 ? this.level : trail.level[this.moves[k]!]!;
+      if (level === this.level || this.renewed[level] === this.renewals) continue;
+      this.renewed[level] = this.renewals;
+      spread++;
+    }
+    if (spread < cells[c - 2]!) cells[c - 2] = spread;
   }
 
   private keep(side: number, b: number, move: number): void {

@@ -2,13 +2,17 @@ import { solutionOf } from "../job";
 import { lastOf } from "../last-of";
 import type { Problem, Solution } from "../problem";
 import type { Passes } from "../search/passes";
+import { fewLevels, head } from "./clauses";
 import { Engine } from "./engine";
 import type { Model } from "./model";
 import { Runs } from "./runs";
 
-/** Clauses of no more levels than these are kept for good, and so many others before some are forgotten. */
-const fewLevels = 3;
-const mostClauses = 8000;
+/** Clauses of no more levels than these are kept while they were used among the last so many clashes. */
+const someLevels = 6;
+const lately = 10_000;
+/** So many clauses are there before some are forgotten, and so many more the next time. */
+const mostClauses = 4000;
+const moreClauses = 300;
 
 /**
  * Branch and bound on the finish of all by clause learning, a few clashes at a time. What it says is true whenever it stops: a schedule, a bound below
@@ -98,18 +102,23 @@ export class ProofSearch {
     this.runs.next();
     if (engine.clauses.count > this.mostClauses) {
       this.forget();
-      this.mostClauses += 300;
+      this.mostClauses += moreClauses;
     }
   }
 
-  /** Of the clauses that span more than a few levels, the half that was not used for longest goes. */
+  /**
+   * Clauses of few levels stay, those of some while they are in use, and of the rest the half that was used last (three tiers after Oh 2015, "Between SAT and
+   * UNSAT", SAT 2015, from memory).
+   */
   private forget(): void {
     const { clauses } = this.engine;
+    const { cells, now } = clauses;
+    const stays = (c: number): boolean => cells[c - 2]! <= fewLevels || (cells[c - 2]! <= someLevels && cells[c - 1]! >= now - lately);
     const uses: number[] = [];
-    for (let c = 3; c < clauses.end + 3; c += clauses.size(c) + 3) if (clauses.cells[c - 2]! > fewLevels) uses.push(clauses.cells[c - 1]!);
+    for (let c = head; c < clauses.end + head; c += clauses.size(c) + head) if (!stays(c)) uses.push(cells[c - 1]!);
     uses.sort((a, b) => a - b);
     const middle = uses[uses.length >> 1] ?? 0;
-    clauses.reduce((c) => clauses.cells[c - 2]! <= fewLevels || clauses.cells[c - 1]! > middle);
+    clauses.reduce((c) => stays(c) || cells[c - 1]! > middle);
   }
 
   /**
