@@ -12,14 +12,14 @@ const rarest = 8;
 
 /**
  * By table; null where it tells too little for what it costs: where there are no most-waits, which make windows narrow (measured on published problems without
- * them, a proof took as many clashes and twice the time), where there are too many tasks, or where lengths depend on the day.
+ * them, a proof took as many clashes and twice the time) and tasks may overlap, where there are too many tasks, or where lengths depend on the day.
  */
 export function edgesOf(model: Model, tables: readonly TimeTable[], trail: Trail, stretches: Stretches): (Edges | null)[] {
   const narrow = model.lags.some((l) => (l.from & 1) === 0 && l.lag < 0);
   return tables.map((table) => {
     const { tasks } = table.shared;
     const steady = tasks.every((t) => t.out >= 0 && t.out === t.back && t.runs === null && model.maps[t.out]!.only >= 0);
-    return narrow && steady && tasks.length <= mostTasks ? new Edges(table, trail, model.maps, stretches) : null;
+    return (narrow || table.shared.implied) && steady && tasks.length <= mostTasks ? new Edges(table, trail, model.maps, stretches) : null;
   });
 }
 

@@ -80,7 +80,7 @@ export class Engine {
       this.touch();
       let ran = false;
       for (let k = 0; k < this.tables.length && !ran; k++) {
-        if (this.due[k] === 0) continue;
+        if (this.due[k] === 0 || this.model.shared[k]!.implied) continue;
         if (!this.tables[k]!.run()) return false;
         this.due[k] = 0;
         ran = trail.head < trail.size;

@@ -40,6 +40,8 @@ export interface Shared {
   /** level - what there is, from each time on. */
   readonly missing: Int32Array;
   readonly tasks: readonly Task[];
+  /** Says nothing that the others and the waits do not say of any two tasks: only for reasoning about many at once. */
+  readonly implied?: boolean;
 }
 
 /** A problem as the search sees it: variable j is the start of job j; the last one is the finish of all. */

@@ -18,6 +18,7 @@ export function pairsOf(m: Model): Pair[] {
   const seen = new Set<number>();
   const out: Pair[] = [];
   for (const s of m.shared) {
+    if (s.implied) continue;
     for (let a = 0; a < s.tasks.length; a++) {
       for (let b = a + 1; b < s.tasks.length; b++) {
         const i = s.tasks[a]!;
