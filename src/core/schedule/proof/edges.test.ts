@@ -1,8 +1,8 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
-import { Edges } from "./edges";
+import { Edges, edgesOf } from "./edges";
 import { edgeReasons } from "./edges-why";
-import type { Shared } from "./model";
+import type { Model, Shared } from "./model";
 import { StartMap } from "./start-map";
 import { Stretches } from "./stretches";
 import { TimeTable, taskRoom } from "./time-table";
@@ -75,6 +75,30 @@ const crowd = fc
   .integer({ min: 1, max: 3 })
   .chain((level) => fc.record({ level: fc.constant(level), jobs: fc.array(job(level), { minLength: 3, maxLength: 4 }) }))
   .map(({ level, jobs }): Crowd => ({ level, jobs: jobs.map(({ low, room, ...rest }) => ({ low, high: low + room, ...rest })) }));
+
+/** Three jobs that each take every one of the shared numbers; `most`: with a most-wait. Whether edges are looked for, by number. */
+function tried(implied: readonly boolean[], most: boolean): boolean[] {
+  const jobs = 3;
+  const maps = Array.from({ length: jobs }, () => new StartMap(Int32Array.of(0), Int32Array.of(9), Int32Array.of(2)));
+  const tasks = maps.map((_, k) => ({ out: k, back: k, number: 1, runs: null }));
+  const shared = implied.map((i): Shared => ({ level: 1, times: Int32Array.of(0), missing: Int32Array.of(0), tasks, implied: i }));
+  const low = new Int32Array(jobs + 1);
+  const high = new Int32Array(jobs + 1).fill(9);
+  const lags = most ? [{ from: 0, to: 2, lag: -4 }] : [];
+  const model: Model = { jobs, amount: new Int32Array(jobs).fill(2), maps, low, high, lags, arcs: [], shared };
+  const none = Array.from(low, () => null);
+  const trail = new Trail(jobs + 1, none, low, high);
+  const tables = shared.map((s, k) => new TimeTable(k, s, trail, maps));
+  return edgesOf(model, tables, trail, new Stretches()).map((e) => e !== null);
+}
+
+test("edges are looked for where jobs take one number each, where there is a most-wait, and among what excludes each other", () => {
+  expect(tried([false], false)).toEqual([true]);
+  expect(tried([false, false], false)).toEqual([false, false]);
+  expect(tried([false, false], true)).toEqual([true, true]);
+  expect(tried([false, false, true], false)).toEqual([false, false, true]);
+  expect(tried([false, true], false)).toEqual([true, true]);
+});
 
 describe("edge finding", () => {
   test("puts a job after two that fill a stretch, where the time-table says nothing", () => {

@@ -10,16 +10,22 @@ const mostTasks = 150;
 /** At the least, one look of so many is taken. */
 const rarest = 8;
 
+/** Numbers that a job takes, in the mean, where the waits leave wide windows: of more, most of what holds a job up is not in the table that is looked at. */
+const mostNumbers = 1.5;
+
 /**
- * By table; null where it tells too little for what it costs: where there are no most-waits, which make windows narrow (measured on published problems without
- * them, a proof took as many clashes and twice the time) and tasks may overlap, where there are too many tasks, or where lengths depend on the day.
+ * By table; null where it tells too little for what it costs: where there are neither most-waits, which make windows narrow, nor jobs that take one number each,
+ * nor tasks of which no two may overlap (measured on published problems: with one number each a proof takes between a quarter and two thirds of the clashes, with four as many
+ * and twice the time); where there are too many tasks, or where lengths depend on the day.
  */
 export function edgesOf(model: Model, tables: readonly TimeTable[], trail: Trail, stretches: Stretches): (Edges | null)[] {
   const narrow = model.lags.some((l) => (l.from & 1) === 0 && l.lag < 0);
+  const numbers = tables.reduce((sum, { shared }) => sum + (shared.implied ? 0 : shared.tasks.length), 0);
+  const wanted = narrow || numbers <= mostNumbers * model.jobs;
   return tables.map((table) => {
     const { tasks } = table.shared;
     const steady = tasks.every((t) => t.out >= 0 && t.out === t.back && t.runs === null && model.maps[t.out]!.only >= 0);
-    return (narrow || table.shared.implied) && steady && tasks.length <= mostTasks ? new Edges(table, trail, model.maps, stretches) : null;
+    return (wanted || table.shared.implied) && steady && tasks.length <= mostTasks ? new Edges(table, trail, model.maps, stretches) : null;
   });
 }
 
