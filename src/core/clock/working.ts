@@ -145,12 +145,19 @@ export class WorkingClock implements Clock {
       i = 2;
     }
     this.room(this.count + (runs.length - i) / 2, 0);
+    const { from, to, before } = this;
+    let reading = this.total();
+    let k = this.count;
     for (; i < runs.length; i += 2) {
-      this.before[this.count] = this.total();
-      this.from[this.count] = runs[i] as number;
-      this.to[this.count] = runs[i + 1] as number;
-      this.count += 1;
+      const begin = runs[i] as number;
+      const end = runs[i + 1] as number;
+      before[k] = reading;
+      from[k] = begin;
+      to[k] = end;
+      reading += end - begin;
+      k += 1;
     }
+    this.count = k;
   }
 
   private prepend(runs: Runs): void {

@@ -1,6 +1,6 @@
+import type { ElapsedMinute } from "../base";
 import type { Build, Step } from "../build";
 import type { Clocks } from "../clock";
-import { runsOf } from "../schedule";
 import { anybody } from "./crews";
 import { type Able, handOver } from "./hand-over";
 import { Roster, type Seat } from "./roster";
@@ -29,7 +29,7 @@ export function namesOf(build: Build, clocks: Clocks, order: Int32Array, stretch
   const roster = new Roster(build.people.length);
   const { seats } = roster;
   const short = new Set<number>();
-  const there = build.people.map((p) => runsOf(clocks.person(p.id)));
+  const there = build.people.map((p) => clocks.person(p.id));
   const byFew = build.people.map((_, i) => i).sort((a, b) => build.people[a]!.roles.length - build.people[b]!.roles.length || a - b);
   const having = new Map<string, Uint8Array>();
   const whoHas = (role: string): Uint8Array => {
@@ -41,12 +41,7 @@ export function namesOf(build: Build, clocks: Clocks, order: Int32Array, stretch
     return known;
   };
   const can = (i: number, role: string): boolean => whoHas(role)[i] === 1;
-  const isThere = (i: number, from: number, to: number): boolean => {
-    if (from === to) return true;
-    const runs = there[i]!;
-    const run = runs.at(from);
-    return runs.has(run) && runs.from(run) <= from && runs.to(run) >= to;
-  };
+  const isThere = (i: number, from: number, to: number): boolean => from === to || there[i]!.runEnd(from as ElapsedMinute) >= to;
   const able: Able = (role, from, to) => byFew.filter((i) => can(i, role) && isThere(i, from, to));
   /** Who is named for this stretch so far, and who was for the one before. */
   const named = new Int32Array(build.people.length);

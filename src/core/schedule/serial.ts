@@ -256,7 +256,7 @@ export class SerialPass {
 
   private firstOpen(): number {
     const { order } = this.ground.net;
-    for (const j of order) if (this.placed[j] === 0) return j;
+    for (let k = 0; k < order.length; k++) if (this.placed[order[k]!] === 0) return order[k]!;
     return -1;
   }
 
