@@ -33,7 +33,8 @@ export function member(about: About): Judged {
     of100: result.governs.of100,
     governs: result.governs.kind,
     result,
-    largestSpan_mm: result.largestSpan_in === null ? null : mmOfInches(result.largestSpan_in),
+    // What gives first whatever the span is not helped by one within the largest by the other checks.
+    largestSpan_mm: result.largestSpan_in === null || result.governs.span_in === null ? null : mmOfInches(result.largestSpan_in),
     span_mm,
     load,
     each,

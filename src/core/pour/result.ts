@@ -100,6 +100,7 @@ export interface MemberSheet {
   readonly of100: number;
   readonly governs: CheckKind;
   readonly result: MemberResult;
+  /** Null where what gives first hangs on no span. */
   readonly largestSpan_mm: number | null;
   readonly span_mm: number | null;
   readonly load: { readonly value: number; readonly unit: "kPa" | "kN/m" | "kN" };

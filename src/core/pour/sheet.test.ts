@@ -36,9 +36,10 @@ function sound(build: Build): void {
   const ours = sheet.findings.filter(({ code }) => /^(pressure|form)\./.test(code));
   for (const [path, value] of numbers([sheet.elements, ours])) expect(Number.isFinite(value), `${path} is ${value}`).toBe(true);
   for (const { form } of sheet.elements)
-    for (const { of100, largestSpan_mm } of form?.members ?? []) {
+    for (const { of100, largestSpan_mm, result } of form?.members ?? []) {
       expect(of100).toBeGreaterThanOrEqual(0);
       expect(largestSpan_mm === null || largestSpan_mm >= 0).toBe(true);
+      if (result.governs.span_in === null) expect(largestSpan_mm).toBeNull();
     }
   expect(sheet.ready).toBe(!sheet.findings.some(({ severity }) => severity === "stop"));
 }
