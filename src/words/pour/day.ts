@@ -24,13 +24,14 @@ export function daySentences(day: PourDay, display: Display): string[] {
       `It takes ${formatWork(Math.round(day.total_min))} from the first concrete ${day.finishing_min > 0 ? "to the last stroke of the float" : "until all is washed up"}: ${[
         `${formatWork(Math.round(day.placing_min))} of placing`,
         ...(day.pause_min > 0 ? [`${formatWork(Math.round(day.pause_min))} of waiting for the columns to settle`] : []),
+        ...(day.floatAfter_min > 0 && day.finishing_min > 0
+          ? [`${formatWork(Math.round(day.floatAfter_min))} until it takes the float`]
+          : []),
         ...(day.finishing_min > 0 ? [`${formatWork(Math.round(day.finishing_min))} of finishing`] : []),
         ...(day.clearing_min > 0 ? [`${formatWork(Math.round(day.clearing_min))} of striking off and washing up`] : []),
       ].join(", ")}`,
     ),
   ];
-  if (day.floatAfter_min > 0 && day.finishing_min > 0)
-    out.push(sentence(`It takes the float about ${formatWork(Math.round(day.floatAfter_min))} after it is placed`));
   out.push(
     sentence(`A layer knits with the one below for about ${formatWork(Math.round(day.coldJoint_min))}; after that it is a cold joint`),
   );
