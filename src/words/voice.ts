@@ -22,6 +22,8 @@ export interface Voice {
   way(full: string): string;
   /** "from the north", "by the garage door" */
   by(full: string): string;
+  /** "the way from the north", "the way by the garage door"; of one that nobody has named yet "the way in" */
+  theWay(full: string): string;
   /** Any thing of the build by its list. */
   thing(list: string, id: string): string;
   /** A calendar, person, stock, equipment, delivery or booking, whichever has the id. */
@@ -101,7 +103,9 @@ export function voice(build: Build | null, display: Display = build?.site.units 
     return copy === undefined ? found.name : `${found.name} (${copy})`;
   };
   const the = (name: string): string => {
-    if (name.includes(",")) return quoted(name);
+    // "inside the wall form" is no name that an article can stand before.
+    if (name.includes(",") || (/^\S+ (the|a|an|my|our) /i.test(name) && prepositions.has(lower(name).split(" ")[0] ?? "")))
+      return quoted(name);
     const text = lower(name, people);
     if (/^(the|a|an|his|her|their|our|all|both|every|no) /.test(text) || people.some((person) => text.startsWith(person))) return text;
     return `the ${text}`;
@@ -129,6 +133,8 @@ export function voice(build: Build | null, display: Display = build?.site.units 
     return prepositions.has(name.split(" ")[0] ?? "") ? name : `by ${the(name)}`;
   };
 
+  const theWay = (full: string): string => (lower(wayName(full)) === "way in" ? "the way in" : `the way ${by(full)}`);
+
   const need = (kind: string | undefined, detail: Detail = {}) => needWords(kind, detail, display, (id) => thing("pieces", id));
 
   return {
@@ -147,7 +153,8 @@ export function voice(build: Build | null, display: Display = build?.site.units 
         joint,
       ),
     place: (id) => (id === undefined ? "a place" : thing("places", id)),
-    way: (full) => `the way ${by(full)} to ${thing("places", full.split(".")[0] ?? "")}`,
+    theWay,
+    way: (full) => `${theWay(full)} to ${thing("places", full.split(".")[0] ?? "")}`,
     by,
     thing,
     any,

@@ -19,7 +19,7 @@ const reasons: Readonly<Record<string, LinkSaying>> = {
   closes: (s, first, voice, it) =>
     first
       ? `${it} gets to ${voice.place(s.place)} ${voice.by(full(s))}, and that way is closed with ${voice.piece(s.piece)} in place`
-      : `until then the way ${voice.by(full(s))} to ${voice.place(s.place)} is closed by ${voice.piece(s.piece)}`,
+      : `until then ${voice.theWay(full(s))} to ${voice.place(s.place)} is closed by ${voice.piece(s.piece)}`,
   fills: (s, first, voice, it) =>
     first
       ? `${it} has to get to ${voice.place(s.place)}, and nothing does with ${voice.piece(s.piece)} in place`
@@ -27,7 +27,7 @@ const reasons: Readonly<Record<string, LinkSaying>> = {
   makes: (s, first, voice, it) =>
     first
       ? `${it} gets to ${voice.place(s.place)} ${voice.by(full(s))}, a way that is there only with ${voice.piece(s.piece)}`
-      : `the way ${voice.by(full(s))} to ${voice.place(s.place)} is made by ${voice.piece(s.piece)}`,
+      : `${voice.theWay(full(s))} to ${voice.place(s.place)} is made by ${voice.piece(s.piece)}`,
   leans: (s, first, voice, it) =>
     first ? `${it} needs ${voice.piece(s.piece)} in place until it is done` : factClause(s, voice).replace(/^“[^”]*”/, it),
   "up-down": (s, _, voice) => `the one puts up and the other takes down ${voice.piece(s.piece)}`,

@@ -26,6 +26,8 @@ function closesWords(piece: number, voice: Voice): string {
   return listed([...(closes.length === 0 ? [] : [waysWords(closes, voice)]), ...fills.map((place) => `all of ${voice.place(place)}`)]);
 }
 
+const fullWay = (place: string, way: string): string => (way.includes(".") ? way : `${place}.${way}`);
+
 function waysWords(closes: Piece["closes"], voice: Voice): string {
   const byPlace = new Map<string, string[]>();
   for (const { place, way } of closes) byPlace.set(place, [...(byPlace.get(place) ?? []), way]);
@@ -33,7 +35,7 @@ function waysWords(closes: Piece["closes"], voice: Voice): string {
     const all = voice.build?.places[voice.build.at.place.get(place) ?? -1]?.ways.length === names.length;
     return all && names.length > 1
       ? `every way to ${voice.place(place)}`
-      : `${names.length > 1 ? "the ways" : "the way"} ${listed(names.map((way) => voice.by(way.includes(".") ? way : `${place}.${way}`)))} to ${voice.place(place)}`;
+      : `${names.length === 1 ? voice.theWay(fullWay(place, names[0]!)) : `the ways ${listed(names.map((way) => voice.by(fullWay(place, way))))}`} to ${voice.place(place)}`;
   });
   return listed(ways);
 }

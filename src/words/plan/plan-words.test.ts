@@ -189,6 +189,28 @@ test("what a piece closes runs in the sentence", () => {
   expect(pieceCloses(1, build)).toBe("fills the wall steel");
 });
 
+test("a way that nobody has named yet is the way in, and a place told by where it lies stands in quotes", () => {
+  const build = read(
+    wall({
+      over: {
+        places: [
+          { id: "wall", name: "inside the wall form", ways: [{ id: "in", name: "way in", passes: ["person"] }] },
+          { id: "back", name: "Behind the wall", ways: [{ id: "in", name: "way in", passes: ["person"] }] },
+          { id: "trench", name: "Outside of the trench", ways: [] },
+        ],
+        pieces: [
+          { id: "panel", name: "Front form", closes: ["wall.in"], fills: ["trench"] },
+          { id: "fill", name: "Fill", fills: ["back"] },
+        ],
+        deliveries: [],
+        steps: [extra("a")],
+      },
+    }),
+  );
+  expect(pieceCloses(0, build)).toBe("closes the way in to “inside the wall form”; fills the outside of the trench");
+  expect(pieceCloses(1, build)).toBe("fills “Behind the wall”");
+});
+
 test("a ring of one waits for itself", () => {
   const build = read(wall());
   const ring = (steps: string[]) => findingSentence({ code: "access.ring", severity: "stop", where: {}, detail: { steps } }, build);
