@@ -239,13 +239,13 @@ export class Shop extends Papers {
     this.look("order");
   }
 
-  /** Order, with the first thing that is wrong opened where it can be put right. */
+  /** Order, with the first thing that is wrong opened beside the list; where there is no room for both, the list alone: the sheet would cover it. */
   showWrong(): void {
     const { build, findings } = this.desk;
     const wrong = findings.find((finding) => finding.severity === "stop");
     this.look("order");
     const selection = build && wrong ? selectionOf(build, wrong.where) : null;
-    if (selection) this.desk.select(selection);
+    this.desk.select(globalThis.matchMedia?.("(max-width: 64rem)").matches ? null : selection);
   }
 
   /** The view that is shown takes single keys while no field has the focus; what is answered takes them no more. */
