@@ -27,6 +27,8 @@ test.each(["2027-06-26", "2027-06-26T07:30", "2027-06-26T14:00"])("%s is taken a
 test("a time alone says nothing, and one that cannot be read is handed on", () => {
   expect(momentOf("", "7:30")).toBeUndefined();
   expect(momentOf("2027-06-26", "7:30 ")).toBe("2027-06-26T07:30");
+  expect(momentOf("2027-06-26", "1:30 pm")).toBe("2027-06-26T13:30");
+  expect(momentOf("2027-06-26", "7am")).toBe("2027-06-26T07:00");
   expect(momentOf("2027-06-26", "at noon")).toBe("2027-06-26Tat noon");
 });
 

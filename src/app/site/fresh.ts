@@ -1,5 +1,6 @@
 import { idFrom } from "../../core/edit";
 import { idsOf, isObject, objectsOf, textOf } from "../write/written";
+import { timeTyped } from "./time-typed";
 
 /** An id from a name that nothing in the document has: what brings stock is told from what uses it by its id alone. */
 export function freshId(document: unknown, name: string): string {
@@ -26,7 +27,7 @@ export function momentParts(value: unknown): { readonly date: string; readonly t
 
 /** The document's form of the two; a time without a date is nothing. */
 export function momentOf(date: string, time: string): string | undefined {
-  const typed = time.trim();
+  const typed = timeTyped(time) ?? time.trim();
   if (date === "") return undefined;
   return typed === "" ? date : `${date}T${typed.length === 4 ? `0${typed}` : typed}`;
 }

@@ -1,4 +1,5 @@
 import { idsOf, isObject, type Written } from "../write/written";
+import { timeTyped } from "./time-typed";
 
 /** A stretch of a day, in minutes since midnight. */
 export interface Stretch {
@@ -43,10 +44,8 @@ export function typedHours(typed: string): readonly string[] {
     .filter((part) => part !== "")
     .map((part) => {
       const ends = part.split(/\s*(?:[-–—]|\bto\b)\s*/);
-      const read = ends.map((end) => /^(\d{1,2})(?:[:.](\d{2}))?$/.exec(end));
-      return ends.length === 2 && read.every((end) => end !== null)
-        ? read.map((end) => `${Number(end?.[1])}:${end?.[2] ?? "00"}`).join("-")
-        : part;
+      const read = ends.map(timeTyped);
+      return ends.length === 2 && read.every((end) => end !== null) ? read.join("-") : part;
     });
 }
 
