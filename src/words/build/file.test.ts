@@ -1,6 +1,7 @@
 import { expect, test } from "vitest";
-import { read } from "../../core/build";
+import { read, readDocument } from "../../core/build";
 import { findingSentence } from "..";
+import { wall } from "../wall.testing";
 
 const cut = "; it may have been cut off on its way, so fetch or send it again.";
 test.each([
@@ -19,4 +20,23 @@ test.each([
 ])("%j is refused in one sentence that says what is wrong and where", (text, says) => {
   const { findings } = read(text);
   expect(findings.map((finding) => findingSentence(finding, null))).toEqual([says]);
+});
+
+test.each([
+  ["work", "six hours", "“six hours” is not a time; write it with its unit, like 90 min or 6 h."],
+  ["work", "3 d", "“3 d” of work can be read two ways; write working time in hours, like 16 h."],
+  ["notBefore", "2027-06-26Tat noon", "“at noon” is not a time of day; write it like 07:30 or 14:00."],
+  ["notBefore", "2027-13-26T07:30", "“2027-13-26T07:30” is not a date of the calendar; write it like 2027-06-26."],
+])("what is written for %s as %j is answered with what would be right there", (key, value, says) => {
+  const { findings } = readDocument(wall({ steps: [{ id: "a", name: "A", work: "6 h", [key]: value }] }));
+  expect(findings.map((finding) => findingSentence(finding, null)).join("\n")).toContain(says);
+});
+
+test("days of a calendar are asked for by their word, not as working time", () => {
+  const document = wall({ steps: [{ id: "a", name: "A", work: "6 h" }] });
+  const bookings = [{ id: "visit", name: "visit", step: "a", lead: { is: "2 d", on: "weekends" } }];
+  const { findings } = readDocument({ ...document, bookings });
+  expect(findings.map((finding) => findingSentence(finding, null)).join("\n")).toContain(
+    "write “days” for days of that calendar, like 2 days",
+  );
 });

@@ -30,6 +30,7 @@ const kinds: Readonly<Record<string, string>> = {
   force: "a force; write it with its unit, like 2000 lb or 9 kN",
   ratio: "a batter; write its run and its rise, like 1:8",
   time: "a time; write it with its unit, like 90 min, 6 h or 3 d",
+  work: "a time; write it with its unit, like 90 min or 6 h",
   amount:
     "an amount to wait for; write a time (24 h), days of an office (3 days of it), a strength (70 % of its pour) or warmth (3 warm days of its pour)",
 };
@@ -123,7 +124,10 @@ export const fileSayings = {
     `${at}: numbers ${figure(detail, "first")} and ${figure(detail, "second")} have the same id; give one of them another`,
   "build.empty": ({ at }) => `${at}: the list is empty and needs at least one entry`,
   "build.more": ({ detail }) => `${counted(figure(detail, "count"), "more fault")} of the same file, not shown`,
-  "build.quantity": ({ at, detail }) => `${at}: ${quoted(text(detail, "value"))} is not ${kinds[text(detail, "kind")] ?? "a quantity"}`,
+  "build.quantity": ({ at, detail, where }) => {
+    const kind = text(detail, "kind") === "time" && where.key === "work" ? "work" : text(detail, "kind");
+    return `${at}: ${quoted(text(detail, "value"))} is not ${kinds[kind] ?? "a quantity"}`;
+  },
   "build.range": ({ at, detail, voice, where }) => {
     const unit = text(detail, "unit") === "min" && where.key === "work" ? "min of work" : text(detail, "unit");
     const [least, most] = [figure(detail, "least"), figure(detail, "most")];
@@ -138,8 +142,10 @@ export const fileSayings = {
     `${at}: low, likely and high should rise, and ${text(detail, "low")}, ${text(detail, "likely")}, ${text(detail, "high")} do not`,
   "build.done-backwards": ({ at, detail }) =>
     `${at}: finished ${quoted(text(detail, "finish"))} is before begun ${quoted(text(detail, "start"))}; put the finish after the start`,
-  "build.days-of-work": ({ at, detail }) =>
-    `${at}: ${quoted(text(detail, "value"))} of work can be read two ways; write working time in hours, like 16 h`,
+  "build.days-of-work": ({ at, detail, where }) =>
+    where.key === "work"
+      ? `${at}: ${quoted(text(detail, "value"))} of work can be read two ways; write working time in hours, like 16 h`
+      : `${at}: ${quoted(text(detail, "value"))} of a calendar can be read two ways; write “days” for days of that calendar, like 2 days, or hours, like 16 h`,
   "build.two-clocks": ({ at, detail, voice }) =>
     `${at}: ${quoted(text(detail, "value"))} already says what it counts, so it cannot also run on ${voice.thing("calendars", text(detail, "calendar"))}; keep one`,
   "build.most-under-least": ({ at, detail, voice }) =>

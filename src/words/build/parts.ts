@@ -35,8 +35,13 @@ const twice = (voice: Voice, first: string, second: string): string =>
 /** Dates, references, groups and what pieces, ways and waits say of each other. */
 export const partSayings = {
   "build.date": ({ at, detail }) => `${at}: ${quoted(text(detail, "value"))} is not a date of the calendar; write it like 2027-06-26`,
-  "build.moment": ({ at, detail }) =>
-    `${at}: ${quoted(text(detail, "value"))} is not a time of day on a date; write a date, like 2027-06-26, or a date and time, like 2027-06-26T07:30`,
+  "build.moment": ({ at, detail }) => {
+    // Of a time in a field of its own the builder has not seen the date before it.
+    const [, time] = /^\d{4}-\d{2}-\d{2}T(?!\d{2}:\d{2}$)(.*)$/.exec(text(detail, "value")) ?? [];
+    return time === undefined
+      ? `${at}: ${quoted(text(detail, "value"))} is not a time of day on a date; write a date, like 2027-06-26, or a date and time, like 2027-06-26T07:30`
+      : `${at}: ${quoted(time)} is not a time of day; write it like 07:30 or 14:00`;
+  },
   "build.time-of-day": ({ at, detail }) => `${at}: ${quoted(text(detail, "value"))} is not a time of day; write it like 15:00`,
   "build.window": ({ at, detail }) =>
     `${at}: ${quoted(text(detail, "value"))} is not a stretch of a day; write its begin and its end, the earlier first, like 7:30-12:00`,
