@@ -28,6 +28,13 @@ export function jobRows(build: Build, plan: Plan, sheet: DaySheet): readonly Job
   return sheet.rows.map((row) => jobRow(build, plan, row));
 }
 
+/** What is ticked is known by when it was begun and finished alone: of a day that it only runs through or over, midnight is no time of it. */
+function spanOf(row: Pick<DayRow, "from" | "to" | "began" | "goesOn" | "done">, clock: (t: DayRow["from"]) => string): string {
+  if (row.done && (row.began || row.goesOn))
+    return [row.began ? "" : `from ${clock(row.from)}`, row.goesOn ? "" : `until ${clock(row.to)}`].join("");
+  return row.from === row.to ? clock(row.from) : `${clock(row.from)} to ${clock(row.to)}`;
+}
+
 function jobRow(build: Build, plan: Plan, row: DayRow): JobRow {
   const step = build.steps[row.step]!;
   const dates = plan.steps[row.step]!;
@@ -38,12 +45,12 @@ function jobRow(build: Build, plan: Plan, row: DayRow): JobRow {
     return number > 1 ? `${number} × ${name}` : name;
   });
   const needs = [...step.tools, ...equipment, ...step.materials];
-  const span = row.from === row.to ? clockLabel(time, row.from) : `${clockLabel(time, row.from)} to ${clockLabel(time, row.to)}`;
+  const span = spanOf(row, (t) => clockLabel(time, t));
   const more = [row.began ? "goes on" : "", row.goesOn ? "not finished this day" : ""].filter((part) => part !== "");
   return {
     step: step.id,
     name: shownName(step),
-    time: begunBefore(step, build)?.span ?? [span, ...more].join(", "),
+    time: begunBefore(step, build)?.span ?? [span, ...more].filter((part) => part !== "").join(", "),
     who: whoWords(build, plan, row.step),
     where: place === undefined ? "" : shownName(place),
     needs: needs.length === 0 ? "" : listed(needs),
