@@ -43,3 +43,9 @@ export function withStrays(options: readonly Option[], ids: readonly string[], n
   const known = new Set(options.map((option) => option.id));
   return [...options, ...ids.filter((id) => !known.has(id)).map((id) => ({ id, name: nameOfId(id) }))];
 }
+
+/** The member that goes by a name already, however it is spaced or capitalised: typed again it is meant again. */
+export function namesake(options: readonly Option[], name: string): Option | undefined {
+  const plain = (text: string): string => text.trim().replace(/\s+/g, " ").toLowerCase();
+  return options.find((option) => plain(option.name) === plain(name));
+}
