@@ -213,7 +213,7 @@ test("a booking is made for a step, dated and taken out", async () => {
   const page = await site("Bookings");
   await page.getByLabel("A new booking, for the step").selectOption({ label: "Pour the footing" });
   const name = page.getByLabel("Who or what");
-  expect(await name.inputValue()).toBe("For Pour the footing");
+  expect(await name.inputValue()).toBe("Visit for Pour the footing");
   await name.fill("Pump for the footing");
   await page.getByLabel("To be asked ahead", { exact: true }).fill("10 d");
   const row = view(page).locator(".row", { hasText: "Pump for the footing" });
