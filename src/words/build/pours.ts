@@ -55,7 +55,7 @@ export const pourSayings = {
   "build.not-rising": ({ at, detail }) =>
     `${at}: ${text(detail, "second")} comes after ${text(detail, "first")} here and should be larger; write them in rising order, each once`,
   "build.above-form": ({ at, detail, voice }) =>
-    `${at}: ${quoted(text(detail, "value"))} is above the top of the form, which is ${formatLength(figure(detail, "most"), voice.display)} high`,
+    `${at}: ${quoted(text(detail, "value"))} is above the top of the form, which is ${formatLength(figure(detail, "most"), voice.display)} high; lower it or take it out before the form is made lower`,
   "build.nothing-left": ({ at }) => `${at}: with these dimensions no concrete is left; look at the batter and at what is left out of it`,
   "build.form-misfit": ({ at, detail }) =>
     `${at}: ${forms[text(detail, "form")] ?? "this form"} does not form a ${text(detail, "shape")}; that takes ${fitting[text(detail, "shape")] ?? "another"}`,
