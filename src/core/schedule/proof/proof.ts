@@ -57,6 +57,7 @@ export function* beginProof(p: Problem, first?: Solution | null): Generator<void
   yield;
   const plain = modelOf(p, net, early.start, late.start, bound, target);
   if (plain === null) return ended({ ...none, status: "infeasible", solution: null, bound: never, work: 0 });
+  yield;
   const model = { ...plain, shared: [...plain.shared, ...cliquesOf(plain)] };
   const least = yield* energyBound(model, (finish) => latest(p, net, finish as ElapsedMinute).start);
   if (least > model.high[p.jobs]!) return ended({ ...none, status: "infeasible", solution: null, bound: never, work: 0 });
