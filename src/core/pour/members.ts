@@ -33,7 +33,7 @@ export function member(about: About): Judged {
     of100: result.governs.of100,
     governs: result.governs.kind,
     result,
-    // What gives first whatever the span is not helped by one within the largest by the other checks.
+    // Where what gives first does not ease with the span, a largest span by the other checks would promise what does not hold.
     largestSpan_mm: result.largestSpan_in === null || result.governs.span_in === null ? null : mmOfInches(result.largestSpan_in),
     span_mm,
     load,
