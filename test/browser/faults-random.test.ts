@@ -47,7 +47,9 @@ function edit(page: Page, edits: readonly Edit[], pauses_ms: readonly number[]):
           field.value = `Extra ${one}`;
           field.dispatchEvent(new InputEvent("input", { bubbles: true }));
           await wait(0);
-          field.form?.requestSubmit();
+          // Another view came between typing and adding: nothing was added, so nothing after it counts.
+          if (!field.isConnected) throw new Error(`Extra ${one} was typed, and its field is gone`);
+          field.form!.requestSubmit();
         }
         await wait(pauses_ms[at] ?? 0);
         if (document.querySelector('[data-saved="saved"]')) (window as unknown as { heard(edits: number): void }).heard(at + 1);
