@@ -19,7 +19,7 @@ export class Activity {
   constructor(
     private readonly trail: Trail,
     private readonly atoms: Atoms,
-    private readonly fading = 0.95,
+    private readonly fading = 0.85,
   ) {}
 
   bump(atom: number): void {

@@ -18,15 +18,23 @@ test("comes from a schedule of one job after the other to the earliest finish, p
   let best: Solution = { start, finish: start.map((s, j) => s + amounts[j]!) };
   const passes = Passes.of(p, 20, 1)!;
   let made = 0;
+  let level = 0;
   for (let k = 0; k < 200; k++) {
     const next = passes.next(best);
     made += next.passes;
+    if (next.level !== null) {
+      const finish = next.level.map((s, j) => s + amounts[j]!);
+      expect(verify(p, { start: next.level, finish })).toEqual([]);
+      expect(Math.max(...finish)).toBe(Math.max(...best.finish));
+      level++;
+    }
     if (next.better === null) continue;
     expect(verify(p, next.better)).toEqual([]);
     expect(Math.max(...next.better.finish)).toBeLessThan(Math.max(...best.finish));
     best = next.better;
   }
   expect(made).toBeGreaterThanOrEqual(200);
+  expect(level).toBeGreaterThan(0);
   expect(Math.max(...best.finish)).toBe(18);
 });
 

@@ -28,8 +28,8 @@ export class Passes {
     return plain === null ? null : new Passes(p, new PlainGround(plain), most, seed);
   }
 
-  /** One more schedule; how many passes it took, and the schedule where it is earlier than `best`. */
-  next(best: Solution): { readonly passes: number; readonly better: Solution | null } {
+  /** One more schedule; how many passes it took, the schedule where it is earlier than `best`, and its starts where it is as early. */
+  next(best: Solution): { readonly passes: number; readonly better: Solution | null; readonly level: Int32Array | null } {
     const { problem: p, ground } = this;
     if (this.population === null || this.left <= 0) {
       const list = byKey(p.jobs, (j) => best.start[j]!);
@@ -40,8 +40,8 @@ export class Passes {
     const { population } = this;
     const passes = population.step();
     this.left -= passes;
-    if (ground.finish(population.made) >= lastOf(best.finish)) return { passes, better: null };
-    const start = ground.starts(population.turn, population.made);
-    return { passes, better: start === null ? null : solutionOf(p, start) };
+    const over = ground.finish(population.made) - lastOf(best.finish);
+    const start = over > 0 ? null : ground.starts(population.turn, population.made);
+    return { passes, better: start === null || over === 0 ? null : solutionOf(p, start), level: over === 0 ? start : null };
   }
 }
