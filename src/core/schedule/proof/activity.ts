@@ -19,7 +19,7 @@ export class Activity {
   constructor(
     private readonly trail: Trail,
     private readonly atoms: Atoms,
-    private readonly fading = 0.85,
+    private readonly fading: number,
   ) {}
 
   bump(atom: number): void {

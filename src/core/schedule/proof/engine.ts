@@ -29,7 +29,11 @@ export class Engine {
   private readonly due: Uint8Array;
   private readonly edgeDue: Uint8Array;
 
-  constructor(readonly model: Model) {
+  /** @param fading what is left of the weight of a clash at the next one: from 0 to 1 */
+  constructor(
+    readonly model: Model,
+    fading = 0.95,
+  ) {
     const pairs = pairsOf(model);
     const jobs = model.jobs;
     const variables = jobs + 1 + pairs.length;
@@ -61,7 +65,7 @@ export class Engine {
       });
     });
     this.uses = uses.map((u) => Int32Array.from(u));
-    this.activity = new Activity(trail, this.atoms);
+    this.activity = new Activity(trail, this.atoms, fading);
     const { atoms, clauses, lags, arcs, orders, tables } = this;
     this.learn = new Learn({ trail, atoms, clauses, lags, arcs, orders, tables, stretches, model, length }, this.activity);
   }

@@ -5,8 +5,8 @@ test("lengths are those of Luby, Sinclair & Zuckerman", () => {
   expect(Array.from({ length: 15 }, (_, k) => luby(k))).toEqual([1, 1, 2, 1, 1, 2, 4, 1, 1, 2, 1, 1, 2, 4, 8]);
 });
 
-test("long runs take turns, and some short ones try the bound", () => {
-  const runs = new Runs();
+test.each([2, 4])("long runs take turns, one of %s around the best, and some short ones try the bound", (perBest) => {
+  const runs = new Runs(perBest);
   const long: string[] = [];
   const short: string[] = [];
   for (let k = 0; k < 200; k++) {
@@ -14,6 +14,6 @@ test("long runs take turns, and some short ones try the bound", () => {
     (runs.left === 200 ? short : long).push(runs.manner);
   }
   expect(short.filter((m) => m === "bound").length).toBeGreaterThan(short.length / 12);
-  expect(long.filter((m) => m === "best").length).toBeGreaterThan(long.length / 6);
-  expect(long.filter((m) => m === "early").length).toBeGreaterThan(long.length / 2);
+  expect(long.filter((m) => m === "best").length).toBeGreaterThan(long.length / (perBest + 2));
+  expect(long.filter((m) => m === "early").length).toBeGreaterThan(long.length * (perBest === 2 ? 1 / 3 : 1 / 2));
 });

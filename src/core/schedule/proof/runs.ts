@@ -4,9 +4,6 @@ export type Manner = "best" | "early" | "bound";
 /** Clashes of the shortest run. */
 const unit = 200;
 
-/** Of so many runs of one length one keeps to the best schedule: early starts refute sooner, by a tenth. */
-const perBest = 4;
-
 /** Of so many of the shortest runs one tries a finish at the bound. */
 const probes = 8;
 
@@ -20,13 +17,16 @@ export class Runs {
   private index = 0;
   private readonly seen = new Map<number, number>();
 
+  /** Of `perBest` runs of one length one keeps to the best schedule. */
+  constructor(private readonly perBest = 2) {}
+
   next(): void {
     this.index++;
     const length = luby(this.index);
     const turn = (this.seen.get(length) ?? 0) + 1;
     this.seen.set(length, turn);
     this.left = unit * length;
-    this.manner = turn % perBest === 0 ? "best" : "early";
+    this.manner = turn % this.perBest === 0 ? "best" : "early";
     if (length === 1 && turn % probes === 3) this.manner = "bound";
   }
 }

@@ -10,6 +10,9 @@ import { Runs } from "./runs";
 /** Clauses of no more levels than these are kept while they were used among the last so many clashes. */
 const someLevels = 6;
 const lately = 10_000;
+/** Where passes look for schedules, the search has to refute: early starts lead three runs of four, and clashes fade faster (a tenth less time each, measured). */
+const fading = 0.85;
+const perBest = 4;
 /** Passes of generation between two runs, for each clash so far. */
 const passShare = 0.5;
 /** So many clauses are there before some are forgotten, and so many more the next time. */
@@ -30,7 +33,7 @@ export class ProofSearch {
   private readonly engine: Engine;
   private readonly aim: Int32Array;
   private target: number;
-  private readonly runs = new Runs();
+  private readonly runs: Runs;
   private mostClauses = mostClauses;
   private opened = false;
   /** Between two runs, passes until there have been as many as is their share. */
@@ -43,7 +46,8 @@ export class ProofSearch {
     first: Solution | null,
     private readonly passes: Passes | null = null,
   ) {
-    this.engine = new Engine(model);
+    this.engine = passes === null ? new Engine(model) : new Engine(model, fading);
+    this.runs = passes === null ? new Runs() : new Runs(perBest);
     const { finish, trail } = this.engine;
     this.bound = model.low[finish]!;
     this.target = model.high[finish]!;
