@@ -186,6 +186,27 @@ describe("deliveries and bookings", () => {
     expect(at(build, bars!.orderBy!)).toBe("2027-03-08T15:59");
   });
 
+  it("says to order and to book on days when somebody is there to be asked", () => {
+    const { made, build } = dates({
+      calendars: [{ id: "yard", name: "Yard", week: { mon: ["8:00-16:00"], thu: ["8:00-16:00"] } }],
+      deliveries: [
+        { id: "bars", name: "Bars", calendar: "yard", lead: "2 d" },
+        { id: "board", name: "Board", calendar: "yard", lead: "4 d" },
+      ],
+      steps: [
+        row("dig", { work: "16 h", needs: ["board"] }),
+        row("tie", { needs: ["bars"], after: ["dig"] }),
+        row("pump", { after: ["tie"] }),
+      ],
+      bookings: [{ id: "truck", name: "Truck", step: "pump", calendar: "inspector", date: "2027-03-20", lead: "6 d" }],
+    });
+    // Two days before Thursday's last minute is a Tuesday, six before Saturday the 20th a Sunday.
+    expect(at(build, made.deliveries[0]!.orderBy!)).toBe("2027-03-08T15:59");
+    expect(at(build, made.bookings[0]!.bookBy!)).toBe("2027-03-12T15:59");
+    // Before Sunday the 7th the yard is open last on Thursday, before the first day.
+    expect(at(build, made.deliveries[1]!.orderBy!)).toBe("2027-03-07T15:59");
+  });
+
   it("holds a step to the date of its booking", () => {
     const { of, step } = dates({
       steps: [row("pump")],

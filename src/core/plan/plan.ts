@@ -80,12 +80,14 @@ export interface DeliveryDates {
   readonly arrives: ElapsedMinute;
   readonly neededBy: ElapsedMinute;
   readonly firstStep: number;
+  /** The last minute to order it at which the supplier is open. */
   readonly orderBy: ElapsedMinute | null;
   readonly slack: number;
 }
 
 export interface BookingDates {
   readonly at: ElapsedMinute;
+  /** The last minute to book it at which somebody is there to be asked. */
   readonly bookBy: ElapsedMinute | null;
 }
 

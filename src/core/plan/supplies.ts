@@ -1,4 +1,4 @@
-import { type ElapsedMinute, never, notEver } from "../base";
+import { type Clock, type ElapsedMinute, never, notEver } from "../base";
 import type { Problem, Solution } from "../schedule";
 import { lastStart, type Net } from "../schedule";
 import type { Bound } from "./bound";
@@ -25,11 +25,12 @@ export function deliveryDates(bound: Bound, served: Problem, net: Net, s: Soluti
     const latest = neededBy >= never ? earliest : lastStart(served, j, neededBy as ElapsedMinute);
     const arrives = delivery.promised === null ? (Math.max(earliest, latest) as ElapsedMinute) : earliest;
     const order = delivery.ordered || delivery.lead === null ? null : clocks.of(delivery.lead.on).retreat(arrives, delivery.lead.amount);
+    const calendar = clocks.calendar(delivery.calendar);
     return {
       arrives,
       neededBy: neededBy as ElapsedMinute,
       firstStep,
-      orderBy: order === null || order <= notEver ? null : order,
+      orderBy: order === null ? null : asked(calendar, order),
       slack: Math.max(0, Math.min(late.start[j]!, never) - arrives),
     };
   });
@@ -40,6 +41,16 @@ export function bookingDates(bound: Bound, s: Solution): BookingDates[] {
   return build.bookings.map((booking) => {
     const at = s.start[build.at.step.get(booking.step)!]! as ElapsedMinute;
     const by = booking.booked || booking.lead === null ? null : clocks.of(booking.lead.on).retreat(at, booking.lead.amount);
-    return { at, bookBy: by === null || by <= notEver ? null : by };
+    return { at, bookBy: by === null ? null : asked(clocks.calendar(booking.calendar), by) };
   });
+}
+
+/**
+ * Until when somebody is there to be asked: the last open minute of the calendar up to `by`. Where that is before the first day and `by` is not, `by` itself: what a
+ * plan from that day on counts with.
+ */
+function asked(calendar: Clock, by: ElapsedMinute): ElapsedMinute | null {
+  if (by <= notEver) return null;
+  const open = calendar.begin(by) === by ? by : calendar.retreat(by, 1);
+  return open <= notEver || (open < 0 && by >= 0) ? by : open;
 }
