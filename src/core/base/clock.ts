@@ -34,3 +34,8 @@ export interface Clock {
   /** The end of the unbroken run of minutes that `t` lies in (exclusive); `t` itself when the clock is not running at `t`. */
   runEnd(t: ElapsedMinute): ElapsedMinute;
 }
+
+/** The last running minute of a clock at or before `t`; `notEver` if there is none. */
+export function lastRunning(clock: Clock, t: ElapsedMinute): ElapsedMinute {
+  return clock.begin(t) === t ? t : clock.retreat(t, 1);
+}

@@ -1,4 +1,4 @@
-import { type Clock, type ElapsedMinute, never, notEver } from "../base";
+import { type Clock, type ElapsedMinute, lastRunning, never, notEver } from "../base";
 import type { Problem, Solution } from "../schedule";
 import { lastStart, type Net } from "../schedule";
 import type { Bound } from "./bound";
@@ -25,12 +25,11 @@ export function deliveryDates(bound: Bound, served: Problem, net: Net, s: Soluti
     const latest = neededBy >= never ? earliest : lastStart(served, j, neededBy as ElapsedMinute);
     const arrives = delivery.promised === null ? (Math.max(earliest, latest) as ElapsedMinute) : earliest;
     const order = delivery.ordered || delivery.lead === null ? null : clocks.of(delivery.lead.on).retreat(arrives, delivery.lead.amount);
-    const calendar = clocks.calendar(delivery.calendar);
     return {
       arrives,
       neededBy: neededBy as ElapsedMinute,
       firstStep,
-      orderBy: order === null ? null : asked(calendar, order),
+      orderBy: order === null ? null : asked(clocks.calendar(delivery.calendar), order),
       slack: Math.max(0, Math.min(late.start[j]!, never) - arrives),
     };
   });
@@ -51,6 +50,6 @@ export function bookingDates(bound: Bound, s: Solution): BookingDates[] {
  */
 function asked(calendar: Clock, by: ElapsedMinute): ElapsedMinute | null {
   if (by <= notEver) return null;
-  const open = calendar.begin(by) === by ? by : calendar.retreat(by, 1);
+  const open = lastRunning(calendar, by);
   return open <= notEver || (open < 0 && by >= 0) ? by : open;
 }

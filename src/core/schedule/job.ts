@@ -1,4 +1,4 @@
-import { type Clock, type ElapsedMinute, never, notEver } from "../base";
+import { type Clock, type ElapsedMinute, lastRunning, never, notEver } from "../base";
 import type { Problem, Solution } from "./problem";
 
 /** The first start at or after `t` that job `j` may have on its clock (unbroken: with room for all of it in one run); `never` if there is none. */
@@ -53,7 +53,7 @@ export function fitFinish(p: Problem, j: number, x: ElapsedMinute): ElapsedMinut
 export function lastStart(p: Problem, j: number, x: ElapsedMinute): ElapsedMinute {
   if (x <= notEver) return notEver;
   const clock = p.clocks[p.clock[j]!]!;
-  const s = clock.begin(x) === x ? x : clock.retreat(x, 1);
+  const s = lastRunning(clock, x);
   return p.unbroken[j] === 0 ? s : lastWhole(p, clock, j, s);
 }
 

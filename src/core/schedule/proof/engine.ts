@@ -32,7 +32,7 @@ export class Engine {
   /** @param fading what is left of the weight of a clash at the next one: from 0 to 1 */
   constructor(
     readonly model: Model,
-    fading = 0.95,
+    fading: number,
   ) {
     const pairs = pairsOf(model);
     const jobs = model.jobs;

@@ -18,7 +18,7 @@ export class Runs {
   private readonly seen = new Map<number, number>();
 
   /** Of `perBest` runs of one length one keeps to the best schedule. */
-  constructor(private readonly perBest = 2) {}
+  constructor(private readonly perBest: number) {}
 
   next(): void {
     this.index++;
