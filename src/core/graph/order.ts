@@ -25,8 +25,6 @@ export function topologicalOrder(graph: Digraph): Int32Array | null {
 /** Where each node stands in an order. */
 export function positions(order: Int32Array): Int32Array {
   const at = new Int32Array(order.length);
-  order.forEach((node, position) => {
-    at[node] = position;
-  });
+  for (let position = 0; position < order.length; position++) at[order[position] as number] = position;
   return at;
 }

@@ -1,19 +1,19 @@
-import { type ClauseProblem, IntList } from "../../graph";
+import type { ClauseProblem } from "../../graph";
 import type { Program } from "./program";
 
 /** The order layer: bare precedences only; what binds time alone counts as true, unless a refusal speaks of it. Variables are the program's atoms. */
 export function orderLayer(program: Program): ClauseProblem {
-  const variable = (atom: number): number => orderVariable(program, atom);
-  const problem = problemOf(program, variable, (atom) => countsAsTrue(program, atom));
-  return { ...withRefusals(program, problem), time: null };
+  return { ...withRefusals(program, problemOf(program, orderVariables(program))), time: null };
 }
 
-/** The variable that an atom is in the order layer: itself without amounts, or itself where a refusal speaks of it. */
-export const orderVariable = (program: Program, atom: number): number =>
-  program.isSelector(atom) || program.live.has(atom) ? atom : program.bare.at(atom);
-
-export const countsAsTrue = (program: Program, atom: number): boolean =>
-  !program.isSelector(atom) && !program.orders(atom) && !program.live.has(atom);
+/** By atom, the variable it is in the order layer: itself without amounts, or itself where a refusal speaks of it; -1 where it counts as true. */
+export function orderVariables(program: Program): Int32Array {
+  const variables = program.bare.packed();
+  const from = program.from.data;
+  for (let atom = 0; atom < variables.length; atom++) if ((from[atom] as number) < 0) variables[atom] = atom;
+  for (const atom of program.live) variables[atom] = atom;
+  return variables;
+}
 
 function withRefusals(program: Program, problem: Omit<ClauseProblem, "time">): Omit<ClauseProblem, "time"> {
   const { refusals } = program;
@@ -39,47 +39,47 @@ function withRefusals(program: Program, problem: Omit<ClauseProblem, "time">): O
   };
 }
 
-/** @param met options that count as true, so that a clause with one is left out */
-export function problemOf(
-  program: Program,
-  variable: (atom: number) => number,
-  met: (atom: number) => boolean,
-): Omit<ClauseProblem, "time"> {
-  const start = new IntList(program.clauses + 1);
-  const literals = new IntList(2 * program.options.length);
-  const statement = new IntList(program.clauses);
-  const guard = new IntList(program.clauses);
-  start.push(0);
-  for (let c = 0; c < program.clauses; c++) {
-    const before = literals.length;
-    const end = program.clauseStart.at(c + 1);
-    let at = program.clauseStart.at(c);
-    for (; at < end && !met(program.options.at(at)); at++) literals.push(2 * variable(program.options.at(at)));
-    if (at < end) {
-      literals.length = before;
-      continue;
+/** @param variables by atom; -1 for an option that counts as true, so that a clause with one is left out */
+export function problemOf(program: Program, variables: Int32Array): Omit<ClauseProblem, "time"> {
+  const all = program.clauses;
+  const clauseStart = program.clauseStart.data;
+  const options = program.options.data;
+  const guards = program.guard.data;
+  const facts = program.fact.data;
+  const start = new Int32Array(all + 1);
+  const literals = new Int32Array(program.options.length + all);
+  const statement = new Int32Array(all);
+  const guard = new Int32Array(all);
+  let clauses = 0;
+  for (let c = 0; c < all; c++) {
+    const end = clauseStart[c + 1] as number;
+    let length = start[clauses] as number;
+    let at = clauseStart[c] as number;
+    for (; at < end; at++) {
+      const variable = variables[options[at] as number] as number;
+      if (variable < 0) break;
+      literals[length++] = 2 * variable;
     }
-    const selector = program.guard.at(c);
-    if (selector >= 0) literals.push(2 * selector + 1);
-    guard.push(selector);
-    start.push(literals.length);
-    statement.push(program.fact.at(c));
+    if (at < end) continue;
+    const selector = guards[c] as number;
+    if (selector >= 0) literals[length++] = 2 * selector + 1;
+    guard[clauses] = selector;
+    statement[clauses++] = facts[c] as number;
+    start[clauses] = length;
   }
+  const from = program.from.packed();
+  const to = program.to.packed();
+  const bare = program.bare.data;
+  // Selectors, and links that only bind time, have no ends.
+  for (let atom = 0; atom < from.length; atom++) if ((bare[atom] as number) < 0) from[atom] = to[atom] = -1;
   return {
     nodes: program.nodes,
     variables: program.atoms,
-    from: precedences(program, program.from),
-    to: precedences(program, program.to),
-    start: start.packed(),
-    literals: literals.packed(),
-    statement: statement.packed(),
-    guard: guard.packed(),
+    from,
+    to,
+    start: start.slice(0, clauses + 1),
+    literals: literals.slice(0, start[clauses]),
+    statement: statement.slice(0, clauses),
+    guard: guard.slice(0, clauses),
   };
-}
-
-/** Ends of precedences; -1 for selectors and for links that only bind time. */
-function precedences(program: Program, ends: IntList): Int32Array {
-  const list = ends.packed();
-  for (let atom = 0; atom < list.length; atom++) if (program.bare.at(atom) < 0) list[atom] = -1;
-  return list;
 }

@@ -28,8 +28,10 @@ interface Gap {
  * of steps and the epoch, which is the last. Adds the statements about work and dates to the program's facts.
  */
 export function timeLayer(program: Program, bounds: TimeBounds): ClauseProblem {
-  const same = (atom: number): number => atom;
-  const base = problemOf(program, same, () => false);
+  const base = problemOf(
+    program,
+    Int32Array.from({ length: program.atoms }, (_, atom) => atom),
+  );
   const links = Array.from({ length: program.atoms }, (_, atom) => linkGaps(program, bounds, atom));
   const own = ownGaps(program, bounds);
   const added = (list: Int32Array, value: (i: number) => number): Int32Array => Int32Array.from([...list, ...own.map((_, i) => value(i))]);

@@ -15,7 +15,7 @@ export function openChoices(program: Program, settled: Settled, rows: Rows, reas
   const choices: OpenChoice[] = [];
   rows.taken.forEach((taken, clause) => {
     const row = rowOf[clause] as number;
-    if (taken < 0 || settled.openCount(clause) < 2 || (row >= 0 && forced[row] === 1)) return;
+    if (taken < 0 || (row >= 0 && forced[row] === 1) || settled.openCount(clause) < 2) return;
     const open = settled.open(clause);
     const options = open.map((option) => ({ arcs: pairsOf(program, settled, option) }));
     const statement = row < 0 ? reasons.of(clause, -1) : (rows.reason[row] as number);

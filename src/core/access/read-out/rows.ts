@@ -18,7 +18,7 @@ export function readRows(program: Program, settled: Settled, reasons: Reasons): 
   const atoms = new IntList(program.clauses);
   const clauses = new IntList(program.clauses);
   const why = new IntList(program.clauses);
-  for (let clause = 0; clause < program.clauses; clause++) {
+  for (let clause = 0; clause < taken.length; clause++) {
     const atom = taken[clause] as number;
     if (atom < 0 || program.isSelector(atom) || program.from.at(atom) >= program.steps) continue;
     atoms.push(atom);
@@ -74,12 +74,13 @@ export function graphOfAnswer(program: Program, settled: Settled, rows: Rows): D
 }
 
 function graphOfAtoms(program: Program, atoms: IntList): Digraph {
-  return digraph(program.steps, endsOf(program.from, atoms), endsOf(program.to, atoms));
+  const packed = atoms.packed();
+  return digraph(program.steps, endsOf(program.from, packed), endsOf(program.to, packed));
 }
 
 /** One end of each of the atoms. */
-export function endsOf(ends: IntList, atoms: IntList | Int32Array): Int32Array {
+export function endsOf({ data }: IntList, atoms: Int32Array): Int32Array {
   const list = new Int32Array(atoms.length);
-  for (let i = 0; i < list.length; i++) list[i] = ends.at(atoms instanceof IntList ? atoms.at(i) : (atoms[i] as number));
+  for (let i = 0; i < list.length; i++) list[i] = data[atoms[i] as number] as number;
   return list;
 }

@@ -1,5 +1,5 @@
 import type { ClauseSearch } from "../../graph";
-import { countsAsTrue, orderVariable } from "../compile/layers";
+import { orderVariables } from "../compile/layers";
 import type { Program } from "../compile/program";
 
 /** What an answer says about the program's clauses, and what is settled in every order. */
@@ -20,9 +20,10 @@ export class Settled {
   ) {
     this.#holds = new Uint8Array(program.atoms).fill(1);
     this.#always = new Int8Array(program.atoms);
-    for (let atom = 0; atom < program.atoms; atom++) {
-      if (countsAsTrue(program, atom)) continue;
-      const variable = orderVariable(program, atom);
+    const variables = orderVariables(program);
+    for (let atom = 0; atom < variables.length; atom++) {
+      const variable = variables[atom] as number;
+      if (variable < 0) continue;
       if (!answer.holds(variable)) this.#holds[atom] = 0;
       this.#always[atom] = every.settled(variable);
     }
@@ -30,9 +31,10 @@ export class Settled {
 
   /** The preferred option of the clause that holds in the answer. */
   taken(clause: number): number {
-    const { program } = this;
-    for (let at = program.clauseStart.at(clause); at < program.clauseStart.at(clause + 1); at++) {
-      const atom = program.options.at(at);
+    const { options, clauseStart } = this.program;
+    const end = clauseStart.at(clause + 1);
+    for (let at = clauseStart.at(clause); at < end; at++) {
+      const atom = options.data[at] as number;
       if (this.#holds[atom] === 1) return atom;
     }
     return -1;
@@ -61,11 +63,10 @@ export class Settled {
 
   /** How many options of the clause could hold. */
   openCount(clause: number): number {
-    const { program } = this;
+    const { options, clauseStart } = this.program;
+    const end = clauseStart.at(clause + 1);
     let count = 0;
-    for (let at = program.clauseStart.at(clause); at < program.clauseStart.at(clause + 1); at++) {
-      if (this.#always[program.options.at(at)] !== -1) count++;
-    }
+    for (let at = clauseStart.at(clause); at < end; at++) if (this.#always[options.data[at] as number] !== -1) count++;
     return count;
   }
 

@@ -114,6 +114,8 @@ function unmet(list: Int32Array, clauses: Clauses, trail: Trail): Int32Array {
 }
 
 function met(clause: number, clauses: Clauses, trail: Trail): boolean {
-  for (let at = clauses.first(clause); at < clauses.end(clause); at++) if (trail.value(clauses.literal(at)) === 1) return true;
+  const end = clauses.end(clause);
+  const literals = clauses.literals.data;
+  for (let at = clauses.first(clause); at < end; at++) if (trail.values[literals[at] as number] === 1) return true;
   return false;
 }

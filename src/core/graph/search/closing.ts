@@ -7,45 +7,47 @@ import type { Theory } from "./theory";
 import type { Trail } from "./trail";
 
 /** Arcs that hold, in the order in which they came to hold; only those among the first `length` values of the trail. */
-export function arcsThatHold(trail: Trail, theory: Theory, length = trail.length): IntList {
-  const arcs = new IntList(length);
+export function arcsThatHold(trail: Trail, theory: Theory, length = trail.length): Int32Array {
+  const literals = trail.literals.data;
+  const { tails } = theory;
+  const arcs = new Int32Array(length);
+  let count = 0;
   for (let at = 0; at < length; at++) {
-    const literal = trail.literals.at(at);
-    if ((literal & 1) === 0 && theory.isArc(literal >> 1)) arcs.push(literal >> 1);
+    const literal = literals[at] as number;
+    if ((literal & 1) === 0 && (tails[literal >> 1] as number) >= 0) arcs[count++] = literal >> 1;
   }
-  return arcs;
+  return arcs.subarray(0, count);
 }
 
 /** Of the arcs that are still open, those that would close a ring with the ones given. */
-export function ringClosers(arcs: IntList, variables: number, trail: Trail, theory: Theory): number[] {
-  const at = theory.order.at;
+export function ringClosers(arcs: Int32Array, variables: number, trail: Trail, theory: Theory): number[] {
+  const { at } = theory.order;
+  const { tails, heads } = theory;
+  const { values } = trail;
   const open = new IntList(256);
-  const tails = new IntList(256);
-  const heads = new IntList(256);
   for (let v = 0; v < variables; v++) {
-    if (!theory.isArc(v) || trail.value(holds(v)) !== 0) continue;
-    if ((at[theory.to(v)] as number) > (at[theory.from(v)] as number)) continue;
-    open.push(v);
-    tails.push(theory.from(v));
-    heads.push(theory.to(v));
+    const tail = tails[v] as number;
+    if (tail >= 0 && values[holds(v)] === 0 && (at[heads[v] as number] as number) <= (at[tail] as number)) open.push(v);
   }
-  const refuted = reachMany(graphOf(arcs, theory), positions(at), heads.packed(), tails.packed());
+  const from = endsOf(open.packed(), heads);
+  const to = endsOf(open.packed(), tails);
+  const refuted = reachMany(graphOf(arcs, theory), positions(at), from, to);
   const closers: number[] = [];
-  for (let i = 0; i < open.length; i++) if (refuted[i] === 1 || heads.at(i) === tails.at(i)) closers.push(open.at(i));
+  for (let i = 0; i < open.length; i++) if (refuted[i] === 1 || from[i] === to[i]) closers.push(open.at(i));
   return closers;
 }
 
 /** For each pair, 1 when the arcs lead from the first node to the second. */
-export function leading(arcs: IntList, theory: Theory, from: ArrayLike<number>, to: ArrayLike<number>): Uint8Array {
+export function leading(arcs: Int32Array, theory: Theory, from: ArrayLike<number>, to: ArrayLike<number>): Uint8Array {
   return reachMany(graphOf(arcs, theory), positions(theory.order.at), from, to);
 }
 
-function graphOf(arcs: IntList, theory: Theory): Digraph {
-  const from = new Int32Array(arcs.length);
-  const to = new Int32Array(arcs.length);
-  for (let a = 0; a < arcs.length; a++) {
-    from[a] = theory.from(arcs.at(a));
-    to[a] = theory.to(arcs.at(a));
-  }
-  return digraph(theory.order.at.length, from, to);
+function graphOf(arcs: Int32Array, theory: Theory): Digraph {
+  return digraph(theory.order.at.length, endsOf(arcs, theory.tails), endsOf(arcs, theory.heads));
+}
+
+function endsOf(arcs: Int32Array, ends: Int32Array): Int32Array {
+  const list = new Int32Array(arcs.length);
+  for (let i = 0; i < list.length; i++) list[i] = ends[arcs[i] as number] as number;
+  return list;
 }

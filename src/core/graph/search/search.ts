@@ -155,7 +155,7 @@ export class ClauseSearch {
         const ring = this.#theory.take(literal >> 1, this.#trail);
         if (ring !== null) return ringClash(ring);
       }
-      const clause = this.#watches.falsified(this.#clauses, literal ^ 1, this.#trail.value, unit);
+      const clause = this.#watches.falsified(this.#clauses, literal ^ 1, this.#trail, unit);
       if (clause >= 0) {
         this.#head++;
         return clauseClash(this.#clauses, clause);

@@ -35,16 +35,17 @@ export class Theory {
     this.order.widen(from, to);
   }
 
+  /** By variable, where its arc comes from; -1 for a selector. */
+  get tails(): Int32Array {
+    return this.#from;
+  }
+
+  get heads(): Int32Array {
+    return this.#to;
+  }
+
   isArc(variable: number): boolean {
     return (this.#from[variable] as number) >= 0;
-  }
-
-  from(variable: number): number {
-    return this.#from[variable] as number;
-  }
-
-  to(variable: number): number {
-    return this.#to[variable] as number;
   }
 
   /** The time found for an instant of the time layer. */

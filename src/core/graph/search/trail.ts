@@ -9,13 +9,14 @@ export class Trail {
   readonly literals = new IntList(256);
   /** Length of the trail when each level above 0 began. */
   readonly marks: number[] = [];
-  #value: Int8Array;
+  /** By literal, 1: it holds; -1: it does not; 0: open. */
+  values: Int8Array;
   #level: Int32Array;
   #reason: Int32Array;
   #place: Int32Array;
 
   constructor(variables: number) {
-    this.#value = new Int8Array(variables);
+    this.values = new Int8Array(2 * variables);
     this.#level = new Int32Array(variables);
     this.#reason = new Int32Array(variables);
     this.#place = new Int32Array(variables);
@@ -23,11 +24,11 @@ export class Trail {
 
   /** Makes sure that there is room for this many variables; the new ones have no value. */
   widen(variables: number): void {
-    if (variables <= this.#value.length) return;
+    if (2 * variables <= this.values.length) return;
     const size = 2 * variables;
-    const value = new Int8Array(size);
-    value.set(this.#value);
-    this.#value = value;
+    const values = new Int8Array(2 * size);
+    values.set(this.values);
+    this.values = values;
     this.#level = larger(this.#level, size);
     this.#reason = larger(this.#reason, size);
     this.#place = larger(this.#place, size);
@@ -42,10 +43,7 @@ export class Trail {
   }
 
   /** 1: the literal holds; -1: it does not; 0: open. */
-  value = (literal: number): number => {
-    const value = this.#value[literal >> 1] as number;
-    return (literal & 1) === 0 ? value : -value;
-  };
+  value = (literal: number): number => this.values[literal] as number;
 
   levelOf(variable: number): number {
     return this.#level[variable] as number;
@@ -61,7 +59,8 @@ export class Trail {
 
   give(literal: number, reason: number): void {
     const variable = literal >> 1;
-    this.#value[variable] = (literal & 1) === 0 ? 1 : -1;
+    this.values[literal] = 1;
+    this.values[literal ^ 1] = -1;
     this.#level[variable] = this.marks.length;
     this.#reason[variable] = reason;
     this.#place[variable] = this.literals.length;
@@ -71,7 +70,8 @@ export class Trail {
   /** Takes the last value back and says which literal it was. */
   takeBack(): number {
     const literal = this.literals.at(--this.literals.length);
-    this.#value[literal >> 1] = 0;
+    this.values[literal] = 0;
+    this.values[literal ^ 1] = 0;
     return literal;
   }
 }

@@ -22,7 +22,7 @@ const setUp = (rows: readonly (readonly number[])[], variables: number) => {
   const fail = (literal: number) => {
     trail.give(literal ^ 1, chosen);
     const units: (readonly [number, number])[] = [];
-    const clash = watches.falsified(known, literal, trail.value, (clause, left) => {
+    const clash = watches.falsified(known, literal, trail, (clause, left) => {
       units.push([clause, left]);
       return trail.value(left) !== -1;
     });

@@ -1,5 +1,6 @@
 import { IntList } from "../int-list";
 import type { Clauses } from "./clauses";
+import type { Trail } from "./trail";
 
 const none = -1;
 
@@ -46,36 +47,35 @@ export class Watches {
    * After `literal` became false: moves its watches on. Calls `unit(clause, literal)` where only one is left; that says false when it is false too.
    * @returns the clause with no literal left, or -1
    */
-  falsified(
-    clauses: Clauses,
-    literal: number,
-    value: (literal: number) => number,
-    unit: (clause: number, literal: number) => boolean,
-  ): number {
+  falsified(clauses: Clauses, literal: number, trail: Trail, unit: (clause: number, literal: number) => boolean): number {
+    const next = this.#next.data;
+    const { values } = trail;
     let slot = this.#head.at(literal);
     let kept = none;
     while (slot !== none) {
-      const following = this.#next.at(slot);
+      const following = next[slot] as number;
       const clause = slot >> 1;
-      const otherPlace = this.#place.at(slot ^ 1);
-      const other = clauses.literal(otherPlace);
-      const moved = value(other) !== 1 && this.#moveOn(clauses, slot, otherPlace, value);
+      const otherPlace = this.#place.data[slot ^ 1] as number;
+      const other = clauses.literals.data[otherPlace] as number;
+      const moved = values[other] !== 1 && this.#moveOn(clauses, slot, otherPlace, values);
       if (moved) {
         if (kept === none) this.#head.data[literal] = following;
-        else this.#next.data[kept] = following;
+        else next[kept] = following;
       } else {
         kept = slot;
-        if (value(other) !== 1 && !unit(clause, other)) return clause;
+        if (values[other] !== 1 && !unit(clause, other)) return clause;
       }
       slot = following;
     }
     return none;
   }
 
-  #moveOn(clauses: Clauses, slot: number, otherPlace: number, value: (literal: number) => number): boolean {
+  #moveOn(clauses: Clauses, slot: number, otherPlace: number, values: Int8Array): boolean {
     const clause = slot >> 1;
-    for (let place = clauses.first(clause); place < clauses.end(clause); place++) {
-      if (place === otherPlace || value(clauses.literal(place)) === -1) continue;
+    const end = clauses.end(clause);
+    const literals = clauses.literals.data;
+    for (let place = clauses.first(clause); place < end; place++) {
+      if (place === otherPlace || values[literals[place] as number] === -1) continue;
       this.#link(clauses, slot, place);
       return true;
     }
