@@ -4,6 +4,7 @@ import { type PersonSpec, personRuns, spentDays } from "./crew";
 import { elapsed } from "./elapsed";
 import type { Gathering } from "./gathering";
 import { OfficeClock } from "./office";
+import { plainest, type Quorum } from "./quorum";
 import { atLeast, both, either, type Levels, levelsOf, type RunSource } from "./runs";
 import { type SiteSpec, type SiteTime, siteTime } from "./site";
 import { type SunDay, sunDays } from "./sun";
@@ -73,13 +74,13 @@ function shortOf(key: string): string {
 }
 
 /** The same answer while the same stretch is asked for. */
-function lastAsked(source: (from: number, to: number) => Levels): (from: number, to: number) => Levels {
+function lastAsked<A>(source: (from: number, to: number) => A): (from: number, to: number) => A {
   let [at, until] = [Number.NaN, Number.NaN];
-  let levels: Levels;
+  let answer: A;
   return (from, to) => {
-    if (from !== at || to !== until) levels = source(from, to);
+    if (from !== at || to !== until) answer = source(from, to);
     [at, until] = [from, to];
-    return levels;
+    return answer;
   };
 }
 
@@ -134,8 +135,8 @@ export function clocksOf(specs: ClockSpecs, pour: (name: PourClockName) => Gathe
           () => either(calendar(id).runs, spentDays(spent, spec(id), site, start)),
         );
   const personKey = (id: string) => {
-    const person = found(people.get(id), id);
-    return `${keyOf(person.calendar)} ${person.daysOffSpent} ${person.daysOffSpent.length > 0 ? keyOf(specs.usual) : ""}`;
+    const { calendar, daysOffSpent } = found(people.get(id), id);
+    return daysOffSpent.length === 0 ? keyOf(calendar) : `${keyOf(calendar)} ${daysOffSpent} ${keyOf(specs.usual)}`;
   };
   const person = (id: string) => {
     const who = found(people.get(id), id);
@@ -147,29 +148,55 @@ export function clocksOf(specs: ClockSpecs, pour: (name: PourClockName) => Gathe
       () => personRuns(who, calendar(who.calendar).runs, spec(specs.usual), site, start),
     );
   };
-  const ofPeople = (ids: readonly string[]) => ids.map((id) => person(id).runs);
-  /** How many of these people are there, over the stretch that was asked for last: pools and crews of every size ask for the same. */
+  /** The stretch that was asked for last, by `personKey` or calendar: crowds and crews of every size ask for the same. */
+  const sources = new Map<string, RunSource>();
+  const runsOf = (key: string, clock: () => WorkingClock): RunSource => {
+    const runs = sources.get(key) ?? lastAsked(clock().runs);
+    sources.set(key, runs);
+    return runs;
+  };
+  /** How many of these people go by each calendar, days off that they spend included. */
+  const calendarsOf = (ids: readonly string[]): Map<string, number> => {
+    const numbers = new Map<string, number>();
+    for (const id of ids) {
+      const key = personKey(id);
+      runsOf(key, () => person(id));
+      numbers.set(key, (numbers.get(key) ?? 0) + 1);
+    }
+    return numbers;
+  };
+  const sourcesOf = (numbers: Quorum["people"]): RunSource[] =>
+    [...numbers].flatMap(([key, number]) => new Array<RunSource>(number).fill(sources.get(key) as RunSource));
   const crowds = new Map<string, (from: number, to: number) => Levels>();
   const crowdOf = (ids: readonly string[]) => {
-    const key = ids.join("\n");
-    const crowd = crowds.get(key) ?? lastAsked((from, to) => levelsOf(ofPeople(ids), from, to));
+    const numbers = calendarsOf(ids);
+    const key = textOf(numbers);
+    const crowd = crowds.get(key) ?? lastAsked((from, to) => levelsOf(sourcesOf(numbers), from, to));
     crowds.set(key, crowd);
     return crowd;
   };
-  const crew = (ids: readonly string[], number: number) =>
-    working(
-      `crew ${number} ${ids}`,
-      () => ids.map(personKey).join(" "),
+  const crew = (ids: readonly string[], number: number) => {
+    const plain = plainest({ number, people: calendarsOf(ids) });
+    return working(
+      `crew ${plain.number} ${textOf(plain.people)}`,
+      () => "",
       `${number} of ${ids}`,
-      () => atLeast(number, ofPeople(ids), crowdOf(ids)),
+      () => atLeast(plain.number, sourcesOf(plain.people)),
     );
-  const crewOn = (id: string, ids: readonly string[], number: number) =>
-    working(
-      `crew ${number} ${ids} on ${id}`,
-      () => [keyOf(id), spent, ...ids.map(personKey)].join(" "),
+  };
+  const crewOn = (id: string, ids: readonly string[], number: number) => {
+    const plain = plainest({ number, people: calendarsOf(ids) });
+    return working(
+      `crew ${plain.number} ${textOf(plain.people)} on ${id}`,
+      () => `${keyOf(id)} ${spent}`,
       `${number} of ${ids} on ${id}`,
-      () => both(work(id).runs, atLeast(number, ofPeople(ids), crowdOf(ids))),
+      () =>
+        both(
+          runsOf(`work ${id}`, () => work(id)),
+          atLeast(plain.number, sourcesOf(plain.people)),
+        ),
     );
+  };
   const office = (id: string) =>
     make(
       `office ${id}`,
@@ -204,6 +231,13 @@ export function clocksOf(specs: ClockSpecs, pour: (name: PourClockName) => Gathe
 function noPour({ kind, pour }: PourClockName): never {
   throw new RangeError(`no ${kind} of ${pour} here`);
 }
+
+/** The same text for as many by the same calendars. */
+const textOf = (numbers: Quorum["people"]): string =>
+  [...numbers]
+    .map(([calendar, number]) => `${number} by ${calendar}`)
+    .sort()
+    .join(", ");
 
 function written(spec: WorkSpec & { readonly cutOff_min: number | null }): string {
   return JSON.stringify([spec.week, spec.off, [...spec.extra], spec.holidays, spec.daylightOnly, spec.cutOff_min]);

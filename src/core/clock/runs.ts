@@ -36,25 +36,19 @@ export interface Levels {
 }
 
 export function levelsOf(sources: readonly RunSource[], from: number, to: number): Levels {
-  const { distinct, times: alike } = counted(sources);
-  const each = distinct.map((source) => source(from, to));
-  const next = new Int32Array(each.length);
-  const size = each.reduce((sum, runs) => sum + runs.length, 0);
-  const times = new Int32Array(size + 1);
-  const levels = new Int32Array(size + 1);
+  const changes = changesOf(sources, from, to);
+  const times = new Int32Array(changes.length + 1);
+  const levels = new Int32Array(changes.length + 1);
   times[0] = from;
   let count = 1;
   let level = 0;
-  for (;;) {
-    let at = to;
-    for (let k = 0; k < each.length; k += 1) at = Math.min(at, each[k]?.[next[k] as number] ?? to);
+  for (let i = 0; i < changes.length; i += 1) {
+    const change = changes[i] as number;
+    const at = Math.floor(change / most);
     if (at >= to) break;
-    for (let k = 0; k < each.length; k += 1) {
-      while (each[k]?.[next[k] as number] === at) {
-        level += (next[k] as number) % 2 === 0 ? (alike[k] as number) : -(alike[k] as number);
-        next[k] = (next[k] as number) + 1;
-      }
-    }
+    level += change - at * most - most / 2;
+    // What else changes in that minute counts before the level is told.
+    if (i + 1 < changes.length && Math.floor((changes[i + 1] as number) / most) === at) continue;
     if (at === from) levels[0] = level;
     else if (level !== levels[count - 1]) {
       times[count] = at;
@@ -62,6 +56,25 @@ export function levelsOf(sources: readonly RunSource[], from: number, to: number
     }
   }
   return { times: times.slice(0, count), levels: levels.slice(0, count) };
+}
+
+/** No crowd is half as large. */
+const most = 1 << 16;
+
+/** When how many more (or fewer) run, in order: `most` for each minute, and the number above half of it. */
+function changesOf(sources: readonly RunSource[], from: number, to: number): Float64Array {
+  const { distinct, times } = counted(sources);
+  const each = distinct.map((source) => source(from, to));
+  const changes = new Float64Array(each.reduce((sum, runs) => sum + runs.length, 0));
+  let count = 0;
+  each.forEach((runs, k) => {
+    const number = times[k] as number;
+    for (let i = 0; i < runs.length; i += 2) {
+      changes[count++] = (runs[i] as number) * most + most / 2 + number;
+      changes[count++] = (runs[i + 1] as number) * most + most / 2 - number;
+    }
+  });
+  return changes.sort();
 }
 
 /** Each source once, with how often it is there: people who keep the same hours share a calendar. */
@@ -78,18 +91,15 @@ function counted(sources: readonly RunSource[]): { readonly distinct: readonly R
   return { distinct, times };
 }
 
-/** Runs while at least `number` of the sources run. `levels`: how many do, where that is known already. */
-export function atLeast(
-  number: number,
-  sources: readonly RunSource[],
-  levels: (from: number, to: number) => Levels = (from, to) => levelsOf(sources, from, to),
-): RunSource {
+/** Runs while at least `number` of the sources run. */
+export function atLeast(number: number, sources: readonly RunSource[]): RunSource {
   if (number <= 0) return (from, to) => (from < to ? [from, to] : []);
   if (number > sources.length) return () => [];
   const only = sources[0];
   if (only !== undefined && sources.every((source) => source === only)) return only;
+  if (number === sources.length) return both(...sources);
   return (from, to) => {
-    const at = levels(from, to);
+    const at = levelsOf(sources, from, to);
     const out: number[] = [];
     for (let i = 0; i < at.times.length; i += 1) {
       if ((at.levels[i] as number) < number) continue;

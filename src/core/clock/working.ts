@@ -5,6 +5,8 @@ import type { RunSource, Runs } from "./runs";
 export const furthest_min = 40 * 366 * 1440;
 export const earliest_min = -10 * 366 * 1440;
 const firstLook_min = 400 * 1440;
+/** Back, where little is ever asked for. */
+const firstLookBack_min = 30 * 1440;
 
 /**
  * A clock that counts the running minutes of a source, from prefix sums in typed arrays: every answer is a binary search. The stretches are
@@ -16,6 +18,8 @@ export class WorkingClock implements Clock {
   /** Reading at `from`. */
   private before = new Int32Array(256);
   private count = 0;
+  /** The stretch that was asked for last. */
+  private last = 0;
   private low = 0;
   private high = 0;
 
@@ -108,7 +112,12 @@ export class WorkingClock implements Clock {
 
   /** Last stretch that begins at or before `t`; -1: none. */
   private lastFrom(t: number): number {
-    return lastBelow(this.from, this.count, t + 1);
+    // Most questions are about the stretch that was asked for last, or the next.
+    const { last, count, from } = this;
+    if (last >= 0 && last + 2 < count && (from[last] as number) <= t && t < (from[last + 2] as number)) {
+      if (t >= (from[last + 1] as number)) this.last += 1;
+    } else this.last = lastBelow(from, count, t + 1);
+    return this.last;
   }
 
   /** Last stretch whose reading at its beginning is below `target`; -1: none. */
@@ -131,7 +140,7 @@ export class WorkingClock implements Clock {
 
   private lookBack(t = 0): boolean {
     if (this.low <= earliest_min) return false;
-    const from = Math.max(earliest_min, Math.min(-firstLook_min, this.low * 2, Math.max(t, earliest_min) - 1440));
+    const from = Math.max(earliest_min, Math.min(-firstLookBack_min, this.low * 2, Math.max(t, earliest_min) - 1440));
     this.prepend(this.source(from, this.low));
     this.low = from;
     return true;

@@ -149,7 +149,7 @@ function ownSets(step: Step, having: (role: string) => readonly string[], everyo
 }
 
 function crewClock(step: Step, clocks: Clocks, sets: readonly OwnSet[]): Clock {
-  const each = sets.map((s) => clocks.crewOn(step.calendar, s.people, s.number));
+  const each = [...new Set(sets.map((s) => clocks.crewOn(step.calendar, s.people, s.number)))].sort((a, b) => (a.id < b.id ? -1 : 1));
   if (each.length === 1) return each[0]!;
   const known = joint.get(each[0]!) ?? [];
   const same = known.find((j) => j.each.length === each.length && j.each.every((c, i) => c === each[i]));
