@@ -20,11 +20,12 @@ import { ageFactor, fittedCurve, type GainCurve, gainCurve, type Shown } from ".
 const age_units = 1000;
 
 /** Units a minute at whole hundredths of a degree, worked out once each. */
+const coldest_cC = -1000;
 const ageRates = new Int32Array(7001).fill(-1);
 
 /** ASTM C1074 with Q = 5000 K, whole units a minute at hundredths of a degree. That of a blend can differ (from memory). */
 export function ageRate(concrete_cC: number): number {
-  const i = concrete_cC + 1000;
+  const i = concrete_cC - coldest_cC;
   const known = ageRates[i];
   if (known !== undefined && known >= 0) return known;
   const rate = Math.round(age_units * ageFactor(concrete_cC / 100, 20));
@@ -34,7 +35,24 @@ export function ageRate(concrete_cC: number): number {
 
 /** Warm: 50 °F and above, as the table of ACI 347 counts its days. */
 const warm_C = 10;
-const warmRate = (air_cC: number): number => (air_cC >= 100 * warm_C ? 1 : 0);
+
+/** Rates hour by hour, none below `floor`. */
+function warmRatesOf(air_cC: Int32Array, floor: number): Int32Array {
+  const rates = new Int32Array(air_cC.length);
+  for (let i = 0; i < rates.length; i += 1) rates[i] = floor > 0 || (air_cC[i] as number) >= 100 * warm_C ? 1 : 0;
+  return rates;
+}
+
+function ageRatesOf(air_cC: Int32Array, floor: number): Int32Array {
+  const rates = new Int32Array(air_cC.length);
+  for (let i = 0; i < rates.length; i += 1) {
+    const air = air_cC[i] as number;
+    const known = ageRates[air - coldest_cC] ?? -1;
+    const rate = known >= 0 ? known : ageRate(air);
+    rates[i] = rate < floor ? floor : rate;
+  }
+  return rates;
+}
 
 /** More than this the curve never reaches in a builder's lifetime; thousandths of the specified strength. */
 const mostShare = 1200;
@@ -76,16 +94,11 @@ function once<G extends Gathering>(key: string, fresh: () => G): G {
 }
 
 function rateClock(air: Air, what: "age" | "warm", least_C: number | null): RateClock {
-  const rate = what === "age" ? ageRate : warmRate;
-  const at = (air_C: number): number => rate(Math.round(100 * air_C));
+  const ratesOf = what === "age" ? ageRatesOf : warmRatesOf;
+  const at = (air_C: number): number => ratesOf(Int32Array.of(Math.round(100 * air_C)), 0)[0] as number;
   const floor = least_C === null ? 0 : at(least_C);
   const id = `${what} at ${air.key}${least_C === null ? "" : ` kept at ${least_C}`}`;
-  const of = (from: number, to: number): Int32Array => {
-    const hours = air.hours_cC(from, to);
-    const rates = new Int32Array(hours.length);
-    for (let i = 0; i < rates.length; i += 1) rates[i] = Math.max(floor, rate(hours[i] as number));
-    return rates;
-  };
+  const of = (from: number, to: number): Int32Array => ratesOf(air.hours_cC(from, to), floor);
   return once(id, () => new RateClock(id, { of, least: Math.max(floor, at(air.lowest_C)), most: Math.max(floor, at(air.highest_C)) }));
 }
 
