@@ -37,11 +37,12 @@ export function dayWindows(spec: WorkSpec, site: SiteSpec, start: string): DayWi
   for (const [date, windows] of spec.extra) put(special, time.dayOfDate(date), windows);
   const holiday = holidaysOf(spec.holidays);
   const weekly = spec.week.some((windows) => windows.length > 0);
+  const weekdayOfFirst = time.weekdayOf(0);
   return {
     of: (day) => {
       const own = special.get(day);
       if (own !== undefined) return own;
-      const windows = spec.week[time.weekdayOf(day)] ?? none;
+      const windows = spec.week[(((weekdayOfFirst + day) % 7) + 7) % 7] ?? none;
       return windows.length === 0 || holiday(time.first + day) ? none : windows;
     },
     only: weekly ? null : [...special.keys()].sort((a, b) => a - b),
@@ -58,8 +59,8 @@ export function windowRuns(windows: DayWindows, site: SiteSpec, start: string): 
   return (from, to) => {
     const found: number[] = [];
     let inOrder = true;
-    const on = (day: number): void => {
-      for (const { from_min, to_min } of windows.of(day)) {
+    const on = (day: number, of: readonly WindowSpec[]): void => {
+      for (const { from_min, to_min } of of) {
         const a = Math.max(from, time.at(day, from_min));
         const b = Math.min(to, time.at(day, to_min));
         if (a >= b) continue;
@@ -67,8 +68,13 @@ export function windowRuns(windows: DayWindows, site: SiteSpec, start: string): 
         found.push(a, b);
       }
     };
-    if (windows.only !== null) windows.only.forEach(on);
-    else for (let day = time.dayOf(from) - 1, last = time.dayOf(to); day <= last; day += 1) on(day);
+    if (windows.only !== null) for (const day of windows.only) on(day, windows.of(day));
+    else {
+      for (let day = time.dayOf(from) - 1, last = time.dayOf(to); day <= last; day += 1) {
+        const of = windows.of(day);
+        if (of.length > 0) on(day, of);
+      }
+    }
     return joined(inOrder ? found : sorted(found));
   };
 }

@@ -19,15 +19,17 @@ const hoursOfSlice = 8;
 
 /**
  * A clock that runs at a rate of its own in every hour: prefix sums, made as far as questions reach, half as far again each time. Readings are whole, as rates are whole units
- * a minute. A reading is two look-ups, everything else one more and a binary search over the few hours of one slice of the reading.
+ * a minute. A reading is two look-ups, everything else one more and a binary search; once many have been asked for, over the few hours of one slice of the reading.
  */
 export class RateClock implements Gathering {
   private rate = new Int32Array(0);
   /** Reading at the beginning of each hour, and one more at the end. */
   private before = new Float64Array(1);
-  /** Positions of the last hours that begin below each multiple of `slice` above the first reading. */
-  private slices = Int32Array.of(-1, 0, 0);
+  /** Positions of the last hours that begin below each multiple of `slice` above the first reading; null while few searches would gain by them. */
+  private slices: Int32Array | null = null;
   private slice = 1;
+  /** Searches since hours were last made. */
+  private searches = 0;
   private low = 0;
   private high = 0;
 
@@ -126,10 +128,15 @@ export class RateClock implements Gathering {
 
   /** Position of the last hour that begins with a reading below `target`, which is at most the total; -1: none. */
   private lastBelow(target: number): number {
-    const k = Math.floor((target - (this.before[0] as number)) / this.slice);
-    if (k < 0) return -1;
-    let low = this.slices[k] as number;
-    let high = (this.slices[k + 1] as number) + 1;
+    if (target <= (this.before[0] as number)) return -1;
+    let low = 0;
+    let high = this.before.length;
+    const slices = this.slices ?? this.sliceUp();
+    if (slices !== null) {
+      const k = Math.floor((target - (this.before[0] as number)) / this.slice);
+      low = slices[k] as number;
+      high = (slices[k + 1] as number) + 1;
+    }
     while (high - low > 1) {
       const middle = (low + high) >> 1;
       if ((this.before[middle] as number) < target) low = middle;
@@ -138,10 +145,11 @@ export class RateClock implements Gathering {
     return low;
   }
 
-  /** Where each even slice of the reading begins, so that a search has a few hours left to look through. */
-  private sliceUp(): void {
+  /** Where each even slice of the reading begins, so that a search has a few hours left to look through. Not before as many searches as there are slices. */
+  private sliceUp(): Int32Array | null {
     const { before } = this;
     const hours = before.length - 1;
+    if (++this.searches * hoursOfSlice < hours) return null;
     const first = before[0] as number;
     const slice = Math.max(1, Math.ceil((((before[hours] as number) - first) / hours) * hoursOfSlice));
     const slices = new Int32Array(Math.ceil(hours / hoursOfSlice) + 3);
@@ -153,6 +161,13 @@ export class RateClock implements Gathering {
     }
     this.slice = slice;
     this.slices = slices;
+    return slices;
+  }
+
+  /** Hours were made. */
+  private unslice(): void {
+    this.slices = null;
+    this.searches = 0;
   }
 
   private lookOn(t: number): boolean {
@@ -171,7 +186,7 @@ export class RateClock implements Gathering {
     this.rate = joined(this.rate, more);
     this.before = before;
     this.high = to;
-    this.sliceUp();
+    this.unslice();
     return true;
   }
 
@@ -185,7 +200,7 @@ export class RateClock implements Gathering {
     for (let i = more.length - 1; i >= 0; i -= 1) before[i] = (before[i + 1] as number) - 60 * (more[i] as number);
     this.before = before;
     this.low = from;
-    this.sliceUp();
+    this.unslice();
     return true;
   }
 }

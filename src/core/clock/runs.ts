@@ -1,5 +1,5 @@
 /** Running stretches, flat: from, to, from, to ...; half-open, in order, apart from each other. */
-export type Runs = readonly number[];
+export type Runs = readonly number[] | Int32Array;
 
 /** Says when something runs inside [from, to), cut at both ends. Pure: the same answer every time. */
 export type RunSource = (from: number, to: number) => Runs;

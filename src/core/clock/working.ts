@@ -13,9 +13,9 @@ const firstLookBack_min = 30 * 1440;
  * made as far as questions reach, half as far again each time, so that a plan of one season does not pay for forty years.
  */
 export class WorkingClock implements Clock {
-  private from = new Int32Array(256);
-  private to = new Int32Array(256);
-  /** Reading at `from`. */
+  /** From, to, from, to ... */
+  private bounds = new Int32Array(512);
+  /** Reading at the beginning of each stretch. */
   private before = new Int32Array(256);
   private count = 0;
   /** The stretch that was asked for last. */
@@ -29,10 +29,11 @@ export class WorkingClock implements Clock {
   ) {}
 
   reading(t: ElapsedMinute): number {
-    this.cover(t);
+    if (t >= this.high || t < this.low) this.cover(t);
     const i = this.lastFrom(t);
     if (i < 0) return this.count > 0 ? (this.before[0] as number) : 0;
-    return (this.before[i] as number) + Math.min(t, this.to[i] as number) - (this.from[i] as number);
+    const end = this.bounds[2 * i + 1] as number;
+    return (this.before[i] as number) + (t < end ? t : end) - (this.bounds[2 * i] as number);
   }
 
   advance(t: ElapsedMinute, amount: number): ElapsedMinute {
@@ -52,31 +53,33 @@ export class WorkingClock implements Clock {
   }
 
   begin(t: ElapsedMinute): ElapsedMinute {
-    this.cover(t);
+    if (t >= this.high || t < this.low) this.cover(t);
     let i = this.lastFrom(t);
-    if (i >= 0 && t < (this.to[i] as number)) return t;
+    if (i >= 0 && t < (this.bounds[2 * i + 1] as number)) return t;
     i += 1;
     while (i >= this.count && this.lookOn());
-    return i < this.count ? (this.from[i] as ElapsedMinute) : never;
+    return i < this.count ? (this.bounds[2 * i] as ElapsedMinute) : never;
   }
 
   runEnd(t: ElapsedMinute): ElapsedMinute {
-    this.cover(t);
+    if (t >= this.high || t < this.low) this.cover(t);
     const i = this.lastFrom(t);
-    if (i < 0 || t >= (this.to[i] as number)) return t;
-    while ((this.to[i] as number) === this.high && this.lookOn());
-    return this.to[i] as ElapsedMinute;
+    if (i < 0 || t >= (this.bounds[2 * i + 1] as number)) return t;
+    while (this.bounds[2 * i + 1] === this.high && this.lookOn());
+    return this.bounds[2 * i + 1] as ElapsedMinute;
   }
 
   /** Its running stretches inside [from, to): a clock is a source too. */
   readonly runs: RunSource = (from, to) => {
+    if (from >= to) return [];
     this.cover(from);
     this.cover(to - 1);
-    const out: number[] = [];
-    for (let i = Math.max(0, this.lastFrom(from)); i < this.count && (this.from[i] as number) < to; i += 1) {
-      const a = Math.max(from, this.from[i] as number);
-      const b = Math.min(to, this.to[i] as number);
-      if (a < b) out.push(a, b);
+    const first = this.lastFrom(from);
+    const begins = first < 0 || this.to(first) <= from ? first + 1 : first;
+    const out = this.bounds.slice(2 * begins, 2 * (lastBelow(this.bounds, 2, this.count, to) + 1));
+    if (out.length > 0) {
+      out[0] = Math.max(from, out[0] as number);
+      out[out.length - 1] = Math.min(to, out[out.length - 1] as number);
     }
     return out;
   };
@@ -88,7 +91,7 @@ export class WorkingClock implements Clock {
     while (this.start() >= target && this.lookBack());
     const i = this.lastBefore(target);
     if (i < 0) return notEver;
-    return ((this.from[i] as number) + target - (this.before[i] as number)) as ElapsedMinute;
+    return (this.from(i) + target - (this.before[i] as number)) as ElapsedMinute;
   }
 
   /** Latest instant with a reading of at most `target`. */
@@ -98,7 +101,15 @@ export class WorkingClock implements Clock {
     while (this.start() > target && this.lookBack());
     const i = this.lastBefore(target + 1);
     if (i < 0) return notEver;
-    return ((this.from[i] as number) + target - (this.before[i] as number)) as ElapsedMinute;
+    return (this.from(i) + target - (this.before[i] as number)) as ElapsedMinute;
+  }
+
+  private from(i: number): ElapsedMinute {
+    return this.bounds[2 * i] as ElapsedMinute;
+  }
+
+  private to(i: number): ElapsedMinute {
+    return this.bounds[2 * i + 1] as ElapsedMinute;
   }
 
   private start(): number {
@@ -107,22 +118,22 @@ export class WorkingClock implements Clock {
 
   private total(): number {
     const last = this.count - 1;
-    return last < 0 ? 0 : (this.before[last] as number) + (this.to[last] as number) - (this.from[last] as number);
+    return last < 0 ? 0 : (this.before[last] as number) + this.to(last) - this.from(last);
   }
 
   /** Last stretch that begins at or before `t`; -1: none. */
   private lastFrom(t: number): number {
     // Most questions are about the stretch that was asked for last, or the next.
-    const { last, count, from } = this;
-    if (last >= 0 && last + 2 < count && (from[last] as number) <= t && t < (from[last + 2] as number)) {
-      if (t >= (from[last + 1] as number)) this.last += 1;
-    } else this.last = lastBelow(from, count, t + 1);
+    const { last, count, bounds } = this;
+    if (last >= 0 && last + 2 < count && (bounds[2 * last] as number) <= t && t < (bounds[2 * last + 4] as number)) {
+      if (t >= (bounds[2 * last + 2] as number)) this.last += 1;
+    } else this.last = lastBelow(bounds, 2, count, t + 1);
     return this.last;
   }
 
   /** Last stretch whose reading at its beginning is below `target`; -1: none. */
   private lastBefore(target: number): number {
-    return lastBelow(this.before, this.count, target);
+    return lastBelow(this.before, 1, this.count, target);
   }
 
   private cover(t: number): void {
@@ -147,54 +158,47 @@ export class WorkingClock implements Clock {
   }
 
   private append(runs: Runs): void {
-    let i = 0;
     const last = this.count - 1;
-    if (last >= 0 && runs.length > 0 && runs[0] === this.to[last]) {
-      this.to[last] = runs[1] as number;
-      i = 2;
-    }
-    this.room(this.count + (runs.length - i) / 2, 0);
-    const { from, to, before } = this;
+    const joins = last >= 0 && runs.length > 0 && runs[0] === this.to(last);
+    if (joins) this.bounds[2 * last + 1] = runs[1] as number;
+    const more = joins ? runs.slice(2) : runs;
     let reading = this.total();
     let k = this.count;
-    for (; i < runs.length; i += 2) {
-      const begin = runs[i] as number;
-      const end = runs[i + 1] as number;
+    this.count += more.length / 2;
+    this.room(this.count, 0, k);
+    const { bounds, before } = this;
+    bounds.set(more, 2 * k);
+    for (; k < this.count; k += 1) {
       before[k] = reading;
-      from[k] = begin;
-      to[k] = end;
-      reading += end - begin;
-      k += 1;
+      reading += (bounds[2 * k + 1] as number) - (bounds[2 * k] as number);
     }
-    this.count = k;
   }
 
   private prepend(runs: Runs): void {
-    let end = runs.length;
-    if (end > 0 && this.count > 0 && runs[end - 1] === this.from[0]) {
-      end -= 2;
-      this.before[0] = (this.before[0] as number) - ((this.from[0] as number) - (runs[end] as number));
-      this.from[0] = runs[end] as number;
+    const joins = runs.length > 0 && this.count > 0 && runs[runs.length - 1] === this.bounds[0];
+    if (joins) {
+      const from = runs[runs.length - 2] as number;
+      this.before[0] = (this.before[0] as number) - ((this.bounds[0] as number) - from);
+      this.bounds[0] = from;
     }
-    const more = end / 2;
+    const more = joins ? runs.slice(0, -2) : runs;
     let reading = this.start();
-    this.room(this.count + more, more);
-    for (let i = more - 1; i >= 0; i -= 1) {
-      this.from[i] = runs[2 * i] as number;
-      this.to[i] = runs[2 * i + 1] as number;
-      reading -= (this.to[i] as number) - (this.from[i] as number);
-      this.before[i] = reading;
+    this.count += more.length / 2;
+    this.room(this.count, more.length / 2, this.count - more.length / 2);
+    const { bounds, before } = this;
+    bounds.set(more);
+    for (let k = more.length / 2 - 1; k >= 0; k -= 1) {
+      reading -= (bounds[2 * k + 1] as number) - (bounds[2 * k] as number);
+      before[k] = reading;
     }
-    this.count += more;
   }
 
-  /** Room for `count` stretches, those that are there moved up by `shift`. */
-  private room(count: number, shift: number): void {
-    const size = Math.max(this.from.length, count > this.from.length ? count * 2 : 0);
-    if (size === this.from.length && shift === 0) return;
-    this.from = moved(this.from, this.count, shift, size);
-    this.to = moved(this.to, this.count, shift, size);
-    this.before = moved(this.before, this.count, shift, size);
+  /** Room for `count` stretches, the `known` that are there moved up by `shift`. */
+  private room(count: number, shift: number, known: number): void {
+    const size = Math.max(this.before.length, count > this.before.length ? count * 2 : 0);
+    if (size === this.before.length && shift === 0) return;
+    this.bounds = moved(this.bounds, 2 * known, 2 * shift, 2 * size);
+    this.before = moved(this.before, known, shift, size);
   }
 }
 
@@ -204,13 +208,13 @@ function moved(list: Int32Array, count: number, shift: number, size: number): In
   return out;
 }
 
-/** Position of the last of the first `count` values (never decreasing) that is below `value`; -1: none. */
-function lastBelow(values: Int32Array, count: number, value: number): number {
+/** The last of the first `count` of every `step`-th value (never decreasing) that is below `value`; -1: none. */
+function lastBelow(values: Int32Array, step: number, count: number, value: number): number {
   let low = 0;
   let high = count;
   while (low < high) {
     const middle = (low + high) >> 1;
-    if ((values[middle] as number) < value) low = middle + 1;
+    if ((values[step * middle] as number) < value) low = middle + 1;
     else high = middle;
   }
   return low - 1;

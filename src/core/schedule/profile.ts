@@ -84,10 +84,8 @@ export class Profile {
       const chunk = all.add();
       const size = Math.max(1, Math.min(half, times.length - at));
       all.size[chunk] = size;
-      for (let i = 0; i < size && at + i < times.length; i++) {
-        all.times[room * chunk + i] = times[at + i]!;
-        all.free[room * chunk + i] = levels[at + i]!;
-      }
+      all.times.set(times.subarray(at, at + size), room * chunk);
+      all.free.set(levels.subarray(at, at + size), room * chunk);
       all.measure(chunk);
       this.own.push(chunk);
     }
