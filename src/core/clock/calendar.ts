@@ -58,14 +58,21 @@ export function windowRuns(windows: DayWindows, site: SiteSpec, start: string): 
   const time = siteTime(site.zone, start);
   return (from, to) => {
     const found: number[] = [];
+    let last = Number.NEGATIVE_INFINITY;
     let inOrder = true;
     const on = (day: number, of: readonly WindowSpec[]): void => {
-      for (const { from_min, to_min } of of) {
+      for (let i = 0; i < of.length; i += 1) {
+        const { from_min, to_min } = of[i] as WindowSpec;
         const a = Math.max(from, time.at(day, from_min));
         const b = Math.min(to, time.at(day, to_min));
         if (a >= b) continue;
-        inOrder &&= found.length === 0 || (found[found.length - 2] as number) <= a;
-        found.push(a, b);
+        const touches = a <= last && a >= (found[found.length - 2] as number);
+        if (touches) found[found.length - 1] = Math.max(last, b);
+        else {
+          inOrder &&= last < a;
+          found.push(a, b);
+        }
+        last = found[found.length - 1] as number;
       }
     };
     if (windows.only !== null) for (const day of windows.only) on(day, windows.of(day));
@@ -75,7 +82,7 @@ export function windowRuns(windows: DayWindows, site: SiteSpec, start: string): 
         if (of.length > 0) on(day, of);
       }
     }
-    return joined(inOrder ? found : sorted(found));
+    return inOrder ? found : joined(sorted(found));
   };
 }
 

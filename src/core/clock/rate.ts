@@ -179,7 +179,7 @@ export class RateClock implements Gathering {
     const before = new Float64Array(known + more.length + 1);
     before.set(this.before);
     let sum = before[known] as number;
-    for (let i = 0; i < more.length; i += 1) {
+    for (let i = 0, hours = more.length; i < hours; i += 1) {
       sum += 60 * (more[i] as number);
       before[known + i + 1] = sum;
     }

@@ -42,17 +42,21 @@ export function levelsOf(sources: readonly RunSource[], from: number, to: number
   times[0] = from;
   let count = 1;
   let level = 0;
-  for (let i = 0; i < changes.length; i += 1) {
-    const change = changes[i] as number;
+  let known = 0;
+  for (let i = 0, end = changes.length; i < end; ) {
+    let change = changes[i] as number;
     const at = Math.floor(change / most);
     if (at >= to) break;
-    level += change - at * most - most / 2;
-    // What else changes in that minute counts before the level is told.
-    if (i + 1 < changes.length && Math.floor((changes[i + 1] as number) / most) === at) continue;
-    if (at === from) levels[0] = level;
-    else if (level !== levels[count - 1]) {
+    // All that changes in that minute counts before the level is told.
+    const after = (at + 1) * most;
+    for (; change < after; change = changes[i] as number) {
+      level += change - at * most - most / 2;
+      i += 1;
+    }
+    if (at === from) levels[0] = known = level;
+    else if (level !== known) {
       times[count] = at;
-      levels[count++] = level;
+      levels[count++] = known = level;
     }
   }
   return { times: times.slice(0, count), levels: levels.slice(0, count) };
@@ -69,7 +73,7 @@ function changesOf(sources: readonly RunSource[], from: number, to: number): Flo
   let count = 0;
   each.forEach((runs, k) => {
     const number = times[k] as number;
-    for (let i = 0; i < runs.length; i += 2) {
+    for (let i = 0, end = runs.length; i < end; i += 2) {
       changes[count++] = (runs[i] as number) * most + most / 2 + number;
       changes[count++] = (runs[i + 1] as number) * most + most / 2 - number;
     }
@@ -120,7 +124,8 @@ export function both(...sources: readonly RunSource[]): RunSource {
 
 function shared(a: Runs, b: Runs): Runs {
   const out: number[] = [];
-  for (let i = 0, j = 0; i < a.length && j < b.length; ) {
+  const [lengthA, lengthB] = [a.length, b.length];
+  for (let i = 0, j = 0; i < lengthA && j < lengthB; ) {
     const from = Math.max(a[i] as number, b[j] as number);
     const endA = a[i + 1] as number;
     const endB = b[j + 1] as number;

@@ -1,4 +1,4 @@
-import { readDate } from "../dates";
+import { textOf } from "../dates";
 import au from "./au.json";
 import ca from "./ca.json";
 import de from "./de.json";
@@ -33,17 +33,15 @@ export function holidayTable(name: string): HolidayTable | null {
   return tables.get(name) ?? null;
 }
 
-const read = new Map<string, ReadonlyMap<number, string>>();
+const read = new Map<string, ReadonlyMap<string, string>>();
 
-function days(name: string): ReadonlyMap<number, string> {
+/** By date as it is written: a clock asks for a year or two, and most of a table need not be read. */
+function days(name: string): ReadonlyMap<string, string> {
   const known = read.get(name);
   if (known !== undefined) return known;
-  const fresh = new Map<number, string>();
+  const fresh = new Map<string, string>();
   for (const [holiday, dates] of Object.entries(tables.get(name)?.days ?? {})) {
-    for (const date of dates) {
-      const number = readDate(date);
-      if (number !== null && !fresh.has(number)) fresh.set(number, holiday);
-    }
+    for (const date of dates) if (!fresh.has(date)) fresh.set(date, holiday);
   }
   read.set(name, fresh);
   return fresh;
@@ -53,11 +51,10 @@ function days(name: string): ReadonlyMap<number, string> {
 export function holidaysOf(name: string | null): (number: number) => boolean {
   if (name === null) return () => false;
   const kept = days(name);
-  return (number) => kept.has(number);
+  return (number) => kept.has(textOf(number));
 }
 
 /** "Labour Day", or null when the local date is no holiday of the table. */
 export function holidayName(table: string, date: string): string | null {
-  const number = readDate(date);
-  return number === null ? null : (days(table).get(number) ?? null);
+  return days(table).get(date) ?? null;
 }
