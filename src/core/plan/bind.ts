@@ -8,7 +8,7 @@ import { type Bound, ClockList, type DateOf, furthest } from "./bound";
 import { leftOver } from "./busy";
 import { crewsOf } from "./crews";
 import { fixesOf, together } from "./fixes";
-import { doneAt } from "./history";
+import { doneAt, handsDone } from "./history";
 import { linksOf } from "./links";
 import { fromMoment, isDate, startWithin, untilMoment } from "./moments";
 import { peopleThere } from "./people-there";
@@ -86,7 +86,8 @@ export function bind(build: Build, access: Access, clocks: Clocks, seen: Elapsed
 
   const stores = storeNeeds(build);
   const places = placeNeeds(build);
-  const capacities: Capacity[] = crews.pools.map((pool) => leftOver(peopleThere(pool, clocks, seen), pool, build, clocks));
+  const busy = handsDone(build);
+  const capacities: Capacity[] = crews.pools.map((pool) => leftOver(peopleThere(pool, clocks, seen), pool, build, clocks, busy));
   const demands = new IntList(6 * jobs);
   const demand = (job: number, capacity: number, number: number): void => {
     demands.push(job);

@@ -3,14 +3,14 @@ import type { Clocks } from "../clock";
 import { IntList } from "../graph";
 import type { Capacity } from "../schedule";
 import { anybody, type Pool } from "./crews";
-import { handsDone } from "./history";
+import type { HandsDone } from "./history";
 import { fromMoment } from "./moments";
 
 /** The people of a pool that are left while what is done was being done: two do not start something else in the hours in which they did that. */
-export function leftOver(capacity: Capacity, pool: Pool, build: Build, clocks: Clocks): Capacity {
+export function leftOver(capacity: Capacity, pool: Pool, build: Build, clocks: Clocks, done: readonly HandsDone[]): Capacity {
   const changes = new Map<number, number>();
   const change = (t: number, by: number): void => void changes.set(t, (changes.get(t) ?? 0) + by);
-  for (const { start, finish, hands } of handsDone(build)) {
+  for (const { start, finish, hands } of done) {
     const number = hands.reduce(
       (sum, need) => sum + (pool.roles.includes(need.role) || asksAnybody(need.role, pool, build) ? need.number : 0),
       0,

@@ -28,11 +28,16 @@ export const asDoneAfter =
     return next && asDone(next);
   };
 
-/** Who was busy when, of what is done: hands as they were asked for. */
-export function handsDone(
-  build: Build,
-): readonly { readonly start: LocalMoment; readonly finish: LocalMoment; readonly hands: Step["hands"] }[] {
-  const busy: { readonly start: LocalMoment; readonly finish: LocalMoment; readonly hands: Step["hands"] }[] = [];
+/** Hands as they were asked for, and when they were busy. */
+export interface HandsDone {
+  readonly start: LocalMoment;
+  readonly finish: LocalMoment;
+  readonly hands: Step["hands"];
+}
+
+/** Who was busy when, of what is done. */
+export function handsDone(build: Build): readonly HandsDone[] {
+  const busy: HandsDone[] = [];
   for (const step of build.steps) {
     const hands = askedOf.get(step) ?? none;
     if (step.done !== null && hands.length > 0) busy.push({ ...doneAt(step.done), hands });
