@@ -2,30 +2,32 @@
 export class IntList {
   data: Int32Array;
   length = 0;
+  /** Members there is room for: an own number, as a typed array works its length out. */
+  #room: number;
 
   constructor(capacity = 16) {
-    this.data = new Int32Array(Math.max(4, capacity));
+    this.#room = Math.max(4, capacity);
+    this.data = new Int32Array(this.#room);
   }
 
   push(value: number): void {
-    if (this.length === this.data.length) {
-      const larger = new Int32Array(2 * this.length);
-      larger.set(this.data);
-      this.data = larger;
-    }
+    if (this.length === this.#room) this.#grow(2 * this.length);
     this.data[this.length++] = value;
   }
 
   /** So many members of one value from here on; those before stay. */
   widen(length: number, value: number): void {
     if (length <= this.length) return;
-    if (length > this.data.length) {
-      const larger = new Int32Array(Math.max(length, 2 * this.data.length));
-      larger.set(this.data.subarray(0, this.length));
-      this.data = larger;
-    }
+    if (length > this.#room) this.#grow(Math.max(length, 2 * this.#room));
     this.data.fill(value, this.length, length);
     this.length = length;
+  }
+
+  #grow(room: number): void {
+    const larger = new Int32Array(room);
+    larger.set(this.data);
+    this.data = larger;
+    this.#room = room;
   }
 
   at(index: number): number {

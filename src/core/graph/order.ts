@@ -5,7 +5,10 @@ import type { Digraph } from "./digraph";
 export function topologicalOrder(graph: Digraph): Int32Array | null {
   const { nodes, start, target } = graph;
   const waiting = new Int32Array(nodes);
-  for (const v of target) waiting[v] = (waiting[v] as number) + 1;
+  for (let at = 0, arcs = target.length; at < arcs; at++) {
+    const v = target[at] as number;
+    waiting[v] = (waiting[v] as number) + 1;
+  }
   const order = new Int32Array(nodes);
   const ready = new Heap();
   for (let u = 0; u < nodes; u++) if (waiting[u] === 0) ready.push(u, u);

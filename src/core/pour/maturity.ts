@@ -39,17 +39,17 @@ const warm_C = 10;
 /** Rates hour by hour, none below `floor`. */
 function warmRatesOf(air_cC: Int32Array, floor: number): Int32Array {
   const rates = new Int32Array(air_cC.length);
-  for (let i = 0; i < rates.length; i += 1) rates[i] = floor > 0 || (air_cC[i] as number) >= 100 * warm_C ? 1 : 0;
+  for (let i = 0, hours = rates.length; i < hours; i += 1) rates[i] = floor > 0 || (air_cC[i] as number) >= 100 * warm_C ? 1 : 0;
   return rates;
 }
 
 function ageRatesOf(air_cC: Int32Array, floor: number): Int32Array {
   const rates = new Int32Array(air_cC.length);
-  for (let i = 0; i < rates.length; i += 1) {
+  for (let i = 0, hours = rates.length; i < hours; i += 1) {
     const air = air_cC[i] as number;
     const known = ageRates[air - coldest_cC] ?? -1;
     const rate = known >= 0 ? known : ageRate(air);
-    rates[i] = rate < floor ? floor : rate;
+    rates[i] = Math.max(rate, floor);
   }
   return rates;
 }

@@ -18,16 +18,16 @@ export class Runs {
   }
 
   from(run: number): number {
-    return this.#from.at(run);
+    return this.#from.data[run]!;
   }
 
   to(run: number): number {
-    return this.#to.at(run);
+    return this.#to.data[run]!;
   }
 
   /** The number of the first run that ends after `t`; there need not be one. */
   at(t: number): number {
-    while ((this.#to.length === 0 || this.#to.at(this.#to.length - 1) <= t) && this.#lookOn());
+    while ((this.#to.length === 0 || this.#to.data[this.#to.length - 1]! <= t) && this.#lookOn());
     const ends = this.#to.data;
     let low = 0;
     let high = this.#to.length;

@@ -95,6 +95,6 @@ function dated(p: Problem): boolean {
 
 function last(finish: Int32Array): number {
   let t = 0;
-  for (const f of finish) if (f > t) t = f;
+  for (let j = 0; j < finish.length; j++) if (finish[j]! > t) t = finish[j]!;
   return t;
 }

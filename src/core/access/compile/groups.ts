@@ -20,7 +20,7 @@ export class Groups {
       this.#last.widen(guard + 2, -1);
     }
     this.#next.push(-1);
-    const last = this.#last.at(guard + 1);
+    const last = this.#last.data[guard + 1] as number;
     if (last < 0) this.#first.data[guard + 1] = clause;
     else this.#next.data[last] = clause;
     this.#last.data[guard + 1] = clause;
@@ -28,11 +28,11 @@ export class Groups {
 
   /** The group's first clause; -1 when it has none. */
   first(guard: number): number {
-    return guard + 1 < this.#first.length ? this.#first.at(guard + 1) : -1;
+    return guard + 1 < this.#first.length ? (this.#first.data[guard + 1] as number) : -1;
   }
 
   /** The clause after it in its group; -1 after the last. */
   next(clause: number): number {
-    return this.#next.at(clause);
+    return this.#next.data[clause] as number;
   }
 }

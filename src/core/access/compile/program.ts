@@ -133,11 +133,11 @@ export class Program {
   }
 
   isSelector(atom: number): boolean {
-    return this.from.at(atom) < 0;
+    return (this.from.data[atom] as number) < 0;
   }
 
   orders(atom: number): boolean {
-    return this.bare.at(atom) >= 0;
+    return (this.bare.data[atom] as number) >= 0;
   }
 
   /** One of the options holds while the guard does (-1: always). Nothing is added when one is settled already. */

@@ -15,17 +15,21 @@ export interface Rows {
 /** Walks from the clauses that always matter through the selectors they use; of several options that hold the preferred one counts. */
 export function readRows(program: Program, settled: Settled, reasons: Reasons): Rows {
   const taken = takenOptions(program, settled);
-  const atoms = new IntList(program.clauses);
-  const clauses = new IntList(program.clauses);
-  const why = new IntList(program.clauses);
-  for (let clause = 0; clause < taken.length; clause++) {
+  const all = program.clauses;
+  const atoms = new Int32Array(all);
+  const clauses = new Int32Array(all);
+  const why = new Int32Array(all);
+  const from = program.from.data;
+  let rows = 0;
+  for (let clause = 0; clause < all; clause++) {
     const atom = taken[clause] as number;
-    if (atom < 0 || program.isSelector(atom) || program.from.at(atom) >= program.steps) continue;
-    atoms.push(atom);
-    clauses.push(clause);
-    why.push(reasons.of(clause, atom));
+    // Neither an option that was not taken, nor a selector, nor a link between helping nodes.
+    if (atom < 0 || (from[atom] as number) < 0 || (from[atom] as number) >= program.steps) continue;
+    atoms[rows] = atom;
+    clauses[rows] = clause;
+    why[rows++] = reasons.of(clause, atom);
   }
-  return { atom: atoms.packed(), clause: clauses.packed(), reason: why.packed(), taken };
+  return { atom: atoms.slice(0, rows), clause: clauses.slice(0, rows), reason: why.slice(0, rows), taken };
 }
 
 function takenOptions(program: Program, settled: Settled): Int32Array {

@@ -32,8 +32,8 @@ export class Settled {
   /** The preferred option of the clause that holds in the answer. */
   taken(clause: number): number {
     const { options, clauseStart } = this.program;
-    const end = clauseStart.at(clause + 1);
-    for (let at = clauseStart.at(clause); at < end; at++) {
+    const end = clauseStart.data[clause + 1] as number;
+    for (let at = clauseStart.data[clause] as number; at < end; at++) {
       const atom = options.data[at] as number;
       if (this.#holds[atom] === 1) return atom;
     }
@@ -64,9 +64,9 @@ export class Settled {
   /** How many options of the clause could hold. */
   openCount(clause: number): number {
     const { options, clauseStart } = this.program;
-    const end = clauseStart.at(clause + 1);
+    const end = clauseStart.data[clause + 1] as number;
     let count = 0;
-    for (let at = clauseStart.at(clause); at < end; at++) if (this.#always[options.data[at] as number] !== -1) count++;
+    for (let at = clauseStart.data[clause] as number; at < end; at++) if (this.#always[options.data[at] as number] !== -1) count++;
     return count;
   }
 

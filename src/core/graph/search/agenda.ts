@@ -67,9 +67,11 @@ export class Agenda {
     this.#roots = unmet(this.#roots, clauses, trail);
     const pending = new IntList(this.#pending.length + 16);
     for (const clause of this.#pending) pending.push(clause);
-    for (let place = Math.max(0, this.#settled); place < trail.length; place++) {
-      const first = this.#firstOf(trail.literals.at(place));
-      const end = first < 0 ? -1 : (this.#groupStart[variableOf(trail.literals.at(place)) + 1] as number);
+    const { length } = trail;
+    for (let place = Math.max(0, this.#settled); place < length; place++) {
+      const literal = trail.literals.data[place] as number;
+      const first = this.#firstOf(literal);
+      const end = first < 0 ? -1 : (this.#groupStart[variableOf(literal) + 1] as number);
       for (let at = first; at < end; at++) pending.push(this.#group[at] as number);
     }
     this.#pending = unmet(pending.packed(), clauses, trail);
@@ -90,7 +92,7 @@ export class Agenda {
       if (!met(clause, clauses, trail)) return clause;
     }
     for (; this.#place < trail.length; this.#place++, this.#inGroup = 0) {
-      const literal = trail.literals.at(this.#place);
+      const literal = trail.literals.data[this.#place] as number;
       const first = this.#firstOf(literal);
       if (first < 0) continue;
       const size = (this.#groupStart[variableOf(literal) + 1] as number) - first;

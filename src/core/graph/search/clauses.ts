@@ -21,15 +21,15 @@ export class Clauses {
   }
 
   first(clause: number): number {
-    return this.start.at(clause);
+    return this.start.data[clause] as number;
   }
 
   end(clause: number): number {
-    return this.start.at(clause + 1);
+    return this.start.data[clause + 1] as number;
   }
 
   literal(at: number): number {
-    return this.literals.at(at);
+    return this.literals.data[at] as number;
   }
 
   statement(clause: number): number {

@@ -150,7 +150,7 @@ export class ClauseSearch {
     const unit = (clause: number, literal: number) => this.#give(literal, clause);
     for (; this.#head < this.#trail.length; this.#head++) {
       this.work++;
-      const literal = this.#trail.literals.at(this.#head);
+      const literal = this.#trail.literals.data[this.#head] as number;
       if ((literal & 1) === 0) {
         const ring = this.#theory.take(literal >> 1, this.#trail);
         if (ring !== null) return ringClash(ring);

@@ -37,10 +37,11 @@ export class Watches {
   }
 
   #link(clauses: Clauses, slot: number, place: number): void {
-    const literal = clauses.literal(place);
+    const literal = clauses.literals.data[place] as number;
     this.#place.data[slot] = place;
-    this.#next.data[slot] = this.#head.at(literal);
-    this.#head.data[literal] = slot;
+    const head = this.#head.data;
+    this.#next.data[slot] = head[literal] as number;
+    head[literal] = slot;
   }
 
   /**
@@ -50,7 +51,7 @@ export class Watches {
   falsified(clauses: Clauses, literal: number, trail: Trail, unit: (clause: number, literal: number) => boolean): number {
     const next = this.#next.data;
     const { values } = trail;
-    let slot = this.#head.at(literal);
+    let slot = this.#head.data[literal] as number;
     let kept = none;
     while (slot !== none) {
       const following = next[slot] as number;
