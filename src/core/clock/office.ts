@@ -120,18 +120,20 @@ export class OfficeClock implements Clock {
     const runs = this.runs(from, to);
     const days: OfficeDay[] = [];
     let dayBefore: number | null = null;
-    for (let i = 0; i < runs.length; i += 2) {
-      const opens = runs[i] as number;
+    let day: number = this.time.dayOf(from);
+    let midnight = this.time.startOf(day + 1);
+    for (let i = 0, length = runs.length; i < length; i += 2) {
       const closes = runs[i + 1] as number;
-      let day: number = this.time.dayOf(opens);
-      for (let from = opens; from < closes; day += 1) {
-        const midnight = this.time.startOf(day + 1);
+      for (let opens = runs[i] as number; opens < closes; opens = midnight) {
+        while (midnight <= opens) {
+          day += 1;
+          midnight = this.time.startOf(day + 1);
+        }
         const end = Math.min(closes, midnight);
         const lastRequest = this.cutOff_min === null ? end : Math.min(end, this.time.at(day, this.cutOff_min));
         if (day === dayBefore) days[days.length - 1] = { opens: (days[days.length - 1] as OfficeDay).opens, lastRequest };
-        else days.push({ opens: from, lastRequest });
+        else days.push({ opens, lastRequest });
         dayBefore = day;
-        from = midnight;
       }
     }
     return days;
