@@ -4,7 +4,7 @@ import { type PersonSpec, personRuns, spentDays } from "./crew";
 import { elapsed } from "./elapsed";
 import type { Gathering } from "./gathering";
 import { OfficeClock } from "./office";
-import { plainest, type Quorum } from "./quorum";
+import { plainQuorum, type Quorum, textOf } from "./quorum";
 import { atLeast, both, either, type Levels, levelsOf, type RunSource } from "./runs";
 import { type SiteSpec, type SiteTime, siteTime } from "./site";
 import { type SunDay, sunDays } from "./sun";
@@ -134,9 +134,15 @@ export function clocksOf(specs: ClockSpecs, pour: (name: PourClockName) => Gathe
           id,
           () => either(calendar(id).runs, spentDays(spent, spec(id), site, start)),
         );
-  const personKey = (id: string) => {
-    const { calendar, daysOffSpent } = found(people.get(id), id);
-    return daysOffSpent.length === 0 ? keyOf(calendar) : `${keyOf(calendar)} ${daysOffSpent} ${keyOf(specs.usual)}`;
+  const personKeys = new Map<string, string>();
+  const personKey = (id: string): string => {
+    let key = personKeys.get(id);
+    if (key === undefined) {
+      const { calendar, daysOffSpent } = found(people.get(id), id);
+      key = daysOffSpent.length === 0 ? keyOf(calendar) : `${keyOf(calendar)} ${daysOffSpent} ${keyOf(specs.usual)}`;
+      personKeys.set(id, key);
+    }
+    return key;
   };
   const person = (id: string) => {
     const who = found(people.get(id), id);
@@ -176,18 +182,18 @@ export function clocksOf(specs: ClockSpecs, pour: (name: PourClockName) => Gathe
     return crowd;
   };
   const crew = (ids: readonly string[], number: number) => {
-    const plain = plainest({ number, people: calendarsOf(ids) });
+    const plain = plainQuorum(number, calendarsOf(ids));
     return working(
-      `crew ${plain.number} ${textOf(plain.people)}`,
+      `crew ${plain.text}`,
       () => "",
       `${number} of ${ids}`,
       () => atLeast(plain.number, sourcesOf(plain.people)),
     );
   };
   const crewOn = (id: string, ids: readonly string[], number: number) => {
-    const plain = plainest({ number, people: calendarsOf(ids) });
+    const plain = plainQuorum(number, calendarsOf(ids));
     return working(
-      `crew ${plain.number} ${textOf(plain.people)} on ${id}`,
+      `crew ${plain.text} on ${id}`,
       () => `${keyOf(id)} ${spent}`,
       `${number} of ${ids} on ${id}`,
       () =>
@@ -231,13 +237,6 @@ export function clocksOf(specs: ClockSpecs, pour: (name: PourClockName) => Gathe
 function noPour({ kind, pour }: PourClockName): never {
   throw new RangeError(`no ${kind} of ${pour} here`);
 }
-
-/** The same text for as many by the same calendars. */
-const textOf = (numbers: Quorum["people"]): string =>
-  [...numbers]
-    .map(([calendar, number]) => `${number} by ${calendar}`)
-    .sort()
-    .join(", ");
 
 function written(spec: WorkSpec & { readonly cutOff_min: number | null }): string {
   return JSON.stringify([spec.week, spec.off, [...spec.extra], spec.holidays, spec.daylightOnly, spec.cutOff_min]);

@@ -19,6 +19,29 @@ export function plainest({ number, people }: Quorum): Quorum {
   return wanted === null ? { number, people: new Map(deciding) } : { number: wanted, people: new Map(deciding.map(([id]) => [id, 1])) };
 }
 
+/** The same text for as many by the same calendars. */
+export const textOf = (people: Quorum["people"]): string =>
+  [...people]
+    .map(([calendar, number]) => `${number} by ${calendar}`)
+    .sort()
+    .join(", ");
+
+const known = new Map<string, Quorum & { readonly text: string }>();
+const mostKnown = 512;
+
+/** The plainest quorum and its text, kept, as every plan of a build asks for the same few. */
+export function plainQuorum(number: number, people: Quorum["people"]): Quorum & { readonly text: string } {
+  const asked = `${number} of ${textOf(people)}`;
+  let plain = known.get(asked);
+  if (plain === undefined) {
+    const fresh = plainest({ number, people });
+    plain = { ...fresh, text: `${fresh.number} of ${textOf(fresh.people)}` };
+    if (known.size >= mostKnown) known.clear();
+    known.set(asked, plain);
+  }
+  return plain;
+}
+
 /** Whether some of the others together are too few without this calendar's people, and enough with them. */
 function decides(calendar: string, people: Quorum["people"], number: number): boolean {
   // How many can be there without them, below the number.

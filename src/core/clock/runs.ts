@@ -95,9 +95,11 @@ function counted(sources: readonly RunSource[]): { readonly distinct: readonly R
   return { distinct, times };
 }
 
+const always: RunSource = (from, to) => (from < to ? [from, to] : []);
+
 /** Runs while at least `number` of the sources run. */
 export function atLeast(number: number, sources: readonly RunSource[]): RunSource {
-  if (number <= 0) return (from, to) => (from < to ? [from, to] : []);
+  if (number <= 0) return always;
   if (number > sources.length) return () => [];
   const only = sources[0];
   if (only !== undefined && sources.every((source) => source === only)) return only;
@@ -115,9 +117,10 @@ export function atLeast(number: number, sources: readonly RunSource[]): RunSourc
 
 /** Runs while all of them run. */
 export function both(...sources: readonly RunSource[]): RunSource {
+  const [first = always, ...others] = sources;
   return (from, to) => {
-    let runs: Runs = from < to ? [from, to] : [];
-    for (const source of sources) if (runs.length > 0) runs = shared(runs, source(from, to));
+    let runs = first(from, to);
+    for (const source of others) if (runs.length > 0) runs = shared(runs, source(from, to));
     return runs;
   };
 }

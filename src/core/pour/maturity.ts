@@ -46,10 +46,9 @@ function warmRatesOf(air_cC: Int32Array, floor: number): Int32Array {
 function ageRatesOf(air_cC: Int32Array, floor: number): Int32Array {
   const rates = new Int32Array(air_cC.length);
   for (let i = 0, hours = rates.length; i < hours; i += 1) {
-    const air = air_cC[i] as number;
-    const known = ageRates[air - coldest_cC] ?? -1;
-    const rate = known >= 0 ? known : ageRate(air);
-    rates[i] = Math.max(rate, floor);
+    // Most are known and above the floor.
+    const known = ageRates[(air_cC[i] as number) - coldest_cC] as number;
+    rates[i] = known >= floor ? known : Math.max(floor, ageRate(air_cC[i] as number));
   }
   return rates;
 }
