@@ -36,7 +36,7 @@ function groundOf({ level, jobs }: Crowd) {
     Int32Array.from(jobs, (j) => j.low),
     Int32Array.from(jobs, (j) => j.high),
   );
-  const table = new TimeTable(0, shared, trail, maps);
+  const table = new TimeTable(0, shared, trail, maps, Math.max(...jobs.map((j) => j.high + j.length)));
   const stretches = new Stretches();
   return { maps, trail, table, stretches, edges: new Edges(table, trail, maps, stretches) };
 }
@@ -88,7 +88,7 @@ function tried(implied: readonly boolean[], most: boolean): boolean[] {
   const model: Model = { jobs, amount: new Int32Array(jobs).fill(2), maps, low, high, lags, arcs: [], shared };
   const none = Array.from(low, () => null);
   const trail = new Trail(jobs + 1, none, low, high);
-  const tables = shared.map((s, k) => new TimeTable(k, s, trail, maps));
+  const tables = shared.map((s, k) => new TimeTable(k, s, trail, maps, 11));
   return edgesOf(model, tables, trail, new Stretches()).map((e) => e !== null);
 }
 

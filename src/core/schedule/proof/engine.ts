@@ -52,7 +52,7 @@ export class Engine {
     this.arcs = new Arcs(trail, model.arcs, model.maps);
     const length = Int32Array.from({ length: jobs + 1 }, (_, j) => (j < jobs ? model.maps[j]!.length[0]! : 0));
     this.orders = new Orders(trail, pairs, jobs + 1, length);
-    this.tables = model.shared.map((s, k) => new TimeTable(k, s, trail, model.maps));
+    this.tables = model.shared.map((s, k) => new TimeTable(k, s, trail, model.maps, model.high[jobs]!));
     this.due = new Uint8Array(this.tables.length).fill(1);
     this.edgeDue = this.due.slice();
     const stretches = new Stretches();
@@ -79,7 +79,8 @@ export class Engine {
         const e = trail.head++;
         const side = trail.side[e]!;
         if (!this.clauses.rise(side, trail.was[e]!, trail.to[e]!)) return false;
-        if (!this.follow(side)) return false;
+        // Where the side has risen again since, what follows is told with that move.
+        if (trail.last[side] === e && !this.follow(side)) return false;
       }
       this.touch();
       let ran = false;

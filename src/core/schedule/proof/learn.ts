@@ -2,7 +2,7 @@ import type { Activity } from "./activity";
 import { fewLevels } from "./clauses";
 import { Shorten } from "./shorten";
 import { type Trail, Why, wider } from "./trail";
-import { type Movers, Reasons, reasonsOf } from "./why";
+import { askAtoms, type Movers, Reasons, reasonsOf } from "./why";
 
 /**
  * From a clash to a clause: statements are replaced by what they rest on, latest first, until only one of the last decision's level is left (first unique
@@ -97,7 +97,8 @@ export class Learn {
       const e = trail.moveOf(side, b);
       this.moves[k] = e;
       if (e < 0) continue;
-      const known = this.movers.atoms.known(side, b);
+      const atom = reasons.atom[k]!;
+      const known = atom === askAtoms ? this.movers.atoms.known(side, b) : atom;
       if (known >= 0) this.activity.bump(known);
       if (this.mark[e] === this.stamp) {
         if (b > this.need[e]!) this.need[e] = b;
@@ -140,7 +141,7 @@ export class Learn {
   private finish(turn: number): void {
     const { trail } = this;
     for (let k = 0; k < this.count; k++) this.bound[k] = this.need[this.move[k]!]!;
-    this.count = this.shorten.run(this.side, this.bound, this.move, this.count, trail.side[turn]!);
+    this.count = this.shorten.run(this.side, this.bound, this.move, this.count, trail.side[turn]!, this.need[turn]!);
     while (this.literals.length < this.count + 1) this.literals = wider(this.literals);
     const { atoms } = this.movers;
     this.literals[0] = atoms.literal(trail.side[turn]!, this.need[turn]!) ^ 1;

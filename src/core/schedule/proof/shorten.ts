@@ -1,3 +1,4 @@
+import { Apart } from "./apart";
 import { type Trail, Why } from "./trail";
 import { type Movers, Reasons, reasonsOf } from "./why";
 
@@ -5,9 +6,13 @@ import { type Movers, Reasons, reasonsOf } from "./why";
 const deepest = 6;
 const patience = 300;
 
+/** Of more variables, a table of what follows by waits is too large. */
+const mostApart = 400;
+
 /**
- * Leaves out of a clause what the rest implies: weaker statements of a side that is there with a stronger one, and statements that follow from earlier ones
- * in it (Sorensson & Biere 2009, "Minimizing learned clauses"). What stands in for a statement has to have moved before it, so no two stand in for each other.
+ * Leaves out of a clause what the rest implies: weaker statements of a side that is there with a stronger one, statements that follow from earlier ones
+ * in it (Sorensson & Biere 2009, "Minimizing learned clauses"), and last those that follow from one that stays by waits alone, whichever moved first. Before
+ * that last part, what stands in for a statement has to have moved before it, so no two stand in for each other.
  */
 export class Shorten {
   private readonly trail: Trail;
@@ -18,6 +23,8 @@ export class Shorten {
   private readonly reasons = Array.from({ length: deepest + 1 }, () => new Reasons());
   private stamp = 0;
   private left = 0;
+  /** Made with the first clause. */
+  private apart: Apart | null = null;
 
   constructor(private readonly movers: Movers) {
     this.trail = movers.trail;
@@ -26,8 +33,8 @@ export class Shorten {
     this.sideMark = new Int32Array(2 * this.trail.variables);
   }
 
-  /** Packs the statements that stay to the front; returns how many. `turned`: the side of the one that is turned round. */
-  run(side: Int32Array, bound: Int32Array, move: Int32Array, count: number, turned: number): number {
+  /** Packs the statements that stay to the front; returns how many. `turned`, `turnedBound`: the one that is turned round. */
+  run(side: Int32Array, bound: Int32Array, move: Int32Array, count: number, turned: number, turnedBound: number): number {
     const { trail, sideMark, strongest, moveOf } = this;
     this.stamp++;
     this.left = patience;
@@ -60,6 +67,29 @@ export class Shorten {
       move[kept++] = move[k]!;
     }
     for (let level = 0; level <= trail.depth; level++) this.levels[level] = 0;
+    return this.withoutWaits(side, bound, move, kept, turned, turnedBound);
+  }
+
+  private withoutWaits(side: Int32Array, bound: Int32Array, move: Int32Array, count: number, turned: number, turnedBound: number): number {
+    const { jobs, lags } = this.movers.model;
+    if (jobs >= mostApart) return count;
+    this.apart ??= new Apart(jobs + 1, lags);
+    const { apart } = this;
+    let kept = 0;
+    for (let k = 0; k < count; k++) {
+      const s = side[k]!;
+      const b = bound[k]!;
+      let follows = false;
+      if (apart.moves(s)) {
+        follows = apart.follows(turned, turnedBound, s, b);
+        for (let m = 0; m < kept && !follows; m++) follows = apart.follows(side[m]!, bound[m]!, s, b);
+        for (let m = k + 1; m < count && !follows; m++) follows = apart.follows(side[m]!, bound[m]!, s, b);
+      }
+      if (follows) continue;
+      side[kept] = s;
+      bound[kept] = b;
+      move[kept++] = move[k]!;
+    }
     return kept;
   }
 

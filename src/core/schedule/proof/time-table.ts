@@ -36,10 +36,12 @@ export class TimeTable {
     readonly shared: Shared,
     private readonly trail: Trail,
     private readonly maps: readonly StartMap[],
+    /** The latest finish of all. */
+    until: number,
   ) {
     const n = shared.tasks.length;
     this.tasks = n;
-    this.usage = new Usage(shared.times, shared.missing);
+    this.usage = new Usage(shared.times, shared.missing, until);
     this.from = new Int32Array(n);
     this.to = new Int32Array(n);
     this.number = Int32Array.from(shared.tasks, (t) => t.number);
@@ -177,59 +179,66 @@ export class TimeTable {
     const high = this.latestOut(task);
     const highEnd = this.latestBack(task);
     if (low === high && lowEnd === highEnd) return true;
-    if (!onlyRaised) return this.later(task, low, lowEnd) && this.sooner(task, high, highEnd);
-    if (this.raisedFrom < lowEnd && !this.later(task, low, lowEnd)) return false;
-    return this.raisedFrom >= highEnd || this.raisedTo <= high || this.sooner(task, high, highEnd);
+    if (!onlyRaised) return this.later(task) && this.sooner(task);
+    if (this.raisedFrom < lowEnd && !this.later(task)) return false;
+    return this.raisedFrom >= highEnd || this.raisedTo <= high || this.sooner(task);
   }
 
-  private later(task: number, low: number, lowEnd: number): boolean {
-    const { usage, trail, shared } = this;
-    const { out, runs } = shared.tasks[task]!;
+  /** Where the task would be at work if it began as early as it may, the last minute without room for it says when it may begin; and so on from there. */
+  private later(task: number): boolean {
+    const { trail } = this;
+    const { out, runs } = this.shared.tasks[task]!;
     if (out < 0) return true;
-    const room = shared.level - this.number[task]!;
+    const room = this.shared.level - this.number[task]!;
     // What the task itself surely holds is no reason to move it: too much there is a clash.
     const own = this.from[task]! < this.to[task]! ? this.from[task]! : never;
-    let end = Math.min(lowEnd, own);
-    let from = low;
-    for (let k = usage.at(low); k < usage.size && usage.times[k]! < end; k++) {
-      if (usage.used[k]! <= room) continue;
-      let until = k + 1 < usage.size ? Math.min(end, usage.times[k + 1]!) : end;
-      if (until <= from) continue;
-      if (runs !== null) {
-        until = lastRunning(runs, Math.max(from, usage.times[k]!), until) + 1;
-        if (until === 0) continue;
-      }
-      if (!trail.raise(2 * out, until, Why.table, this.code(task), until - 1)) return false;
-      from = trail.low(out);
-      end = Math.min(this.earliestBack(task), own);
-      // The same step again: the task may reach further into it now.
-      k = usage.at(from) - 1;
+    for (;;) {
+      const t = this.lastFull(trail.low(out), Math.min(this.earliestBack(task), own), room, runs);
+      if (t < 0) return true;
+      if (!trail.raise(2 * out, t + 1, Why.table, this.code(task), t)) return false;
     }
-    return true;
   }
 
-  private sooner(task: number, high: number, highEnd: number): boolean {
-    const { usage, trail, shared } = this;
-    const { back, runs } = shared.tasks[task]!;
+  private sooner(task: number): boolean {
+    const { trail } = this;
+    const { back, runs } = this.shared.tasks[task]!;
     if (back < 0) return true;
-    const room = shared.level - this.number[task]!;
+    const room = this.shared.level - this.number[task]!;
     const own = this.from[task]! < this.to[task]! ? this.to[task]! : 0;
-    let from = Math.max(high, own);
-    let end = highEnd;
-    for (let k = usage.at(end - 1); k >= 0 && (k + 1 === usage.size || usage.times[k + 1]! > from); k--) {
-      if (usage.used[k]! <= room) continue;
-      let first = Math.max(from, usage.times[k]!);
-      if (first >= end) continue;
-      if (runs !== null) {
-        first = firstRunning(runs, first, k + 1 < usage.size ? Math.min(end, usage.times[k + 1]!) : end);
-        if (first < 0) continue;
-      }
-      if (!trail.raise(2 * back + 1, -this.maps[back]!.lastToFinish(first), Why.table, this.code(task), first)) return false;
-      from = Math.max(this.latestOut(task), own);
-      end = this.latestBack(task);
-      k = usage.at(end - 1) + 1;
+    for (;;) {
+      const t = this.firstFull(Math.max(this.latestOut(task), own), this.latestBack(task), room, runs);
+      if (t < 0) return true;
+      if (!trail.raise(2 * back + 1, -this.maps[back]!.lastToFinish(t), Why.table, this.code(task), t)) return false;
     }
-    return true;
+  }
+
+  /** The last minute of [from, to), of those that count, at which more than `room` is taken; -1: none. */
+  private lastFull(from: number, to: number, room: number, runs: Runs | null): number {
+    const { times, used } = this.usage;
+    let end = to;
+    for (let k = this.usage.at(to - 1); end > from; k--) {
+      const begin = Math.max(from, times[k]!);
+      if (used[k]! > room) {
+        const t = runs === null ? end - 1 : lastRunning(runs, begin, end);
+        if (t >= 0) return t;
+      }
+      end = begin;
+    }
+    return -1;
+  }
+
+  private firstFull(from: number, to: number, room: number, runs: Runs | null): number {
+    const { times, used, size } = this.usage;
+    let begin = from;
+    for (let k = this.usage.at(from); begin < to; k++) {
+      const end = k + 1 < size ? Math.min(to, times[k + 1]!) : to;
+      if (used[k]! > room) {
+        const t = runs === null ? begin : firstRunning(runs, begin, end);
+        if (t >= 0) return t;
+      }
+      begin = end;
+    }
+    return -1;
   }
 
   private code(task: number): number {

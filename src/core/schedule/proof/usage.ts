@@ -1,6 +1,9 @@
 import { lastAtMost } from "../last-at-most";
 import { wider } from "./trail";
 
+/** Where all is over by this instant, every instant is a step of its own. */
+const mostSingle = 1024;
+
 /**
  * How much of a shared number is surely taken over time: steps that hold from their time on. Steps that say the same are one step, so taking out what was
  * put in gives the steps there were.
@@ -10,14 +13,19 @@ export class Usage {
   used: Int32Array;
   size: number;
 
-  constructor(times: Int32Array, used: Int32Array) {
-    this.times = times.slice();
-    this.used = used.slice();
-    this.size = times.length;
+  private readonly single: boolean;
+
+  /** @param until nothing is entered or taken out of what is there from then on */
+  constructor(times: Int32Array, used: Int32Array, until: number) {
+    this.single = until < mostSingle;
+    this.times = this.single ? Int32Array.from({ length: until + 1 }, (_, t) => t) : times.slice();
+    this.used = this.single ? this.times.map((t) => stepAt(times, used, t)) : used.slice();
+    this.size = this.times.length;
   }
 
   /** The step that holds at `t`, not before the first. */
   at(t: number): number {
+    if (this.single) return Math.max(0, Math.min(t, this.size - 1));
     const { times } = this;
     let low = 0;
     let high = this.size - 1;
@@ -29,16 +37,14 @@ export class Usage {
     return low;
   }
 
-  /** The first time at or after `t` from which no more than `room` is taken for so long. */
-  firstRoom(t: number, length: number, room: number): number {
-    const { times, used, size } = this;
-    let from = t;
-    for (let k = this.at(t); k < size && times[k]! < from + length; k++) if (used[k]! > room && k + 1 < size) from = times[k + 1]!;
-    return from;
-  }
-
   /** Takes `number` more in [from, to). */
   add(from: number, to: number, number: number): void {
+    if (this.single) {
+      const { used } = this;
+      const end = Math.min(to, this.size);
+      for (let t = from; t < end; t++) used[t]! += number;
+      return;
+    }
     let k = this.cut(from);
     const first = k;
     while (k < this.size && this.times[k]! < to) {

@@ -9,18 +9,25 @@ import { tableReasons } from "./table-why";
 import { type TimeTable, taskRoom } from "./time-table";
 import { type Trail, Why, wider } from "./trail";
 
+/** Of a statement: whether an atom says so has to be looked up. */
+export const askAtoms = -2;
+
 /** Statements "side is at least bound" that a move rests on. */
 export class Reasons {
   side = new Int32Array(256);
   bound = new Int32Array(256);
+  /** The atom that says so where it is at hand, else `askAtoms`. */
+  atom = new Int32Array(256);
   size = 0;
 
-  add(side: number, bound: number): void {
+  add(side: number, bound: number, atom = askAtoms): void {
     if (this.size === this.side.length) {
       this.side = wider(this.side);
       this.bound = wider(this.bound);
+      this.atom = wider(this.atom);
     }
     this.side[this.size] = side;
+    this.atom[this.size] = atom;
     this.bound[this.size++] = bound;
   }
 }
@@ -59,10 +66,14 @@ export function reasonsOf(
   const b = side < 0 ? 0 : m.trail.weakest(side, asked);
   switch (why) {
     case Why.clause: {
-      const { cells } = m.clauses;
+      const { cells, now } = m.clauses;
+      const { side: sides, bound } = m.atoms;
       const end = what + cells[what - 3]!;
-      cells[what - 1] = m.clauses.now;
-      for (let k = side < 0 ? what : what + 1; k < end; k++) out.add(m.atoms.side[cells[k]! ^ 1]!, m.atoms.bound[cells[k]! ^ 1]!);
+      cells[what - 1] = now;
+      for (let k = side < 0 ? what : what + 1; k < end; k++) {
+        const denied = cells[k]! ^ 1;
+        out.add(sides[denied]!, bound[denied]!, denied >> 1);
+      }
       return;
     }
     case Why.lag:
