@@ -4,6 +4,9 @@ export type Manner = "best" | "early" | "bound";
 /** Clashes of the shortest run. */
 const unit = 200;
 
+/** Of so many runs of one length one is guided otherwise than the rest. */
+const turns = 4;
+
 /** Of so many of the shortest runs one tries a finish at the bound. */
 const probes = 8;
 
@@ -17,8 +20,8 @@ export class Runs {
   private index = 0;
   private readonly seen = new Map<number, number>();
 
-  /** Of `perBest` runs of one length one keeps to the best schedule. */
-  constructor(private readonly perBest: number) {}
+  /** @param most what guides three runs of four */
+  constructor(private readonly most: "best" | "early") {}
 
   next(): void {
     this.index++;
@@ -26,7 +29,7 @@ export class Runs {
     const turn = (this.seen.get(length) ?? 0) + 1;
     this.seen.set(length, turn);
     this.left = unit * length;
-    this.manner = turn % this.perBest === 0 ? "best" : "early";
+    this.manner = (turn % turns === 0) === (this.most === "early") ? "best" : "early";
     if (length === 1 && turn % probes === 3) this.manner = "bound";
   }
 }

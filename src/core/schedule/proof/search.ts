@@ -10,9 +10,9 @@ import { Runs } from "./runs";
 /** Clauses of no more levels than these are kept while they were used among the last so many clashes. */
 const someLevels = 6;
 const lately = 10_000;
-/** How fast clashes fade, and of how many runs of one length one keeps to the best schedule. A search that passes find schedules for has to refute: it does so sooner by early starts. */
-const alone = { fading: 0.95, perBest: 2 };
-const besidePasses = { fading: 0.85, perBest: 4 };
+/** How fast clashes fade, and what guides most runs. A search that passes find schedules for has to refute: it does so sooner by early starts. */
+const alone = { fading: 0.95, most: "best" } as const;
+const besidePasses = { fading: 0.85, most: "early" } as const;
 /** Passes of generation between two runs, for each clash so far. */
 const passShare = 0.5;
 /** So many clauses are there before some are forgotten, and so many more the next time. */
@@ -46,9 +46,9 @@ export class ProofSearch {
     first: Solution | null,
     private readonly passes: Passes | null = null,
   ) {
-    const { fading, perBest } = passes === null ? alone : besidePasses;
+    const { fading, most } = passes === null ? alone : besidePasses;
     this.engine = new Engine(model, fading);
-    this.runs = new Runs(perBest);
+    this.runs = new Runs(most);
     const { finish, trail } = this.engine;
     this.bound = model.low[finish]!;
     this.target = model.high[finish]!;
