@@ -46,6 +46,7 @@ test("on a phone by boxes: taken out with what goes along named first, and back 
   await bar(page).getByRole("button", { name: "take out ..." }).tap();
   await bar(page).getByRole("button", { name: "take them out" }).tap();
   await expect.poll(() => rows(page).count()).toBe(before - 2);
+  expect(await page.evaluate(() => document.activeElement?.id)).toBe("main");
   await undoButton(page).tap();
   await expect.poll(() => rows(page).count()).toBe(before);
 });

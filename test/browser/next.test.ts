@@ -49,6 +49,7 @@ test("what was planned for before today and is not ticked is named; the rest is 
   expect(await words(late)).toMatch(/^\d+ steps were planned for before today and are not ticked/);
   await late.getByRole("button", { name: "plan what is left from today" }).click();
   await late.waitFor({ state: "detached" });
+  expect(await page.evaluate(() => document.activeElement?.id)).toBe("main");
   const [, day = ""] = /^\w+ (\d+) Feb, next on site$/.exec(await heading(page)) ?? [];
   expect(Number(day)).toBeGreaterThanOrEqual(17);
 });

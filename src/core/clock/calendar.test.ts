@@ -21,7 +21,7 @@ function spec(week: WorkSpec["week"], more: Partial<WorkSpec> = {}): WorkSpec {
 
 const none: WorkSpec["week"] = [[], [], [], [], [], [], []];
 const weekends: WorkSpec["week"] = none.map((_, day) => (day === 0 || day === 6 ? [w("7:30", "12:00"), w("12:30", "17:00")] : []));
-const shown = (runs: readonly number[]) => runs.map((at) => time.momentOf(at).slice(5).replace("T", " "));
+const shown = (runs: Iterable<number>) => Array.from(runs, (at) => time.momentOf(at).slice(5).replace("T", " "));
 
 describe("a calendar's working time", () => {
   test("is its windows on its weekdays, on the wall clock", () => {

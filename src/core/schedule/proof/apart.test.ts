@@ -39,7 +39,7 @@ test("the difference is the least of all starts that keep the waits", () => {
       );
       for (let x = 0; x < jobs; x++) {
         // x as late as 0, all others as early as that lets them be: what does not follow x begins far before it.
-        const start = Array.from({ length: jobs }, (_, y) => (y === x ? 0 : -1000));
+        const start = Array.from({ length: jobs }, (_, y): number => (y === x ? 0 : -1000));
         for (const _ of start) for (const [a, b, lag] of kept) start[b] = Math.max(start[b]!, start[a]! + lag);
         for (let y = 0; y < jobs; y++) {
           if (y === x) continue;
