@@ -73,6 +73,17 @@ test("on a phone the sheet takes the focus, and closing it gives it back", async
   await expect.poll(() => page.evaluate(() => document.activeElement?.className)).toContain("word");
 });
 
+test("what is taken out from the sheet leaves the keyboard in the view", async () => {
+  const page = await app.example(wall);
+  await page.getByRole("button", { name: "Footing steel on spacers" }).click();
+  const sheet = page.getByRole("complementary");
+  await sheet.getByRole("button", { name: "As written" }).click();
+  await sheet.getByRole("button", { name: /^take “Footing steel on spacers” out/ }).click();
+  await sheet.getByRole("button", { name: "take it out all the same" }).click();
+  await page.getByText(/^Footing steel on spacers is taken out/).waitFor();
+  expect(await page.evaluate(() => document.activeElement?.id)).toBe("main");
+});
+
 test("the sheet's keys work while Dates is shown, whatever has the focus, but not while a field has it", async () => {
   const page = await app.example(wall);
   await page.keyboard.press("2");

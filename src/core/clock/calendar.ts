@@ -1,3 +1,4 @@
+import { weekdayOfNumber } from "./dates";
 import { holidaysOf } from "./holidays";
 import { joined, type RunSource, type Runs } from "./runs";
 import { type SiteSpec, siteTime } from "./site";
@@ -37,12 +38,11 @@ export function dayWindows(spec: WorkSpec, site: SiteSpec, start: string): DayWi
   for (const [date, windows] of spec.extra) put(special, time.dayOfDate(date), windows);
   const holiday = holidaysOf(spec.holidays);
   const weekly = spec.week.some((windows) => windows.length > 0);
-  const weekdayOfFirst = time.weekdayOf(0);
   return {
     of: (day) => {
       const own = special.get(day);
       if (own !== undefined) return own;
-      const windows = spec.week[(((weekdayOfFirst + day) % 7) + 7) % 7] ?? none;
+      const windows = spec.week[weekdayOfNumber(time.first + day)] ?? none;
       return windows.length === 0 || holiday(time.first + day) ? none : windows;
     },
     only: weekly ? null : [...special.keys()].sort((a, b) => a - b),

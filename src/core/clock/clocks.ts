@@ -186,7 +186,7 @@ export function clocksOf(specs: ClockSpecs, pour: (name: PourClockName) => Gathe
     return working(
       `crew ${plain.text}`,
       () => "",
-      `${number} of ${ids}`,
+      plain.text,
       () => atLeast(plain.number, sourcesOf(plain.people)),
     );
   };
@@ -195,7 +195,7 @@ export function clocksOf(specs: ClockSpecs, pour: (name: PourClockName) => Gathe
     return working(
       `crew ${plain.text} on ${id}`,
       () => `${keyOf(id)} ${spent}`,
-      `${number} of ${ids} on ${id}`,
+      `${plain.text} on ${id}`,
       () =>
         both(
           runsOf(`work ${id}`, () => work(id)),

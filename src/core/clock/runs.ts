@@ -36,49 +36,32 @@ export interface Levels {
 }
 
 export function levelsOf(sources: readonly RunSource[], from: number, to: number): Levels {
-  const changes = changesOf(sources, from, to);
-  const times = new Int32Array(changes.length + 1);
-  const levels = new Int32Array(changes.length + 1);
+  const { distinct, times: alike } = counted(sources);
+  const each = distinct.map((source) => source(from, to));
+  const next = new Int32Array(each.length);
+  const size = each.reduce((sum, runs) => sum + runs.length, 0);
+  const times = new Int32Array(size + 1);
+  const levels = new Int32Array(size + 1);
   times[0] = from;
   let count = 1;
   let level = 0;
-  let known = 0;
-  for (let i = 0, end = changes.length; i < end; ) {
-    let change = changes[i] as number;
-    const at = Math.floor(change / most);
+  for (;;) {
+    let at = to;
+    for (let k = 0; k < each.length; k += 1) at = Math.min(at, each[k]?.[next[k] as number] ?? to);
     if (at >= to) break;
-    // All that changes in that minute counts before the level is told.
-    const after = (at + 1) * most;
-    for (; change < after; change = changes[i] as number) {
-      level += change - at * most - most / 2;
-      i += 1;
+    for (let k = 0; k < each.length; k += 1) {
+      while (each[k]?.[next[k] as number] === at) {
+        level += (next[k] as number) % 2 === 0 ? (alike[k] as number) : -(alike[k] as number);
+        next[k] = (next[k] as number) + 1;
+      }
     }
-    if (at === from) levels[0] = known = level;
-    else if (level !== known) {
+    if (at === from) levels[0] = level;
+    else if (level !== levels[count - 1]) {
       times[count] = at;
-      levels[count++] = known = level;
+      levels[count++] = level;
     }
   }
   return { times: times.slice(0, count), levels: levels.slice(0, count) };
-}
-
-/** No crowd is half as large. */
-const most = 1 << 16;
-
-/** When how many more (or fewer) run, in order: `most` for each minute, and the number above half of it. */
-function changesOf(sources: readonly RunSource[], from: number, to: number): Float64Array {
-  const { distinct, times } = counted(sources);
-  const each = distinct.map((source) => source(from, to));
-  const changes = new Float64Array(each.reduce((sum, runs) => sum + runs.length, 0));
-  let count = 0;
-  each.forEach((runs, k) => {
-    const number = times[k] as number;
-    for (let i = 0, end = runs.length; i < end; i += 2) {
-      changes[count++] = (runs[i] as number) * most + most / 2 + number;
-      changes[count++] = (runs[i + 1] as number) * most + most / 2 - number;
-    }
-  });
-  return changes.sort();
 }
 
 /** Each source once, with how often it is there: people who keep the same hours share a calendar. */

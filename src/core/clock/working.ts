@@ -29,7 +29,7 @@ export class WorkingClock implements Clock {
   ) {}
 
   reading(t: ElapsedMinute): number {
-    if (t >= this.high || t < this.low) this.cover(t);
+    this.cover(t);
     const i = this.lastFrom(t);
     if (i < 0) return this.count > 0 ? (this.before[0] as number) : 0;
     const end = this.bounds[2 * i + 1] as number;
@@ -53,7 +53,7 @@ export class WorkingClock implements Clock {
   }
 
   begin(t: ElapsedMinute): ElapsedMinute {
-    if (t >= this.high || t < this.low) this.cover(t);
+    this.cover(t);
     let i = this.lastFrom(t);
     if (i >= 0 && t < (this.bounds[2 * i + 1] as number)) return t;
     i += 1;
@@ -62,7 +62,7 @@ export class WorkingClock implements Clock {
   }
 
   runEnd(t: ElapsedMinute): ElapsedMinute {
-    if (t >= this.high || t < this.low) this.cover(t);
+    this.cover(t);
     const i = this.lastFrom(t);
     if (i < 0 || t >= (this.bounds[2 * i + 1] as number)) return t;
     while (this.bounds[2 * i + 1] === this.high && this.lookOn());

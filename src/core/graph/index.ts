@@ -1,7 +1,7 @@
 export { type Components, components } from "./components";
 export { cycleWitness } from "./cycle";
 export { type Digraph, digraph, reversed } from "./digraph";
-export { IntList } from "./int-list";
+export { IntList, membersAt } from "./int-list";
 export { type LongestPath, longestPath } from "./longest";
 export { positions, topologicalOrder } from "./order";
 export { reachable, shortestPath } from "./path";

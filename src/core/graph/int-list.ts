@@ -39,3 +39,10 @@ export class IntList {
     return this.data.slice(0, this.length);
   }
 }
+
+/** Of a list, what stands at some places. */
+export function membersAt(list: Int32Array, places: Int32Array): Int32Array {
+  const members = new Int32Array(places.length);
+  for (let i = 0; i < members.length; i++) members[i] = list[places[i] as number] as number;
+  return members;
+}

@@ -1,11 +1,11 @@
-import { type IntList, redundantArcs } from "../../graph";
+import { type IntList, membersAt, redundantArcs } from "../../graph";
 import type { Program } from "../compile/program";
 import type { Arcs } from "../result";
-import { endsOf, graphOfRows, type Rows } from "./rows";
+import { graphOfRows, type Rows } from "./rows";
 
 /** The rows as the table that is handed over. @param order of the steps, topological for the rows that order */
 export function arcsTable(program: Program, rows: Rows, forced: Uint8Array, order: Int32Array): Arcs {
-  const column = (list: IntList) => endsOf(list, rows.atom);
+  const column = (list: IntList) => membersAt(list.data, rows.atom);
   const { graph, rowOf } = graphOfRows(program, rows);
   const redundant = new Uint8Array(rows.atom.length);
   redundantArcs(graph, order).forEach((yes, arc) => {

@@ -1,4 +1,4 @@
-import { type Digraph, digraph, IntList } from "../../graph";
+import { type Digraph, digraph, IntList, membersAt } from "../../graph";
 import type { Program } from "../compile/program";
 import type { Reasons } from "./reasons";
 import type { Settled } from "./settled";
@@ -79,12 +79,5 @@ export function graphOfAnswer(program: Program, settled: Settled, rows: Rows): D
 
 function graphOfAtoms(program: Program, atoms: IntList): Digraph {
   const packed = atoms.packed();
-  return digraph(program.steps, endsOf(program.from, packed), endsOf(program.to, packed));
-}
-
-/** One end of each of the atoms. */
-export function endsOf({ data }: IntList, atoms: Int32Array): Int32Array {
-  const list = new Int32Array(atoms.length);
-  for (let i = 0; i < list.length; i++) list[i] = data[atoms[i] as number] as number;
-  return list;
+  return digraph(program.steps, membersAt(program.from.data, packed), membersAt(program.to.data, packed));
 }

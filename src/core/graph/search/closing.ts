@@ -1,5 +1,5 @@
 import { type Digraph, digraph } from "../digraph";
-import { IntList } from "../int-list";
+import { IntList, membersAt } from "../int-list";
 import { positions } from "../order";
 import { reachMany } from "../reach";
 import { holds } from "./problem";
@@ -29,8 +29,8 @@ export function ringClosers(arcs: Int32Array, variables: number, trail: Trail, t
     const tail = tails[v] as number;
     if (tail >= 0 && values[holds(v)] === 0 && (at[heads[v] as number] as number) <= (at[tail] as number)) open.push(v);
   }
-  const from = endsOf(open.packed(), heads);
-  const to = endsOf(open.packed(), tails);
+  const from = membersAt(heads, open.packed());
+  const to = membersAt(tails, open.packed());
   const refuted = reachMany(graphOf(arcs, theory), positions(at), from, to);
   const closers: number[] = [];
   for (let i = 0; i < open.length; i++) if (refuted[i] === 1 || from[i] === to[i]) closers.push(open.at(i));
@@ -43,11 +43,5 @@ export function leading(arcs: Int32Array, theory: Theory, from: ArrayLike<number
 }
 
 function graphOf(arcs: Int32Array, theory: Theory): Digraph {
-  return digraph(theory.order.at.length, endsOf(arcs, theory.tails), endsOf(arcs, theory.heads));
-}
-
-function endsOf(arcs: Int32Array, ends: Int32Array): Int32Array {
-  const list = new Int32Array(arcs.length);
-  for (let i = 0; i < list.length; i++) list[i] = ends[arcs[i] as number] as number;
-  return list;
+  return digraph(theory.order.at.length, membersAt(theory.tails, arcs), membersAt(theory.heads, arcs));
 }
