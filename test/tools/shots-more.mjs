@@ -69,7 +69,10 @@ export const asked = [
       if (size !== "phone") {
         await page.getByRole("button", { name: "as a table" }).click();
         await page.getByRole("button", { name: "key", exact: true }).click();
-      } else await page.getByRole("button", { name: "hatches" }).click();
+      } else {
+        await page.getByRole("button", { name: "structure", expanded: false }).click();
+        await page.getByRole("button", { name: "hatches" }).click();
+      }
     },
   ],
   [
