@@ -11,6 +11,8 @@ export class Activity {
   private place = new Int32Array(1024).fill(-1);
   private size = 0;
   private step = 1;
+  /** By atom: learned clauses that want it, less those that want its denial. */
+  private votes = new Int32Array(1024);
   /** Atoms taken out, with the level at which they were. */
   private out = new Int32Array(1024);
   private outLevel = new Int32Array(1024);
@@ -33,10 +35,17 @@ export class Activity {
     if (this.place[atom]! >= 0) this.up(this.place[atom]!);
   }
 
-  /** An atom that a new clause speaks of. */
-  enter(atom: number): void {
+  /** A literal of a new clause. */
+  enter(literal: number): void {
+    const atom = literal >> 1;
     this.bump(atom);
     if (this.place[atom]! < 0) this.push(atom);
+    this.votes[atom]! += (literal & 1) === 0 ? 1 : -1;
+  }
+
+  /** Of an atom's two literals the one that more clauses wanted when learned (counted by literal as in Chaff, but for good); where as many did, its denial. */
+  wanted(atom: number): number {
+    return this.votes[atom]! > 0 ? 2 * atom : 2 * atom + 1;
   }
 
   fade(): void {
@@ -131,5 +140,8 @@ export class Activity {
     const place = new Int32Array(room).fill(-1);
     place.set(this.place);
     this.place = place;
+    const votes = new Int32Array(room);
+    votes.set(this.votes);
+    this.votes = votes;
   }
 }

@@ -167,6 +167,6 @@ export class Learn {
       this.literals[1] = this.literals[second]!;
       this.literals[second] = keep;
     }
-    for (let k = 0; k < this.size; k++) this.activity.enter(this.literals[k]! >> 1);
+    for (let k = 0; k < this.size; k++) this.activity.enter(this.literals[k]!);
   }
 }

@@ -1,5 +1,5 @@
-/** How a run between two restarts chooses: around the best schedule, towards early starts, or early starts with a finish at the bound. */
-export type Manner = "best" | "early" | "bound";
+/** How a run between two restarts chooses: around the best schedule, as most clauses want, or so with a finish at the bound. */
+export type Manner = "best" | "wanted" | "bound";
 
 /** Clashes of the shortest run. */
 const unit = 200;
@@ -21,7 +21,7 @@ export class Runs {
   private readonly seen = new Map<number, number>();
 
   /** @param most what guides three runs of four */
-  constructor(private readonly most: "best" | "early") {}
+  constructor(private readonly most: "best" | "wanted") {}
 
   next(): void {
     this.index++;
@@ -29,7 +29,7 @@ export class Runs {
     const turn = (this.seen.get(length) ?? 0) + 1;
     this.seen.set(length, turn);
     this.left = unit * length;
-    this.manner = (turn % turns === 0) === (this.most === "early") ? "best" : "early";
+    this.manner = (turn % turns === 0) === (this.most === "wanted") ? "best" : "wanted";
     if (length === 1 && turn % probes === 3) this.manner = "bound";
   }
 }

@@ -10,9 +10,9 @@ import { Runs } from "./runs";
 /** Clauses of no more levels than these are kept while they were used among the last so many clashes. */
 const someLevels = 6;
 const lately = 10_000;
-/** How fast clashes fade, and what guides most runs. A search that passes find schedules for has to refute: it does so sooner by early starts. */
+/** How fast clashes fade, and what guides most runs. A search that passes find schedules for has to refute: it does so sooner as its clauses want. */
 const alone = { fading: 0.95, most: "best" } as const;
-const besidePasses = { fading: 0.85, most: "early" } as const;
+const besidePasses = { fading: 0.85, most: "wanted" } as const;
 /** Passes of generation between two runs, for each clash so far. */
 const passShare = 0.5;
 /** So many clauses are there before some are forgotten, and so many more the next time. */
@@ -129,8 +129,8 @@ export class ProofSearch {
   }
 
   /**
-   * The undecided atom that had most to do with clashes, as it is in the best schedule or else towards early starts (solution-guided: Demirovic, Chu & Stuckey
-   * 2018, from memory); where none is left, the job that can start first starts then. False when everything is decided.
+   * The undecided atom that had most to do with clashes, as it is in the best schedule (solution-guided: Demirovic, Chu & Stuckey 2018, from memory) or
+   * else as more clauses want it; where none is left, the job that can start first starts then. False when everything is decided.
    */
   private decide(): boolean {
     const { engine, model, aim } = this;
@@ -142,7 +142,7 @@ export class ProofSearch {
     }
     const a = activity.next();
     if (a >= 0) {
-      const literal = manner === "best" && aim[atoms.variable[a]!]! >= atoms.value[a]! ? 2 * a : 2 * a + 1;
+      const literal = manner !== "best" ? activity.wanted(a) : aim[atoms.variable[a]!]! >= atoms.value[a]! ? 2 * a : 2 * a + 1;
       trail.decide(atoms.side[literal]!, atoms.bound[literal]!);
       return true;
     }
