@@ -8,11 +8,11 @@ test("lengths are those of Luby, Sinclair & Zuckerman", () => {
 test.each(["best", "wanted"] as const)(
   "of runs of one length three of four are guided by %s, and some short ones try the bound",
   (most) => {
-    const runs = new Runs(most);
+    const runs = new Runs();
     const long: string[] = [];
     const short: string[] = [];
     for (let k = 0; k < 400; k++) {
-      runs.next();
+      runs.next(most);
       (runs.left === 200 ? short : long).push(runs.manner);
     }
     expect(short.filter((m) => m === "bound").length).toBeGreaterThan(short.length / 12);

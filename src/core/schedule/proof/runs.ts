@@ -21,15 +21,13 @@ export class Runs {
   private readonly seen = new Map<number, number>();
 
   /** @param most what guides three runs of four */
-  constructor(private readonly most: "best" | "wanted") {}
-
-  next(): void {
+  next(most: "best" | "wanted"): void {
     this.index++;
     const length = luby(this.index);
     const turn = (this.seen.get(length) ?? 0) + 1;
     this.seen.set(length, turn);
     this.left = unit * length;
-    this.manner = (turn % turns === 0) === (this.most === "wanted") ? "best" : "wanted";
+    this.manner = (turn % turns === 0) === (most === "wanted") ? "best" : "wanted";
     if (length === 1 && turn % probes === 3) this.manner = "bound";
   }
 }

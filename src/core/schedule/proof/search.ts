@@ -33,7 +33,8 @@ export class ProofSearch {
   private readonly engine: Engine;
   private readonly aim: Int32Array;
   private target: number;
-  private readonly runs: Runs;
+  private readonly runs = new Runs();
+  private readonly manners: typeof alone | typeof besidePasses;
   private mostClauses = mostClauses;
   private opened = false;
   /** Between two runs, passes until there have been as many as is their share. */
@@ -46,9 +47,8 @@ export class ProofSearch {
     first: Solution | null,
     private readonly passes: Passes | null = null,
   ) {
-    const { fading, most } = passes === null ? alone : besidePasses;
-    this.engine = new Engine(model, fading);
-    this.runs = new Runs(most);
+    this.manners = passes === null ? alone : besidePasses;
+    this.engine = new Engine(model, this.manners.fading);
     const { finish, trail } = this.engine;
     this.bound = model.low[finish]!;
     this.target = model.high[finish]!;
@@ -106,7 +106,8 @@ export class ProofSearch {
     const { engine } = this;
     engine.backTo(0);
     this.passing = this.best !== null && this.passes !== null && this.passed < passShare * this.clashes;
-    this.runs.next();
+    // Where only a finish at the bound is still looked for, there more likely is one: then most runs keep to the best schedule.
+    this.runs.next(this.bound === this.target ? "best" : this.manners.most);
     if (engine.clauses.count > this.mostClauses) {
       this.forget();
       this.mostClauses += moreClauses;
