@@ -41,6 +41,56 @@ test("a page that dies without notice loses nothing that was shown as saved", as
   expect(await again.getByLabel("Notes", { exact: true }).inputValue()).toBe("said once");
 });
 
+test("what is typed and not yet put in is there after another view and after a reload, and gone once it is put in", async () => {
+  const page = await app.example(wall);
+  await saved(page);
+  const view = (name: string) => page.getByRole("button", { name, exact: true }).click();
+  await view("Steps");
+  const step = page.getByLabel("A new step");
+  await step.fill("Sweep the");
+  const people = async () => {
+    await view("Site");
+    await page.getByRole("button", { name: "People" }).click();
+  };
+  await people();
+  const person = page.getByLabel("Another person");
+  await person.fill("Jo");
+  await view("Cure");
+  await page.getByLabel("Carried").fill("3200 psi");
+  await view("Order");
+  await view("Steps");
+  expect(await step.inputValue()).toBe("Sweep the");
+  await page.reload();
+  expect(await step.inputValue()).toBe("Sweep the");
+  await view("Cure");
+  expect(await page.getByLabel("Carried").inputValue()).toBe("3200 psi");
+  await people();
+  expect(await person.inputValue()).toBe("Jo");
+  await person.press("Enter");
+  await expect.poll(() => person.inputValue()).toBe("");
+  await saved(page);
+  await page.reload();
+  await people();
+  expect(await person.inputValue()).toBe("");
+});
+
+test("the answers of a kit that is not put in yet, and those for a new build, are there after a reload", async () => {
+  const page = await app.start();
+  const named = page.getByLabel("What is it called?");
+  await named.fill("Shed");
+  await page.reload();
+  expect(await named.inputValue()).toBe("Shed");
+  const footing = page.getByRole("button", { name: "Footing" }).first();
+  await footing.click();
+  const called = page.locator("#part-name");
+  await called.fill("North footing");
+  await saved(page);
+  await page.reload();
+  await page.getByRole("button", { name: "add", exact: true }).click();
+  await footing.click();
+  expect(await called.inputValue()).toBe("North footing");
+});
+
 test("a hundred changes come back in order after a reload, and each can be undone", async () => {
   const page = await app.example(wall);
   const first = await headline(page);

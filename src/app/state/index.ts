@@ -5,4 +5,5 @@ export type { Desk, Selection } from "./desk";
 export { orderModes, type TextSize, type Theme, textSizes, views } from "./settings.svelte";
 export { Shop } from "./shop.svelte";
 export { mayPass, troubleSentence } from "./trouble";
+export { Unsent } from "./unsent.svelte";
 export { versionName } from "./versions.svelte";
