@@ -3,9 +3,11 @@ import type { DocumentEdit } from "../core/base";
 import { type Build, readDocument } from "../core/build";
 import { apply } from "../core/edit";
 import { asDone, asDoneAfter, type Plan, plan, planMay, withEffects } from "../core/plan";
+import { examples } from "../examples";
 import { aim } from "./aim";
 import { oneMore } from "./one-more";
 import type { Answers, Ask, Question, Questions } from "./protocol";
+import { rehearse } from "./rehearse";
 import { search } from "./search";
 import { Server } from "./server";
 
@@ -61,12 +63,20 @@ const answers: { readonly [Q in Question]: (read: Read, more: Questions[Q]) => A
   },
 };
 
+const later = (work: () => void): void => void setTimeout(work, 0);
+
 const server = new Server<Read>({
   edited: (document, change) => apply(document, change).document,
   read: readOf,
   answer: (ask, read, more) => answers[ask](read, more as never),
   reply: (reply) => postMessage(reply),
-  later: (work) => setTimeout(work, 0),
+  later,
 });
 
-addEventListener("message", ({ data }: MessageEvent<Ask>) => server.hear(data));
+let asked = false;
+addEventListener("message", ({ data }: MessageEvent<Ask>) => {
+  asked = true;
+  server.hear(data);
+});
+
+void rehearse({ load: () => examples[0]!.load(), asked: () => asked, later });

@@ -1,26 +1,34 @@
+import { execFileSync } from "node:child_process";
 import { writeFileSync } from "node:fs";
 import type { Build } from "../../src/core/build";
 import { readDocument } from "../../src/core/build";
 import { PlanSearch, plan } from "../../src/core/plan";
 import { examples } from "../../src/examples";
+import { rehearse } from "../../src/worker/rehearse";
 import { optionsOf } from "./options";
 import { realistic } from "./realistic";
 
 /**
- * Whole builds as the worker plans them: the first plan, the same again when the code is warm, and the search for an earlier finish portion by portion until
- * it is done or the seconds are over. `npm run bench -- builds [--steps N] [--start N] [--seconds S] [--json OUT]`: the bank cellar, and a build of so many steps drawn from a number.
+ * Whole builds as the worker plans them: the first plan of a process of its own, after the worker's rehearsal and without it (the middle of five each), the
+ * same when the code is warm, and the search for an earlier finish portion by portion until it is done or the seconds are over.
+ * `npm run bench -- builds [--steps N] [--start N] [--seconds S] [--json OUT]`: the bank cellar, and a build of so many steps drawn from a number.
  */
 const values = optionsOf({
   steps: { type: "string", multiple: true, default: ["300"] },
   start: { type: "string", default: "1" },
   seconds: { type: "string", default: "5" },
   json: { type: "string" },
+  // What a process of its own does: the first plan of the so manieth build, and nothing else.
+  first: { type: "string" },
+  rehearsed: { type: "boolean", default: false },
 });
 
 interface Told {
   readonly build: string;
   readonly steps: number;
+  /** After what the worker does while nothing is asked; and without that. */
   readonly firstPlanMs: number;
+  readonly coldPlanMs: number;
   readonly warmPlanMs: number;
   /** Until the last better plan, and until it was proved; null: it was not. */
   readonly lastBetterSeconds: number;
@@ -51,13 +59,35 @@ function ran_ms(): number {
   return (user + system) / 1000;
 }
 
-function told(name: string, build: Build, seconds: number): Told {
+interface Row {
+  readonly name: string;
+  build(): Promise<Build> | Build;
+}
+
+const rows: readonly Row[] = [
+  { name: "bank cellar", build: async () => readDocument(await examples.find((e) => e.id === "bank-cellar")!.load()).build! },
+  ...values.steps.map((n) => ({
+    name: `drawn, ${n} steps, start ${values.start}`,
+    build: () => realistic(Number(n), Number(values.start)),
+  })),
+];
+
+/** The first plan of a process of its own, the middle of five. */
+function first_ms(row: number, rehearsed: boolean): number {
+  const args = [process.argv[1]!, ...process.argv.slice(2), "--first", `${row}`, ...(rehearsed ? ["--rehearsed"] : [])];
+  const all = Array.from({ length: 5 }, () => Number(execFileSync(process.execPath, args, { encoding: "utf8" })));
+  return all.sort((a, b) => a - b)[2]!;
+}
+
+function told(row: number, build: Build, seconds: number): Told {
   const ms = (run: () => unknown): number => {
     const from = performance.now();
     run();
     return performance.now() - from;
   };
-  const firstPlanMs = ms(() => plan(build));
+  const firstPlanMs = first_ms(row, true);
+  const coldPlanMs = first_ms(row, false);
+  plan(build);
   const warm = Array.from({ length: 20 }, () => ms(() => plan(build))).sort((a, b) => a - b);
   const from = performance.now();
   const now = (): number => (performance.now() - from) / 1000;
@@ -89,9 +119,10 @@ function told(name: string, build: Build, seconds: number): Told {
     sought = next;
   }
   return {
-    build: name,
+    build: rows[row]!.name,
     steps: build.steps.length,
     firstPlanMs: round(firstPlanMs),
+    coldPlanMs: round(coldPlanMs),
     warmPlanMs: round(warm[10]!),
     lastBetterSeconds: round(lastBetterSeconds),
     provedSeconds: sought.proved === null ? null : round(now()),
@@ -113,14 +144,19 @@ function told(name: string, build: Build, seconds: number): Told {
 
 const seconds = Number(values.seconds);
 if (!(seconds >= 0)) throw new Error(`--seconds ${values.seconds}: a number of at least 0 is needed.`);
-const cellar = readDocument(await examples.find((e) => e.id === "bank-cellar")!.load()).build!;
-const rows = [
-  told("bank cellar", cellar, seconds),
-  ...values.steps.map((n) => told(`drawn, ${n} steps, start ${values.start}`, realistic(Number(n), Number(values.start)), seconds)),
-];
-for (const r of rows) {
+if (values.first !== undefined) {
+  if (values.rehearsed) await rehearse({ load: examples[0]!.load, asked: () => false, later: (work) => setTimeout(work, 0) });
+  const build = await rows[Number(values.first)]!.build();
+  const from = performance.now();
+  plan(build);
+  console.log(performance.now() - from);
+  process.exit(0);
+}
+const results: Told[] = [];
+for (const [k, row] of rows.entries()) results.push(told(k, await row.build(), seconds));
+for (const r of results) {
   const state = r.proved === null ? "not proved" : `proved (${r.proved}) after ${r.provedSeconds} s`;
-  console.log(`${r.build}, ${r.steps} steps: first plan ${r.firstPlanMs} ms, warm ${r.warmPlanMs} ms`);
+  console.log(`${r.build}, ${r.steps} steps: first plan ${r.firstPlanMs} ms (not rehearsed ${r.coldPlanMs}), warm ${r.warmPlanMs} ms`);
   console.log(
     `  ${state}; last better plan after ${r.lastBetterSeconds} s; ${r.gainSiteDays} site days earlier than the first plan, ${r.gapSiteDays} site days over the bound`,
   );
@@ -128,7 +164,7 @@ for (const r of rows) {
     `  ${r.units} units of work in ${r.portions} portions, ${r.beforeRanMs} ms before the first; the longest took ${r.longestPortionRanMs} ms of processor after ${r.longestPortionAt} units (${r.longestPortionMs} ms by the clock), ${r.portionsOver100Ms} took 100 ms or more`,
   );
 }
-if (values.json !== undefined) writeFileSync(values.json, `${JSON.stringify(rows, null, 1)}\n`);
+if (values.json !== undefined) writeFileSync(values.json, `${JSON.stringify(results, null, 1)}\n`);
 
 function round(n: number): number {
   return Number(n.toFixed(2));

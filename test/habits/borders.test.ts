@@ -20,7 +20,7 @@ const rooms: Record<string, readonly string[]> = {
   examples: [],
   files: ["core/base", "core/clock", "core/build", "core/access", "core/pour", "core/plan", "draw", "words"],
   store: ["core/base", "core/build", "core/edit"],
-  worker: ["core/base", "core/build", "core/edit", "core/access", "core/pour", "core/plan", "draw"],
+  worker: ["core/base", "core/build", "core/edit", "core/access", "core/pour", "core/plan", "draw", "examples"],
   cli: [
     "core/base",
     "core/clock",

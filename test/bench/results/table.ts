@@ -93,6 +93,7 @@ function peers(kept: readonly Kept[]): string {
 interface Built {
   readonly build: string;
   readonly firstPlanMs: number;
+  readonly coldPlanMs: number;
   readonly warmPlanMs: number;
   readonly provedSeconds: number | null;
   readonly gainSiteDays: number;
@@ -101,10 +102,19 @@ interface Built {
 
 function builds(kept: readonly Kept[]): string {
   return table(
-    ["whole builds", "first plan, ms", "warm, ms", "proved after", "site days found", "site days over the bound"],
+    [
+      "whole builds",
+      "first plan in a worker, ms",
+      "in any process, ms",
+      "again, ms",
+      "proved after",
+      "site days found",
+      "site days over the bound",
+    ],
     rows<Built>(kept, "builds").map(({ row: r }) => [
       r.build,
       r.firstPlanMs.toFixed(0),
+      r.coldPlanMs.toFixed(0),
       r.warmPlanMs.toFixed(0),
       r.provedSeconds === null ? "not in 20 s" : `${r.provedSeconds} s`,
       r.gainSiteDays,
