@@ -180,9 +180,13 @@ describe("files", () => {
     await page.getByLabel("Text of a build file").fill("a letter to the inspector");
     await page.getByRole("button", { name: "open this text" }).click();
     await page.getByText("What you pasted was not opened; what was open stays as it is.").waitFor();
+    expect(await page.getByLabel("Text of a build file").inputValue()).toBe("a letter to the inspector");
     await page.getByLabel("Text of a build file").fill(text.replace(wall, "Pasted wall"));
     await page.getByRole("button", { name: "open this text" }).click();
     await expect.poll(() => words(page.locator("header .name"))).toBe("Pasted wall");
+    await openList(page);
+    await page.getByText("or paste the text of one").click();
+    expect(await page.getByLabel("Text of a build file").inputValue()).toBe("");
   });
 
   test("save as copy goes on in a build of its own", async () => {

@@ -47,9 +47,11 @@ export abstract class Papers {
     else if (picked !== "left") this.#leaving(() => this.#openText(picked.text, picked.name));
   }
 
-  /** A build file's text from somewhere else: pasted, or dropped as text. */
-  openPasted(text: string): void {
-    this.#leaving(() => this.#openText(text, "What you pasted"));
+  /** A build file's text from somewhere else: pasted, or dropped as text. `opened`: done when it has become a build. */
+  openPasted(text: string, opened?: () => void): void {
+    this.#leaving(() => {
+      if (this.#openText(text, "What you pasted").length === 0) opened?.();
+    });
   }
 
   openKept(key: string): void {
