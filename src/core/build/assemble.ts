@@ -93,8 +93,9 @@ type Written = {
 function contextOf(head: Head, read: ReadLists, written: Written, names: Names): Context {
   const first = read.lists.calendars[0]?.id ?? "";
   const calendars = read.ids.get("calendars");
-  if (calendars?.size === 0) names.say("build.no-calendar", { list: "calendars" }, {});
-  if (head.usual !== null && !calendars?.has(head.usual)) {
+  const readable = !read.unread.has("calendars");
+  if (readable && calendars?.size === 0) names.say("build.no-calendar", { list: "calendars" }, {});
+  if (readable && head.usual !== null && !calendars?.has(head.usual)) {
     const meant = nearest(head.usual, calendars?.keys() ?? []) ?? "";
     names.say("build.unknown-id", { key: "usual" }, { part: "", sort: "calendar", value: head.usual, nearest: meant });
   }

@@ -2,6 +2,7 @@ import { describe, expect, test } from "vitest";
 import { documentOf } from "../../../test/fixtures/make";
 import { readWrong, wrongs } from "../../../test/fixtures/wrong";
 import { oneStep, piece } from "../../../test/fixtures/wrong/wrong";
+import { examples } from "../../examples";
 import { bars, codes, readDocument } from ".";
 
 describe("what is wrong is said", () => {
@@ -23,6 +24,16 @@ describe("what is wrong is said", () => {
 });
 
 describe("nothing is said without need", () => {
+  test.each(["steps", "people", "calendars", "groups", "places", "pieces", "stock", "equipment", "deliveries", "bookings"])(
+    "%s that are no list: of what refers to its members nothing",
+    async (list) => {
+      const written = (await examples.find((e) => e.id === "bank-cellar")!.load()) as Readonly<Record<string, unknown>>;
+      const { findings, build } = readDocument({ ...written, [list]: "none" });
+      expect(build).toBeNull();
+      expect(findings.filter(bars).map(({ code, where }) => [code, where])).toEqual([["build.type", { list }]]);
+    },
+  );
+
   test("a piece that is held by one of the ring's neighbours on firm ground", () => {
     const { findings } = readDocument(
       documentOf({

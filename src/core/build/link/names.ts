@@ -70,6 +70,8 @@ export class Names {
     delivery: new Map(),
     booking: new Map(),
   };
+  /** Sorts of which the list cannot be read: nothing is said of references to them. */
+  readonly #unread = new Set<string>();
   readonly #said = new Set<string>();
   #references = 0;
   #told = 0;
@@ -90,6 +92,10 @@ export class Names {
 
   add(sort: Sort, id: string, entry: Entry): void {
     this.#sorts[sort].set(id, entry);
+  }
+
+  unreadable(sort: Sort | "group" | "group-member"): void {
+    this.#unread.add(sort);
   }
 
   entry(sort: Sort, ref: string): Entry | undefined {
@@ -113,6 +119,7 @@ export class Names {
   }
 
   unknown(sort: string, ref: string, known: Iterable<string>, speaker: Speaker, key: string, part: string): void {
+    if (this.#unread.has(sort) || (this.#unread.has("group") && ref.includes("#"))) return;
     const meant = this.findings.length < mostGuesses ? nearest(ref, known) : null;
     const detail = { part, sort, value: shown(ref), nearest: meant ?? "" };
     this.say("build.unknown-id", { list: speaker.list, id: speaker.id, key }, detail);

@@ -25,12 +25,17 @@ export function register(read: ReadLists, names: Names): GroupsByMember {
   const groups: readonly GroupDraft[] = read.lists.groups.map((group) => group.draft);
   const groupOf = membersOf(groups, names);
   for (const [list, sort] of sorts) {
+    if (read.unread.has(list)) names.unreadable(sort);
+    // Steps make pieces by closing something; what a piece uses is stock or equipment.
+    if (list === "steps" && read.unread.has(list)) names.unreadable("piece");
+    if (list === "equipment" && read.unread.has(list)) names.unreadable("stock");
     const mayBeGrouped = grouped.includes(list);
     for (const id of read.ids.get(list)?.keys() ?? []) {
       const group = mayBeGrouped ? (groupOf.get(id) ?? null) : null;
       names.add(sort, id, { group, all: group ? numbered(id, group.count) : [id] });
     }
   }
+  if (read.unread.has("groups")) names.unreadable("group");
   registerSteps(read, groupOf, names);
   checkMembers(read, groups, names);
   return groupOf;
@@ -52,6 +57,7 @@ function registerSteps(read: ReadLists, groupOf: GroupsByMember, names: Names): 
 
 function checkMembers(read: ReadLists, groups: readonly GroupDraft[], names: Names): void {
   if (groups.length === 0) return;
+  if (grouped.some((list) => read.unread.has(list))) names.unreadable("group-member");
   const known = new Set(grouped.flatMap((list) => [...(read.ids.get(list)?.keys() ?? [])]));
   const copies = new Map<ListName, number>();
   for (const group of groups) {

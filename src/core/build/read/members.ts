@@ -12,6 +12,8 @@ export interface ReadLists {
   readonly lists: Lists;
   /** Ids of every list with their positions in it, those of members that could not be read included. */
   readonly ids: ReadonlyMap<ListName, ReadonlyMap<string, number>>;
+  /** Lists that are none: what refers to their members cannot be judged. */
+  readonly unread: ReadonlySet<ListName>;
   readonly findings: readonly Finding[];
 }
 
@@ -43,11 +45,14 @@ function readList<L extends ListName>(list: L, value: unknown, findings: Finding
 export function readLists(document: Readonly<Record<string, unknown>>): ReadLists {
   const findings: Finding[] = [];
   const ids = new Map<ListName, ReadonlyMap<string, number>>();
+  const unread = new Set<ListName>();
   const lists: Partial<Record<ListName, unknown>> = {};
   for (const list of listNames) {
-    const read = readList(list, Object.hasOwn(document, list) ? document[list] : undefined, findings);
+    const value = Object.hasOwn(document, list) ? document[list] : undefined;
+    if (value !== undefined && !Array.isArray(value)) unread.add(list);
+    const read = readList(list, value, findings);
     lists[list] = read.entered;
     ids.set(list, read.ids);
   }
-  return { lists: lists as Lists, ids, findings };
+  return { lists: lists as Lists, ids, unread, findings };
 }
