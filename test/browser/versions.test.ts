@@ -80,8 +80,16 @@ describe("versions", () => {
     await page.getByText("No version is kept yet.").waitFor();
     await page.getByRole("button", { name: "keep", exact: true }).click();
     await page.getByText("Write what to call it, like Before the pour.").waitFor();
-    await page.getByLabel("Keep the build as it is now, as").fill("As drawn");
-    await page.keyboard.press("Enter");
+    const name = page.getByLabel("Keep the build as it is now, as");
+    await name.fill("As drawn");
+    await page.keyboard.press("Escape");
+    await saved(page);
+    await page.reload();
+    await page.locator("header .name").click();
+    await page.getByRole("button", { name: "versions", exact: true }).click();
+    expect(await name.inputValue()).toBe("As drawn");
+    await name.press("Enter");
+    await expect.poll(() => name.inputValue()).toBe("");
     const kept = page.getByRole("list", { name: "Versions kept" });
     await kept.getByRole("button", { name: "As drawn" }).click();
     await page.getByText("You are looking at the version “As drawn”.").waitFor();
