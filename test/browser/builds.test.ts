@@ -32,7 +32,10 @@ describe("the list of kept builds", () => {
     await page.keyboard.press("Enter");
     await list(page).getByText("Write what it is called, like Garden wall.").waitFor();
     await field.fill("Wall by the lane");
-    await page.keyboard.press("Enter");
+    await page.reload();
+    await openList(page);
+    expect(await field.inputValue()).toBe("Wall by the lane");
+    await field.press("Enter");
     await expect.poll(() => rows(page)).toEqual([cellar, "Wall by the lane"]);
     await list(page).getByRole("button", { name: "Wall by the lane", exact: true }).click();
     await expect.poll(() => words(page.locator("header .name"))).toBe("Wall by the lane");
