@@ -113,6 +113,8 @@ function contextOf(head: Head, read: ReadLists, written: Written, names: Names):
 
 /** What each step pours, by the id it is read as: what it says itself, or what the pour says that is done in it. */
 function poured(read: ReadLists, written: Written, names: Names): Context["pours"] {
+  // Of a pour that cannot be read nobody knows in which step it is done.
+  if (read.unread.has("pours") || read.ids.get("pours")!.size > read.lists.pours.length) names.unreadable("pour");
   const pours = new Map(written.steps.flatMap(({ id, draft }) => (draft.own.pour ? [[id, draft.own.pour] as const] : [])));
   for (const { draft } of read.lists.pours) {
     const step = stepOfPour(draft, { names });

@@ -24,7 +24,7 @@ describe("what is wrong is said", () => {
 });
 
 describe("nothing is said without need", () => {
-  test.each(["steps", "people", "calendars", "groups", "places", "pieces", "stock", "equipment", "deliveries", "bookings"])(
+  test.each(["steps", "people", "calendars", "groups", "places", "pieces", "stock", "equipment", "deliveries", "bookings", "pours"])(
     "%s that are no list: of what refers to its members nothing",
     async (list) => {
       const written = (await examples.find((e) => e.id === "bank-cellar")!.load()) as Readonly<Record<string, unknown>>;
@@ -33,6 +33,13 @@ describe("nothing is said without need", () => {
       expect(findings.filter(bars).map(({ code, where }) => [code, where])).toEqual([["build.type", { list }]]);
     },
   );
+
+  test("of what waits for the strength of a pour that cannot be read", async () => {
+    const written = (await examples.find((e) => e.id === "bank-cellar")!.load()) as { readonly pours: readonly object[] };
+    const pours = written.pours.map((pour, i) => (i === 0 ? { ...pour, mix: "strong" } : pour));
+    const { findings } = readDocument({ ...written, pours });
+    expect(findings.filter(bars).map(({ where }) => where.list)).toEqual(["pours"]);
+  });
 
   test("a piece that is held by one of the ring's neighbours on firm ground", () => {
     const { findings } = readDocument(

@@ -22,7 +22,7 @@ function ofPour(
   const where = { list: speaker.list, id: speaker.id, key };
   const spec = context.pours.get(pour);
   if (!spec) {
-    context.names.say("build.not-a-pour", where, { part, value: draft.pour });
+    if (!context.names.isUnreadable("pour")) context.names.say("build.not-a-pour", where, { part, value: draft.pour });
     return null;
   }
   if (draft.kind === "warm") return [{ kind: "warm", pour }, draft.amount];

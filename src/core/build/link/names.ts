@@ -31,6 +31,7 @@ export interface IdOf {
 }
 
 export type Sort = keyof IdOf;
+type Unread = Sort | "group" | "group-member" | "pour";
 
 /** One written id: alone, or as many copies. */
 export interface Entry {
@@ -94,8 +95,12 @@ export class Names {
     this.#sorts[sort].set(id, entry);
   }
 
-  unreadable(sort: Sort | "group" | "group-member"): void {
+  unreadable(sort: Unread): void {
     this.#unread.add(sort);
+  }
+
+  isUnreadable(sort: Unread): boolean {
+    return this.#unread.has(sort);
   }
 
   entry(sort: Sort, ref: string): Entry | undefined {
