@@ -35,8 +35,8 @@ describe("nothing is said without need", () => {
   );
 
   test("of what waits for the strength of a pour that cannot be read", async () => {
-    const written = (await examples.find((e) => e.id === "bank-cellar")!.load()) as { readonly pours: readonly object[] };
-    const pours = written.pours.map((pour, i) => (i === 0 ? { ...pour, mix: "strong" } : pour));
+    const written = (await examples.find((e) => e.id === "bank-cellar")!.load()) as { readonly pours: readonly { readonly id: string }[] };
+    const pours = written.pours.map((pour) => (pour.id === "vault" ? { ...pour, mix: "strong" } : pour));
     const { findings } = readDocument({ ...written, pours });
     expect(findings.filter(bars).map(({ where }) => where.list)).toEqual(["pours"]);
   });
