@@ -18,7 +18,7 @@ const values = optionsOf({
   start: { type: "string", default: "1" },
   seconds: { type: "string", default: "5" },
   json: { type: "string" },
-  // What a process of its own does: the first plan of the so manieth build, and nothing else.
+  // For the processes this one starts: only the first plan of the build at this place, its milliseconds printed.
   first: { type: "string" },
   rehearsed: { type: "boolean", default: false },
 });

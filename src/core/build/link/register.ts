@@ -25,10 +25,12 @@ export function register(read: ReadLists, names: Names): GroupsByMember {
   const groups: readonly GroupDraft[] = read.lists.groups.map((group) => group.draft);
   const groupOf = membersOf(groups, names);
   for (const [list, sort] of sorts) {
-    if (read.unread.has(list)) names.unreadable(sort);
-    // Steps make pieces by closing something; what a piece uses is stock or equipment.
-    if (list === "steps" && read.unread.has(list)) names.unreadable("piece");
-    if (list === "equipment" && read.unread.has(list)) names.unreadable("stock");
+    if (read.unread.has(list)) {
+      names.unreadable(sort);
+      // Steps make pieces by closing something; what a piece uses is stock or equipment.
+      if (list === "steps") names.unreadable("piece");
+      if (list === "equipment") names.unreadable("stock");
+    }
     const mayBeGrouped = grouped.includes(list);
     for (const id of read.ids.get(list)?.keys() ?? []) {
       const group = mayBeGrouped ? (groupOf.get(id) ?? null) : null;
