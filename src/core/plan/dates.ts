@@ -2,7 +2,7 @@ import type { Access } from "../access";
 import { drained, type ElapsedMinute } from "../base";
 import type { Build } from "../build";
 import type { Clocks } from "../clock";
-import { earliest, justified, netOf, type Result, solve } from "../schedule";
+import { earliest, justified, netOf, Passes, type Result, solve } from "../schedule";
 import { bind } from "./bind";
 import { type Bound, furthest } from "./bound";
 import { type Crews, crewsOf } from "./crews";
@@ -46,10 +46,13 @@ const mostRounds = 2;
 const mostJobs = 500;
 
 function* freshDates({ build, problem }: Bound): Generator<void, Result> {
-  const result = solve(problem);
-  if (result.status !== "planned" || problem.jobs > mostJobs) return result;
+  if (problem.jobs > mostJobs) return solve(problem);
+  // One priority is enough: what further ones gain, and more, the rounds do.
+  const passes = new Passes(problem);
+  const result = passes.solve(1, null);
+  if (result.status !== "planned") return result;
   yield;
-  return { ...result, solution: justified(problem, result.solution!, build.steps.length, mostRounds) };
+  return { ...result, solution: justified(passes, result.solution!, build.steps.length, mostRounds) };
 }
 
 /** By the order in which the build says steps are served, with what it says waits on purpose; how early everything could be is told without. */
