@@ -3,11 +3,10 @@ import type { DocumentEdit } from "../core/base";
 import { type Build, readDocument } from "../core/build";
 import { apply } from "../core/edit";
 import { asDone, asDoneAfter, type Plan, plan, planMay, withEffects } from "../core/plan";
-import { examples } from "../examples";
 import { aim } from "./aim";
 import { oneMore } from "./one-more";
 import type { Answers, Ask, Question, Questions } from "./protocol";
-import { rehearse } from "./rehearse";
+import { rehearse, rehearsed } from "./rehearse";
 import { search } from "./search";
 import { Server } from "./server";
 
@@ -63,7 +62,7 @@ const answers: { readonly [Q in Question]: (read: Read, more: Questions[Q]) => A
   },
 };
 
-const later = (work: () => void): void => void setTimeout(work, 0);
+const later = (work: () => void, wait_ms = 0): void => void setTimeout(work, wait_ms);
 
 const server = new Server<Read>({
   edited: (document, change) => apply(document, change).document,
@@ -79,4 +78,4 @@ addEventListener("message", ({ data }: MessageEvent<Ask>) => {
   server.hear(data);
 });
 
-void rehearse({ load: () => examples[0]!.load(), asked: () => asked, later });
+void rehearse({ builds: rehearsed, asked: () => asked, later, now: () => performance.now() });

@@ -4,7 +4,7 @@ import type { Build } from "../../src/core/build";
 import { readDocument } from "../../src/core/build";
 import { PlanSearch, plan } from "../../src/core/plan";
 import { examples } from "../../src/examples";
-import { rehearse } from "../../src/worker/rehearse";
+import { rehearse, rehearsed } from "../../src/worker/rehearse";
 import { optionsOf } from "./options";
 import { realistic } from "./realistic";
 
@@ -145,7 +145,8 @@ function told(row: number, build: Build, seconds: number): Told {
 const seconds = Number(values.seconds);
 if (!(seconds >= 0)) throw new Error(`--seconds ${values.seconds}: a number of at least 0 is needed.`);
 if (values.first !== undefined) {
-  if (values.rehearsed) await rehearse({ load: examples[0]!.load, asked: () => false, later: (work) => setTimeout(work, 0) });
+  if (values.rehearsed)
+    await rehearse({ builds: rehearsed, asked: () => false, later: (work) => setTimeout(work, 0), now: () => performance.now() });
   const build = await rows[Number(values.first)]!.build();
   const from = performance.now();
   plan(build);
