@@ -6,6 +6,7 @@ import { earliest, justified, netOf, Passes, type Result, solve } from "../sched
 import { bind } from "./bind";
 import { type Bound, furthest } from "./bound";
 import { type Crews, crewsOf } from "./crews";
+import { lastOf } from "./last-of";
 import { servedFrom, servedKey } from "./served";
 
 const day_min = 1440;
@@ -41,18 +42,21 @@ export function* dating(build: Build, access: Access, clocks: Clocks, served = f
   }
 }
 
-/** Rounds in which everything is served again in the order of how late it may be, and up to how many jobs the first plan takes the time for it. */
+/** Rounds in which everything is served again in the order of how late it may be. */
 const mostRounds = 2;
-const mostJobs = 500;
 
+/** By one priority or in the order as written, whichever is done first; what further priorities would gain, and more, the rounds do. */
 function* freshDates({ build, problem }: Bound): Generator<void, Result> {
-  if (problem.jobs > mostJobs) return solve(problem);
-  // One priority is enough: what further ones gain, and more, the rounds do.
   const passes = new Passes(problem);
   const result = passes.solve(1, null);
   if (result.status !== "planned") return result;
   yield;
-  return { ...result, solution: justified(passes, result.solution!, build.steps.length, mostRounds) };
+  const steps = build.steps.length;
+  const urgent = result.solution!;
+  const written = passes.schedule(problem.rank);
+  const first = written !== null && lastOf(written.finish, steps) < lastOf(urgent.finish, steps) ? written : urgent;
+  yield;
+  return { ...result, solution: justified(passes, first, steps, mostRounds) };
 }
 
 /** By the order in which the build says steps are served, with what it says waits on purpose; how early everything could be is told without. */
