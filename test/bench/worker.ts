@@ -1,3 +1,4 @@
+import { writeFileSync } from "node:fs";
 import type { Page } from "playwright-core";
 import { examples } from "../../src/examples";
 import type { Ask, Question, Reply } from "../../src/worker/protocol";
@@ -8,12 +9,13 @@ import { realisticDocument } from "./realistic";
 
 // Plans as a page hears them from the worker, in a browser: from the question, with the whole document, to the answer that has come back; reading the document and
 // both messages are in it. Each first one is that of a new worker, at once or after it was left alone for a while, in which it rehearses; the others change one name in the document.
-// `npm run bench -- worker [--steps N] [--start N] [--runs N] [--as-built]`: the bank cellar, and a build of so many steps drawn from a number.
+// `npm run bench -- worker [--steps N] [--start N] [--runs N] [--json OUT] [--as-built]`: the bank cellar, and a build of so many steps drawn from a number.
 
 const values = optionsOf({
   steps: { type: "string", default: "300" },
   start: { type: "string", default: "1" },
   runs: { type: "string", default: "9" },
+  json: { type: "string" },
   "as-built": { type: "boolean", default: false },
 });
 const alone_ms = 2500;
@@ -24,6 +26,16 @@ const documents: readonly (readonly [name: string, document: unknown])[] = [
   [`drawn, ${values.steps} steps, start ${values.start}`, realisticDocument(Number(values.steps), Number(values.start))],
 ];
 
+/** Medians. */
+export interface Heard {
+  readonly build: string;
+  readonly firstMs: number;
+  readonly atOnceMs: number;
+  readonly againMs: number;
+}
+
+const median = (times: readonly number[]): number => Number([...times].sort((a, b) => a - b)[times.length >> 1]!.toFixed(1));
+const results: Heard[] = [];
 await withApp(async (page) => {
   const started = page.workers()[0] ?? (await page.waitForEvent("worker"));
   const url = started.url();
@@ -39,11 +51,14 @@ await withApp(async (page) => {
       again.push(...others.slice(-5));
       atOnce.push(...(await asked(page, url, document, 0, 1)));
     }
+    results.push({ build: name, firstMs: median(firsts), atOnceMs: median(atOnce), againMs: median(again) });
     console.log(`${name}: first ${spread(firsts)}`);
     console.log(`  asked at once, with the loading of the worker: ${spread(atOnce)}`);
     console.log(`  again: ${spread(again)}`);
   }
 });
+
+if (values.json !== undefined) writeFileSync(values.json, `${JSON.stringify(results, null, 1)}\n`);
 
 /** Milliseconds to each of so many plans from a new worker. */
 function asked(page: Page, url: string, document: unknown, alone: number, times: number): Promise<number[]> {

@@ -1,7 +1,7 @@
 /** One run of a bench. */
 export interface Run {
   readonly name: string;
-  readonly bench: "schedule" | "peers" | "builds" | "memory";
+  readonly bench: "schedule" | "peers" | "builds" | "worker" | "memory";
   /** Files of instances, without their ending. */
   readonly data: readonly string[];
   readonly args: readonly string[];
@@ -48,6 +48,7 @@ export function runsOf(thin: number): Run[] {
   const plain = ["j30", "j60", "j120"];
   return [
     { name: "builds", bench: "builds", data: [], args: ["--seconds", "20"] },
+    { name: "worker", bench: "worker", data: [], args: [] },
     { name: "memory", bench: "memory", data: [], args: [] },
     ...heuristic(1000, plain, 1),
     ...heuristic(5000, plain, 1),

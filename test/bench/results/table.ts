@@ -1,10 +1,13 @@
 import type { Compared } from "../peers/report";
 import type { Sums } from "../schedule/report";
+import type { Heard } from "../worker";
 import type { Kept } from "./runs";
 
 /** The README's tables, from what is kept; a table of which nothing is kept is left out. */
 export function tableOf(kept: readonly Kept[]): string {
-  return [heuristics(kept), proofs(kept), peers(kept), builds(kept), memory(kept), said(kept)].filter((part) => part !== "").join("\n\n");
+  return [heuristics(kept), proofs(kept), peers(kept), builds(kept), heard(kept), memory(kept), said(kept)]
+    .filter((part) => part !== "")
+    .join("\n\n");
 }
 
 const order = ["patterson", "j30", "j60", "j90", "j120", "sm_j10", "sm_j20", "sm_j30", "ubo50", "clock30", "clock60"];
@@ -104,8 +107,8 @@ function builds(kept: readonly Kept[]): string {
   return table(
     [
       "whole builds",
-      "first plan in a worker, ms",
-      "in any process, ms",
+      "first plan of a process, rehearsed, ms",
+      "not rehearsed, ms",
       "again, ms",
       "proved after",
       "site days found",
@@ -120,6 +123,18 @@ function builds(kept: readonly Kept[]): string {
       r.gainSiteDays,
       r.gapSiteDays,
     ]),
+  );
+}
+
+function heard(kept: readonly Kept[]): string {
+  return table(
+    [
+      "in a browser, from the question to the worker until its answer, reading included",
+      "first, ms",
+      "asked while it loads, ms",
+      "again, ms",
+    ],
+    rows<Heard>(kept, "worker").map(({ row: r }) => [r.build, r.firstMs.toFixed(0), r.atOnceMs.toFixed(0), r.againMs.toFixed(0)]),
   );
 }
 
