@@ -2,7 +2,7 @@ import { expect, test } from "vitest";
 import { realistic } from "../../../test/bench/realistic";
 import { access } from "../access";
 import { buildClocks } from "../pour";
-import { justified, Passes, type Solution, verify } from "../schedule";
+import { justified, SerialPasses, type Solution, verify } from "../schedule";
 import { datesFor } from "./dates";
 import { lastOf } from "./last-of";
 
@@ -11,7 +11,7 @@ function finishes(steps: number, start: number): { planned: number; urgent: numb
   const build = realistic(steps, start);
   const { bound, result } = datesFor(build, access(build), buildClocks(build));
   expect(verify(bound.problem, result.solution!)).toEqual([]);
-  const passes = new Passes(bound.problem);
+  const passes = new SerialPasses(bound.problem);
   const days = ({ finish }: Solution): number => lastOf(finish, build.steps.length) / 1440;
   const begun = (first: Solution): number => days(justified(passes, first, build.steps.length, 2));
   return {

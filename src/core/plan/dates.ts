@@ -2,7 +2,7 @@ import type { Access } from "../access";
 import { drained, type ElapsedMinute } from "../base";
 import type { Build } from "../build";
 import type { Clocks } from "../clock";
-import { earliest, justified, netOf, Passes, type Result, solve } from "../schedule";
+import { earliest, justified, netOf, type Result, SerialPasses, solve } from "../schedule";
 import { bind } from "./bind";
 import { type Bound, furthest } from "./bound";
 import { type Crews, crewsOf } from "./crews";
@@ -47,7 +47,7 @@ const mostRounds = 2;
 
 /** By one priority or in the order as written, whichever is done first; what further priorities would gain, and more, the rounds do. */
 function* freshDates({ build, problem }: Bound): Generator<void, Result> {
-  const passes = new Passes(problem);
+  const passes = new SerialPasses(problem);
   const result = passes.solve(1, null);
   if (result.status !== "planned") return result;
   yield;

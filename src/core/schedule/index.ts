@@ -10,6 +10,6 @@ export { beginProof, type Proof, proofOf, type Refusal, refusalOf } from "./proo
 export { problemOfParts } from "./reduced";
 export { type Runs, runsOf } from "./runs";
 export { type Search, searchOf } from "./search";
-export { Passes, solve } from "./solve";
+export { SerialPasses, solve } from "./solve";
 export { type Broken, verify } from "./verify";
 export { cannotHold, witness } from "./witness";

@@ -3,7 +3,7 @@ import { expect, test } from "vitest";
 import { problemOf, repeating } from "../../../test/schedule/problem-of";
 import { clocks, randomProblem } from "../../../test/schedule/random-problem";
 import { type ElapsedMinute, never } from "../base";
-import { Passes, solve, verify } from ".";
+import { SerialPasses, solve, verify } from ".";
 import { BackwardClock, backwardWait } from "./backward";
 import { justified } from "./justify";
 import { mirrored } from "./mirrored";
@@ -74,7 +74,7 @@ test("served again by how late they may be, jobs finish no later, and keep all t
     fc.property(randomProblem, (p) => {
       const { solution } = solve(p);
       if (solution === null) return;
-      const better = justified(new Passes(p), solution, p.jobs, 3);
+      const better = justified(new SerialPasses(p), solution, p.jobs, 3);
       expect(last(better.finish)).toBeLessThanOrEqual(last(solution.finish));
       expect(verify(p, better)).toEqual([]);
     }),
@@ -96,7 +96,7 @@ test("what has a long wait behind it is served first when that is seen from the 
   });
   const poor = solve(p, Int32Array.of(0, 1, 4, 2, 3)).solution!;
   expect(last(poor.finish)).toBe(66);
-  expect(last(justified(new Passes(p), poor, 5, 1).finish)).toBe(41);
+  expect(last(justified(new SerialPasses(p), poor, 5, 1).finish)).toBe(41);
 });
 
 const constantOne = { id: "ann", kind: "people", times: Int32Array.of(0), levels: Int32Array.of(1), holds: "working" } as const;

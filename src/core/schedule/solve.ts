@@ -11,8 +11,8 @@ import { witness } from "./witness";
 const mostPlaced = 900;
 
 /** A problem made ready for passes of serial generation. */
-export class Passes {
-  readonly earliest: Earliest;
+export class SerialPasses {
+  readonly #early: Earliest;
   readonly #net: Net;
   /** Null where times alone allow nothing. */
   readonly #ground: Ground | null;
@@ -20,8 +20,8 @@ export class Passes {
   constructor(readonly problem: Problem) {
     const p = problem;
     this.#net = netOf(p);
-    this.earliest = earliest(p, this.#net);
-    this.#ground = this.earliest.broken >= 0 ? null : groundOf(p, this.#net, this.earliest);
+    this.#early = earliest(p, this.#net);
+    this.#ground = this.#early.broken >= 0 ? null : groundOf(p, this.#net, this.#early);
   }
 
   /** One pass by a priority (lower first): its schedule, or null where it gives none. */
@@ -36,7 +36,8 @@ export class Passes {
    * @param only the one priority to go by (lower first), where that is known
    */
   solve(enough: number, only: Int32Array | null): Result {
-    const { problem: p, earliest: early } = this;
+    const p = this.problem;
+    const early = this.#early;
     const ground = this.#ground;
     if (ground === null) {
       return {
@@ -85,9 +86,9 @@ export class Passes {
   }
 }
 
-/** As `Passes.solve`, for a problem of which no more is asked. */
+/** As `SerialPasses.solve`, for a problem of which no more is asked. */
 export function solve(p: Problem, only: Int32Array | null = null): Result {
-  return new Passes(p).solve(mostPlaced, only);
+  return new SerialPasses(p).solve(mostPlaced, only);
 }
 
 function groundOf(p: Problem, net: Net, early: Earliest): Ground {

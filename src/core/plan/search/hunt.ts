@@ -1,4 +1,4 @@
-import { freed, justified, Passes, type Problem, type Solution, searchOf } from "../../schedule";
+import { freed, justified, type Problem, SerialPasses, type Solution, searchOf } from "../../schedule";
 import { lastOf } from "../last-of";
 import { begun, breed, goOn, portion } from "./portions";
 import { ofSteps } from "./relaxed";
@@ -63,7 +63,7 @@ export class Hunt {
     let better = false;
     for (let now = prey.found(); now !== this.justifiedOf; now = prey.found()) {
       this.justifiedOf = now;
-      const solution = justified(new Passes(now.ordered.bound!.problem), now.solution, this.steps, 1);
+      const solution = justified(new SerialPasses(now.ordered.bound!.problem), now.solution, this.steps, 1);
       prey.tell(2);
       yield portion;
       if (solution === now.solution) continue;
