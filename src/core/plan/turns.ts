@@ -1,4 +1,4 @@
-import type { Links, Problem, Solution } from "../schedule";
+import { type Problem, type Solution, withAfter } from "../schedule";
 import type { Bound } from "./bound";
 import type { Named } from "./names";
 
@@ -126,29 +126,7 @@ function lots(p: Problem, s: Solution, order: Int32Array, stock: number, add: (f
 
 /** The problem with its turns as links; their rows follow those of the links, in order. */
 export function withTurns(p: Problem, turns: readonly Turn[], plain: number): Problem {
-  const n = p.links.count;
-  const all = n + turns.length;
-  const grown = (from: Int32Array, value: (t: Turn) => number): Int32Array => {
-    const out = new Int32Array(all);
-    out.set(from.subarray(0, n));
-    turns.forEach((t, i) => {
-      out[n + i] = value(t);
-    });
-    return out;
-  };
-  const fromEnd = new Uint8Array(all).fill(1);
-  fromEnd.set(p.links.fromEnd.subarray(0, n));
-  const toEnd = new Uint8Array(all);
-  toEnd.set(p.links.toEnd.subarray(0, n));
-  const links: Links = {
-    count: all,
-    from: grown(p.links.from, (t) => t.from),
-    to: grown(p.links.to, (t) => t.to),
-    fromEnd,
-    toEnd,
-    clock: grown(p.links.clock, () => plain),
-    least: grown(p.links.least, () => 0),
-    most: grown(p.links.most, () => -1),
-  };
-  return { ...p, links };
+  const from = turns.map((t) => t.from);
+  const to = turns.map((t) => t.to);
+  return { ...p, links: withAfter(p.links, from, to, plain) };
 }

@@ -1,4 +1,4 @@
-import { freed, justified, type Problem, SerialPasses, type Solution, searchOf } from "../../schedule";
+import { freed, justified, keptOrder, type Problem, SerialPasses, type Solution, searchOf } from "../../schedule";
 import { lastOf } from "../last-of";
 import { begun, breed, goOn, portion } from "./portions";
 import { ofSteps } from "./relaxed";
@@ -13,9 +13,12 @@ const jobsForBreeding = 500;
 /** The last so many jobs of a plan are put anew at a time, in builds that are too large for a proof of the whole to come by better ones soon. */
 const ends = [25, 40, 60, 90, 130, 180];
 const longestEnd = 240;
-const jobsForEnds = 100;
+const jobsForParts = 100;
 
-/** Units for one such end: at first, and at last, three times as many whenever none of them finishes earlier. With the most a longer end is tried too. */
+/** So many jobs that begin one after the other are put anew among all others, half of them the next time too. */
+const middle = 100;
+
+/** Units for one such part: at first, and at last, three times as many whenever none of them finishes earlier. With the most a longer end is tried too. */
 const leastUnits = 300;
 const mostUnits = 8_100;
 
@@ -74,37 +77,76 @@ export class Hunt {
     return better;
   }
 
-  /**
-   * Puts the last jobs of the best plan anew, with those before them where they are: few first, then more (large neighbourhoods in time: Godard, Laborie & Nuijten
-   * 2005, from memory). Begins again from what is found.
-   */
-  *ends(): Generator<number, void> {
-    if (this.problem().jobs < jobsForEnds) return;
+  /** Puts parts of the best plan anew, with more and more work. Begins again from what is found. */
+  *parts(): Generator<number, void> {
+    if (this.problem().jobs < jobsForParts) return;
     const { prey } = this;
-    for (let units = leastUnits; units <= mostUnits; units *= 3) {
-      const lengths = units === mostUnits ? [...ends, longestEnd] : ends;
-      for (let k = 0; k < lengths.length; k++) {
-        const before = prey.found();
-        const solution = yield* this.end(lengths[k]!, units);
-        if (solution !== null) prey.take(solution);
-        yield 1;
-        yield* this.justify();
-        if (prey.over()) return;
-        if (prey.found() !== before) k = -1;
-      }
+    for (let units = leastUnits; units <= mostUnits; ) {
+      const before = prey.found();
+      yield* this.ends(units);
+      if (prey.over()) return;
+      yield* this.middles(units);
+      if (prey.over()) return;
+      if (prey.found() === before) units *= 3;
     }
   }
 
-  private *end(last: number, most: number): Generator<number, Solution | null> {
+  /**
+   * The last jobs, with those before them where they are: few first, then more (large neighbourhoods in time: Godard, Laborie & Nuijten 2005, from memory).
+   */
+  private *ends(units: number): Generator<number, void> {
     const { prey } = this;
-    const { solution, finish } = prey.found();
+    const lengths = units === mostUnits ? [...ends, longestEnd] : ends;
+    for (let k = 0; k < lengths.length; k++) {
+      const before = prey.found();
+      yield* this.tried(this.end(lengths[k]!, units));
+      if (prey.over()) return;
+      if (prey.found() !== before) k = -1;
+    }
+  }
+
+  /** Jobs that begin one after the other, from the last to the first, with all others in the order in which they take what they share. */
+  private *middles(units: number): Generator<number, void> {
+    const { jobs } = this.problem();
+    for (let after = 0; after < jobs - middle / 2; after += middle / 2) {
+      yield* this.tried(this.middle(after, units));
+      if (this.prey.over()) return;
+    }
+  }
+
+  private *tried(part: Generator<number, Solution | null>): Generator<number, void> {
+    const solution = yield* part;
+    if (solution !== null) this.prey.take(solution);
+    yield 1;
+    yield* this.justify();
+  }
+
+  private *end(last: number, most: number): Generator<number, Solution | null> {
+    const { solution } = this.prey.found();
     const p = this.problem();
     const from = solution.start.toSorted()[Math.max(0, p.jobs - last)]!;
     const part = freed(p, solution, (j) => solution.start[j]! >= from, from);
-    const search = yield* begun(part.problem, part.solution);
+    return yield* this.sooner(part.problem, part.solution, most, (s) => part.whole(s.start));
+  }
+
+  private *middle(after: number, most: number): Generator<number, Solution | null> {
+    const { solution } = this.prey.found();
+    const p = this.problem();
+    const starts = solution.start.toSorted();
+    const from = starts[Math.max(0, p.jobs - after - middle)]!;
+    const until = starts[p.jobs - 1 - after]!;
+    const part = keptOrder(p, solution, (j) => solution.start[j]! >= from && solution.start[j]! <= until);
+    return yield* this.sooner(part, solution, most, (s) => s);
+  }
+
+  /** The best schedule that so many units find of a part, or the first with which the whole finishes earlier. */
+  private *sooner(part: Problem, first: Solution, most: number, whole: (s: Solution) => Solution): Generator<number, Solution | null> {
+    const { prey } = this;
+    const { finish } = prey.found();
+    const search = yield* begun(part, first);
     const made = (): Solution | null => {
       const { solution } = search.result();
-      return solution === null ? null : part.whole(solution.start);
+      return solution && whole(solution);
     };
     for (let units = 0; !search.done && units < most; ) {
       const done = yield* goOn(search);

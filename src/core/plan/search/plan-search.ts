@@ -170,7 +170,7 @@ export class PlanSearch {
     if (this.shown()) return;
     // A first look at all orders at once may say more of the finish than waits and people did.
     yield* this.inAnyOrder(over);
-    yield* this.hunt.ends();
+    yield* this.hunt.parts();
     if (this.over()) return;
     for (let turn = 0; !this.shown(); turn++) {
       const oneOrder = this.ordered === null || !this.ordered.done;
