@@ -216,7 +216,7 @@ describe("a command that cannot be followed", () => {
     expect(await refused()).toContain("Name a command");
     expect(await refused("bogus")).toBe("Unknown command bogus.");
     expect(await refused("plan")).toBe("Missing required argument FILE.");
-    expect(await refused("plan", "plain.json", "--search", "50")).toBe("A search goes as far as 1e3, 1e4 or 1e5 tries, not “50”.");
+    expect(await refused("plan", "plain.json", "--search", "50")).toBe("A search goes as far as 1e3, 1e4, 3e4 or 1e5 tries, not “50”.");
     expect(await refused("plan", "plain.json", "--jsn")).toBe("Unknown option --jsn.");
   });
 

@@ -40,7 +40,7 @@ export async function run(words: readonly string[], ports: Ports): Promise<numbe
     .command("plan")
     .argument("FILE", file)
     .option("--json", "for other programs")
-    .option("--search <tries>", "look for an earlier finish: 1e3, 1e4 or 1e5 tries")
+    .option("--search <tries>", "look for an earlier finish: 1e3, 1e4, 3e4 or 1e5 tries")
     .description("the plan by site day, what sets the finish, hold points, cautions, assumptions")
     .action((f: string, asked: PlanAsked) => tell(planCommand(f, asked, ports)));
   program

@@ -14,7 +14,7 @@ export interface Searched {
 /** The plan at the end of a rung of the search for an earlier finish. @throws Fault when `upTo` is no rung */
 export function searched(build: Build, document: unknown, upTo: string): Searched {
   const rung = rungs.find((one) => one === Number(upTo));
-  if (rung === undefined) throw new Fault(`A search goes as far as 1e3, 1e4 or 1e5 tries, not “${upTo}”.`);
+  if (rung === undefined) throw new Fault(`A search goes as far as 1e3, 1e4, 3e4 or 1e5 tries, not “${upTo}”.`);
   const search = new PlanSearch(build, (edits) => readDocument(apply(document, edits).document).build);
   while (!search.done && search.rung < rung) search.step(1000);
   return { made: search.plan(), sought: search.sought(), search };

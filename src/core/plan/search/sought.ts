@@ -2,7 +2,7 @@ import type { ElapsedMinute, Finding } from "../../base";
 import type { FinishBound } from "./finish-bound";
 
 /** How far a search is taken, in units of work: a unit is a schedule made or a clash met. Only the plan at the end of one of these is a plan. */
-export const rungs = [1_000, 10_000, 100_000] as const;
+export const rungs = [1_000, 10_000, 30_000, 100_000] as const;
 
 /** What a search can say at any time; all but `tried` and `bound` change at the end of a rung only. */
 export interface Sought {
