@@ -27,7 +27,7 @@ export function keptOrder(p: Problem, s: Solution, isFree: (job: number) => bool
       if (number[j] === 0 || isFree(j)) continue;
       for (let lacks = number[j]!; lacks > 0; ) {
         const before = freedLast(holders, s.finish, s.start[j]!);
-        // Somebody who works in others' pauses.
+        // Nobody had it before, or it is free in others' pauses.
         if (before < 0) break;
         after(before, j);
         const left = holders.get(before)! - lacks;
