@@ -2,6 +2,7 @@ export { access } from "./access";
 export type { AccessCode } from "./blocks/finding";
 export { lastChances } from "./chances";
 export type { TimeBounds } from "./compile/time-layer";
+export { inEveryOrder, type Pair } from "./in-every-order";
 export { may } from "./may";
 export * from "./result";
 export { type Rule, type RuleKind, type RuleName, ruleOf, rules } from "./rules";

@@ -38,16 +38,17 @@ interface Looked {
 export function* anyPlan(build: Build, clocks: Clocks, first: Ordered, edited: Apply | null): Looking<Found | Finding | null> {
   const bound = bind(build, first.access, clocks, furthest);
   yield 0;
-  const over = anyOrder(bound);
+  const any = anyOrder(bound);
+  const over = any.problem;
   const dated = datedParts(over, netOf(over));
   const all = yield* looked(problemOfParts(over, dated.parts), mostDated);
-  if (all.infeasible) return yield* ruledOut(bound, yield* why(over, all.units, dated), edited);
+  if (all.infeasible) return yield* ruledOut(any, yield* why(over, all.units, dated), edited);
   const found = all.solution && (yield* served(build, clocks, over, dated, all.solution));
   if (found) return found;
   const one = all.solution && (yield* orderByOrder(build, clocks, bound, edited));
   if (one) return one;
   const { solution, infeasible, units } = yield* looked(over, Number.POSITIVE_INFINITY);
-  if (infeasible) return yield* ruledOut(bound, yield* why(over, units), edited);
+  if (infeasible) return yield* ruledOut(any, yield* why(over, units), edited);
   return solution && (yield* eachFor(0, replaying(build, clocks, solution.start, first.access.order)));
 }
 

@@ -20,7 +20,7 @@ export type FinishBound = { readonly at: ElapsedMinute } & (
       readonly last: number;
     }
   | {
-      /** So many minutes of work for these people, which none of it can start before `from`, while they are there for `there_min` of it up to `until`. */
+      /** So many minutes of work for these people, which none of it can start before `from`, of which they can do `there_min` up to `until`. */
       readonly by: "hands";
       readonly people: readonly string[];
       readonly work_min: number;

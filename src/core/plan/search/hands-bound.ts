@@ -1,7 +1,8 @@
 import type { ElapsedMinute } from "../../base";
-import { type Capacity, type Earliest, earliest, latest, type Net, netOf, type Problem } from "../../schedule";
+import { type Earliest, earliest, latest, type Net, netOf, type Problem } from "../../schedule";
 import type { Bound } from "../bound";
 import { boundByWaits, type FinishBound } from "./finish-bound";
+import { type Usable, usableOf } from "./usable";
 
 interface Stretch {
   readonly capacity: number;
@@ -21,8 +22,8 @@ export function* strongest(bound: Bound, over: Problem, finish: number): Generat
 }
 
 /**
- * The lowest finish at which no stretch of time holds more work for a set of people than they are there for (energetic reasoning over what lies in a stretch
- * as a whole: Erschler, Lopez & Thuriot 1991). Null where the work of people says no more than waits and dates do.
+ * The lowest finish at which no stretch of time holds more work for a set of people than they can do in it (energetic reasoning over what lies in a stretch
+ * as a whole: Erschler, Lopez & Thuriot 1991; what they can do in it: usable.ts). Null where the work of people says no more than waits and dates do.
  */
 function* boundByHands(
   bound: Bound,
@@ -32,7 +33,13 @@ function* boundByHands(
   least: number,
   most: number,
 ): Generator<void, FinishBound | null> {
-  const pools = poolsOf(p);
+  const pools: Pool[] = [];
+  for (const { capacity, demand, jobs } of poolsOf(p)) {
+    const usable = usableOf(p, capacity, demand, jobs, most);
+    yield;
+    pools.push({ capacity, jobs, asked: jobs.map((j) => demand[j]! * p.amount[j]!), usable, most: jobs.map((j) => usable.mostOf(j)) });
+    yield;
+  }
   if (pools.length === 0) return null;
   let low = least;
   let high = most;
@@ -40,7 +47,7 @@ function* boundByHands(
   while (low < high) {
     yield;
     const middle = (low + high) >> 1;
-    const over = overfull(p, pools, early, latest(p, net, middle as ElapsedMinute));
+    const over = overfull(pools, early, latest(p, net, middle as ElapsedMinute));
     if (over === null) high = middle;
     else {
       low = middle + 1;
@@ -63,52 +70,54 @@ function* boundByHands(
 
 interface Pool {
   readonly capacity: number;
-  readonly demand: Int32Array;
   readonly jobs: readonly number[];
-  /** Minutes times people up to each change of what there is. */
-  readonly sums: Float64Array;
+  /** Of each of the jobs, minutes times people, and the most that it can take of each sort of minute. */
+  readonly asked: readonly number[];
+  readonly most: readonly Float64Array[];
+  readonly usable: Usable;
 }
 
-function poolsOf(p: Problem): Pool[] {
+/** People of whom jobs ask for any: by job how many, and those jobs. */
+function poolsOf(p: Problem): { capacity: number; demand: Int32Array; jobs: number[] }[] {
   return p.capacities.flatMap((c, capacity) => {
     if (c.kind !== "people") return [];
     const demand = new Int32Array(p.jobs);
     for (let d = 0; d < p.demands.length; d += 3) if (p.demands[d + 1] === capacity) demand[p.demands[d]!] = p.demands[d + 2]!;
     const jobs = [...demand.keys()].filter((j) => demand[j]! > 0 && p.amount[j]! > 0);
-    const sums = new Float64Array(c.times.length);
-    for (let k = 1; k < c.times.length; k++) sums[k] = sums[k - 1]! + c.levels[k - 1]! * (c.times[k]! - c.times[k - 1]!);
-    return jobs.length === 0 ? [] : [{ capacity, demand, jobs, sums }];
+    return jobs.length === 0 ? [] : [{ capacity, demand, jobs }];
   });
 }
 
-function area(c: Capacity, sums: Float64Array, t: number): number {
-  let low = 0;
-  let high = c.times.length - 1;
-  while (low < high) {
-    const middle = (low + high + 1) >> 1;
-    if (c.times[middle]! <= t) low = middle;
-    else high = middle - 1;
-  }
-  return c.times.length === 0 || t < c.times[0]! ? 0 : sums[low]! + c.levels[low]! * (t - c.times[low]!);
-}
-
-/** The stretch that is asked for most beyond what there is in it. */
-function overfull(p: Problem, pools: readonly Pool[], early: Earliest, late: { readonly finish: Int32Array }): Stretch | null {
+/** The stretch that is asked for most beyond what can be done in it. */
+function overfull(pools: readonly Pool[], early: Earliest, late: { readonly finish: Int32Array }): Stretch | null {
   let worst: Stretch | null = null;
-  for (const { capacity, demand, jobs, sums } of pools) {
-    const c = p.capacities[capacity]!;
-    const byEnd = [...jobs].sort((a, b) => late.finish[a]! - late.finish[b]! || a - b);
+  for (const { capacity, jobs, asked, most, usable } of pools) {
+    const byEnd = jobs.map((_, k) => k).sort((a, b) => late.finish[jobs[a]!]! - late.finish[jobs[b]!]! || jobs[a]! - jobs[b]!);
+    const ends = byEnd.map((k) => usable.upTo(late.finish[jobs[k]!]!));
     for (const from of new Set(jobs.map((j) => early.start[j]!))) {
-      const before = area(c, sums, from);
-      let asked = 0;
-      for (let k = 0; k < byEnd.length; k++) {
-        const j = byEnd[k]!;
-        if (early.start[j]! < from) continue;
-        asked += demand[j]! * p.amount[j]!;
-        const until = late.finish[j]!;
-        const there = area(c, sums, until) - before;
-        if (asked <= there || (worst !== null && asked - there <= worst.asked - worst.there)) continue;
-        worst = { capacity, from, until, asked, there, jobs: byEnd.slice(0, k + 1).filter((i) => early.start[i]! >= from) };
+      const before = usable.upTo(from);
+      const taken = new Float64Array(before.length);
+      let work = 0;
+      for (let at = 0; at < byEnd.length; at++) {
+        const k = byEnd[at]!;
+        if (early.start[jobs[k]!]! < from) continue;
+        work += asked[k]!;
+        const [end, own] = [ends[at]!, most[k]!];
+        let there = 0;
+        for (let s = 0; s < taken.length; s++) {
+          taken[s] += own[s]!;
+          there += Math.min(taken[s]!, end[s]! - before[s]!);
+        }
+        if (work <= there || (worst !== null && work - there <= worst.asked - worst.there)) continue;
+        const within = byEnd.slice(0, at + 1).map((i) => jobs[i]!);
+        worst = {
+          capacity,
+          from,
+          until: late.finish[jobs[k]!]!,
+          asked: work,
+          there,
+          jobs: within.filter((j) => early.start[j]! >= from),
+        };
       }
     }
   }

@@ -1,4 +1,4 @@
-import type { Apply } from "../../access";
+import { type Apply, inEveryOrder } from "../../access";
 import type { ElapsedMinute, Finding } from "../../base";
 import type { Build, Served } from "../../build";
 import type { Clocks } from "../../clock";
@@ -154,7 +154,8 @@ export class PlanSearch {
     const { build, clocks } = this;
     const steps = build.steps.length;
     const first = this.found!;
-    const over = ofSteps(anyOrder(first.ordered.bound!), steps);
+    const pairs = yield* eachFor(1, inEveryOrder(build, first.ordered.access));
+    const over = ofSteps(anyOrder(first.ordered.bound!, pairs).problem, steps);
     this.bound = yield* eachFor(portion, strongest(first.ordered.bound!, over, first.finish));
     yield portion;
     if (this.shown()) return;
