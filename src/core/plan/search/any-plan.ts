@@ -11,7 +11,8 @@ import { anyOrder } from "./relaxed";
 import { type Found, replaying, serving } from "./replay";
 import { ruledOut } from "./ruled-out";
 
-/** Units for the question about what has to do with dates alone, before it is asked about everything. */
+/** Units for the question about what has to do with dates alone: at first about as little as that can be, then before it is asked about everything. */
+const mostForLittle = 1_000;
 const mostDated = 5_000;
 
 /** Clashes for a smaller set of parts: at least, and so many times as many as showed that the whole cannot be. */
@@ -38,6 +39,10 @@ interface Looked {
 export function* anyPlan(build: Build, clocks: Clocks, first: Ordered, edited: Apply | null): Looking<Found | Finding | null> {
   const bound = bind(build, first.access, clocks, furthest);
   yield 0;
+  const little = anyOrder(bound, []);
+  const least = datedParts(little.problem, netOf(little.problem));
+  const some = yield* looked(problemOfParts(little.problem, least.parts), mostForLittle);
+  if (some.infeasible) return yield* ruledOut(little, yield* why(little.problem, some.units, least), edited);
   const any = anyOrder(bound);
   const over = any.problem;
   const dated = datedParts(over, netOf(over));

@@ -155,7 +155,7 @@ export class PlanSearch {
     const steps = build.steps.length;
     const first = this.found!;
     const pairs = yield* eachFor(1, inEveryOrder(build, first.ordered.access));
-    const over = ofSteps(anyOrder(first.ordered.bound!, pairs).problem, steps);
+    const over = ofSteps(anyOrder(first.ordered.bound!, undefined, pairs).problem, steps);
     this.bound = yield* eachFor(portion, strongest(first.ordered.bound!, over, first.finish));
     yield portion;
     if (this.shown()) return;

@@ -15,7 +15,7 @@ test.each([1, 2, 3])(
     const { arcs } = order;
     const pairs = drained(inEveryOrder(build, order));
     const { bound } = datesFor(build, order, buildClocks(build));
-    const any = anyOrder(bound, pairs);
+    const any = anyOrder(bound, undefined, pairs);
     const { links } = any.problem;
     const asked = [...Array(links.count).keys()].filter((l) => links.least[l]! >= 0 && links.fromEnd[l] === 1 && links.toEnd[l] === 0);
     const ends = (of: Int32Array) => Int32Array.from(asked, (l) => of[l]!);

@@ -9,9 +9,10 @@ import { lastOf } from "../last-of";
  * The problem without precedences that were only chosen: whatever order is chosen, its schedules are schedules of this one, so what this one refutes or
  * bounds holds for every order.
  *
+ * @param rows precedences of every order that the problem does without, as they follow from chosen ones
  * @param pairs steps that come one before the other in every order although nothing asks for it by itself
  */
-export function anyOrder(bound: Bound, pairs: readonly Pair[] = []): Bound {
+export function anyOrder(bound: Bound, rows: readonly number[] = leftOut(bound), pairs: readonly Pair[] = []): Bound {
   const { problem, row } = bound;
   const { arcs } = bound.access;
   const { links } = problem;
@@ -22,7 +23,6 @@ export function anyOrder(bound: Bound, pairs: readonly Pair[] = []): Bound {
     least[l] = -1;
     most[l] = -1;
   }
-  const rows = leftOut(bound);
   const from = [...rows.map((r) => arcs.from[r]!), ...pairs.map(([before]) => before)];
   const to = [...rows.map((r) => arcs.to[r]!), ...pairs.map(([, after]) => after)];
   const rowOf = new Int32Array(links.count + from.length).fill(-1);
