@@ -38,8 +38,26 @@ function figureOf(text: string): number {
   return (before ? Number(before.replaceAll(",", "")) : 0) + Number(above) / Number(below);
 }
 
+type Parts = readonly { readonly figure: number; readonly unit: string }[];
+
+/** Of each kind, texts that were read lately: a document says "2 h" a hundred times. */
+const read = Object.fromEntries(kinds.map((kind) => [kind, new Map<string, Parts | null>()])) as Record<Kind, Map<string, Parts | null>>;
+const mostRead = 512;
+
 /** Figure and unit (its one canonical name) of each part of a quantity, or null if the text is none of this kind. */
-export function partsOfQuantity(kind: Kind, text: string): readonly { readonly figure: number; readonly unit: string }[] | null {
+export function partsOfQuantity(kind: Kind, text: string): Parts | null {
+  if (text.length > longest) return readParts(kind, text);
+  const known = read[kind];
+  let parts = known.get(text);
+  if (parts === undefined) {
+    if (known.size >= mostRead) known.clear();
+    parts = readParts(kind, text);
+    known.set(text, parts);
+  }
+  return parts;
+}
+
+function readParts(kind: Kind, text: string): Parts | null {
   const trimmed = text.trim();
   if (trimmed.length > longest || !quantityPattern[kind].test(trimmed)) return null;
   const sign = trimmed.startsWith("-") ? -1 : 1;
