@@ -77,16 +77,16 @@ export class Hunt {
     return better;
   }
 
-  /** Puts parts of the best plan anew, with more and more work. Begins again from what is found. */
+  /** Puts parts of the best plan anew, with more and more work: at first those at its end, which gain most soon, later those in its midst before these. Begins again from what is found. */
   *parts(): Generator<number, void> {
     if (this.problem().jobs < jobsForParts) return;
     const { prey } = this;
     for (let units = leastUnits; units <= mostUnits; ) {
       const before = prey.found();
-      yield* this.ends(units);
-      if (prey.over()) return;
-      yield* this.middles(units);
-      if (prey.over()) return;
+      for (const inMidst of units === leastUnits ? [false, true] : [true, false]) {
+        yield* inMidst ? this.middles(units) : this.ends(units);
+        if (prey.over()) return;
+      }
       if (prey.found() === before) units *= 3;
     }
   }
