@@ -77,7 +77,9 @@ export class Hunt {
     return better;
   }
 
-  /** Puts parts of the best plan anew, with more and more work: at first those at its end, which gain most soon, later those in its midst before these. Begins again from what is found. */
+  /**
+   * Puts parts of the best plan anew, with more and more work: at first its end, which gains most soon, later its midst before that. Begins again from what is found.
+   */
   *parts(): Generator<number, void> {
     if (this.problem().jobs < jobsForParts) return;
     const { prey } = this;

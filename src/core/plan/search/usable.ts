@@ -1,3 +1,4 @@
+import type { ElapsedMinute } from "../../base";
 import { type Problem, runsOf } from "../../schedule";
 
 /** What there is of some people, in minutes times people, apart by which clocks of their jobs run meanwhile. */
@@ -71,7 +72,7 @@ function piecesOf(p: Problem, capacity: number, clocks: readonly number[], until
     while (level + 1 < times.length && times[level + 1]! <= from) level++;
     const there = level < 0 ? 0 : levels[level]!;
     if (there <= 0) continue;
-    const running = clocks.filter((c) => p.clocks[c]!.runEnd(from as never) > from);
+    const running = clocks.filter((c) => p.clocks[c]!.runEnd(from as ElapsedMinute) > from);
     if (running.length > 0) out.push({ from, to, there, running: new Set(running), text: running.join(" ") });
   }
   return out;
