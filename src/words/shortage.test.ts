@@ -77,6 +77,6 @@ test("a date from before the build begins is told as it was written", () => {
   expect(statementSentence(because![0]!, build)).toBe("“a” is fixed for Sat 2 Jan, 8:00.");
   const { findings } = readOf({ steps: [{ id: "a", work: "1 h", done: { start: "2027-01-03T08:00", finish: "2027-01-03T09:00" } }] });
   expect(findings.map((finding) => findingSentence(finding, build))).toEqual([
-    "Step “a”, done: Sun 3 Jan, 8:00 lies before the build begins on Sat 6 Mar.",
+    "Step “a”, done: Sun 3 Jan, 8:00 lies before the build begins on Sat 6 Mar, and counts from then; let the build begin by that day, or write a later one.",
   ]);
 });

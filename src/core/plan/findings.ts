@@ -2,6 +2,7 @@ import type { ElapsedMinute, Finding } from "../base";
 import type { Build, Step } from "../build";
 import type { Bound } from "./bound";
 import type { PlanCode } from "./codes";
+import { fromMoment } from "./moments";
 import type { Plan } from "./plan";
 import { workedDays } from "./worked-days";
 
@@ -80,11 +81,15 @@ export function historyFindings(build: Build): Finding[] {
 export function dateFindings(bound: Bound, plan: Omit<Plan, "findings">): Finding[] {
   const { build, clocks } = bound;
   const out: Finding[] = [];
+  const goesOnAt = build.resumes === null ? null : fromMoment(clocks, build.resumes);
   build.deliveries.forEach((delivery, d) => {
     const dates = plan.deliveries[d]!;
     const where = { list: "deliveries", id: delivery.id };
-    if (dates.orderBy !== null && dates.orderBy < 0)
-      out.push(finding("plan.order-by-past", "look", where, { delivery: delivery.id, orderAt: dates.orderBy }));
+    const order = { delivery: delivery.id, orderAt: dates.orderBy ?? 0 };
+    if (dates.orderBy !== null && goesOnAt === null && dates.orderBy < 0) out.push(finding("plan.order-by-past", "look", where, order));
+    // What is promised was asked for.
+    if (dates.orderBy !== null && goesOnAt !== null && delivery.promised === null && dates.orderBy < goesOnAt && dates.arrives >= goesOnAt)
+      out.push(finding("plan.order-overdue", "look", where, { ...order, goesOnAt }));
     const link = plan.chain.find((l) => l.holder.kind === "delivery" && l.holder.delivery === d);
     if (link === undefined || delivery.promised === null) return;
     const step = link.job;
@@ -104,9 +109,12 @@ export function dateFindings(bound: Bound, plan: Omit<Plan, "findings">): Findin
     }
   });
   build.bookings.forEach((booking, b) => {
-    const { bookBy } = plan.bookings[b]!;
-    if (bookBy !== null && bookBy < 0)
-      out.push(finding("plan.book-by-past", "look", { list: "bookings", id: booking.id }, { booking: booking.id, bookAt: bookBy }));
+    const { bookBy, at } = plan.bookings[b]!;
+    const where = { list: "bookings", id: booking.id };
+    const book = { booking: booking.id, bookAt: bookBy ?? 0 };
+    if (bookBy !== null && goesOnAt === null && bookBy < 0) out.push(finding("plan.book-by-past", "look", where, book));
+    if (bookBy !== null && goesOnAt !== null && bookBy < goesOnAt && at >= goesOnAt)
+      out.push(finding("plan.book-overdue", "look", where, { ...book, goesOnAt }));
   });
   return out;
 }

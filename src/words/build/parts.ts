@@ -52,7 +52,7 @@ export const partSayings = {
   "build.never-works": ({ at }) => `${at}: this calendar has not one working minute; give a weekday its hours, like sat: 7:30-17:00`,
   "build.no-calendar": () => "The build has no calendar; write at least one, with the days and hours on which work is done",
   "build.before-start": ({ at, detail, voice }) =>
-    `${at}: ${voice.written(text(detail, "value"))} lies before the build begins on ${voice.written(text(detail, "start"))}`,
+    `${at}: ${voice.written(text(detail, "value"))} lies before the build begins on ${voice.written(text(detail, "start"))}, and counts from then; let the build begin by that day, or write a later one`,
   "build.unknown-id": ({ at, detail }) => {
     const near = text(detail, "nearest");
     return `${at}: there is ${sorts[text(detail, "sort")] ?? "nothing"} ${quoted(text(detail, "value"))}${near === "" ? "; write one that exists, or add it" : `; is ${quoted(near)} meant?`}`;
