@@ -1,5 +1,5 @@
 import type { Build } from "../build";
-import { ClauseSearch, type Digraph, digraph, holds, positions, reversed, topologicalOrder } from "../graph";
+import { ClauseSearch, type Digraph, digraph, holds, positions, reachable, reversed, topologicalOrder } from "../graph";
 import { compile } from "./compile/compile";
 import { orderLayer } from "./compile/layers";
 import type { Access } from "./result";
@@ -48,14 +48,14 @@ interface Way {
 
 /** Of the steps that arcs lead to from one, the first of which something is true; none that is reached from `own` anyway, and none behind one that was found. */
 function nearest({ graph, turn, isTrue }: Way, own: number, from: number): number[] {
-  const anyway = reached(graph, own);
+  const anyway = reachable(graph, own);
   const seen = new Set<number>();
   const next: number[] = [];
   const found: number[] = [];
   const goOn = (s: number): void => {
     for (let at = graph.start[s]!; at < graph.start[s + 1]!; at++) {
       const to = graph.target[at]!;
-      if (seen.has(to) || anyway.has(to)) continue;
+      if (seen.has(to) || anyway[to] === 1) continue;
       seen.add(to);
       next.push(to);
     }
@@ -67,16 +67,12 @@ function nearest({ graph, turn, isTrue }: Way, own: number, from: number): numbe
     if (!isTrue(s)) goOn(s);
     else {
       found.push(s);
-      for (const to of reached(graph, s)) anyway.add(to);
+      reachable(graph, s).forEach((yes, to) => {
+        anyway[to]! |= yes;
+      });
     }
   }
   return found;
-}
-
-function reached(graph: Digraph, from: number): Set<number> {
-  const seen = new Set([from]);
-  for (const s of seen) for (let at = graph.start[s]!; at < graph.start[s + 1]!; at++) seen.add(graph.target[at]!);
-  return seen;
 }
 
 /** Whether one step is done before another in every order. */

@@ -4,6 +4,7 @@ export { type Freed, freed } from "./freed";
 export { fitFinish, fitStart, fitWhole, lastStart } from "./job";
 export { justified } from "./justify";
 export { keptOrder } from "./kept-order";
+export { lastAtMost } from "./last-at-most";
 export { type Earliest, earliest, latest, type Net, netOf } from "./network";
 export { type Later, putLater } from "./polish";
 export * from "./problem";

@@ -1,5 +1,5 @@
 import type { ElapsedMinute } from "../../base";
-import { type Problem, runsOf } from "../../schedule";
+import { lastAtMost, type Problem, runsOf } from "../../schedule";
 
 /** What there is of some people, in minutes times people, apart by which clocks of their jobs run meanwhile. */
 export interface Usable {
@@ -17,6 +17,12 @@ interface Piece {
   readonly running: ReadonlySet<number>;
   /** The same, to be compared. */
   readonly text: string;
+}
+
+/** Pieces in turn, and where each ends. */
+interface Course {
+  readonly pieces: readonly Piece[];
+  readonly ends: Int32Array;
 }
 
 /** Minutes of one sort, and minutes times people, up to the end of each piece. */
@@ -38,6 +44,7 @@ const mostSorts = 8;
  */
 export function usableOf(p: Problem, capacity: number, demand: Int32Array, jobs: readonly number[], until: number): Usable {
   const pieces = piecesOf(p, capacity, [...new Set(jobs.map((j) => p.clock[j]!))], until);
+  const course = { pieces, ends: Int32Array.from(pieces, ({ to }) => to) };
   const sorts = sortsOf(p, capacity, demand, jobs, pieces);
   const minutes = sorts.map((sort) => sort.minutes);
   const work = sorts.map((sort) => sort.work);
@@ -45,7 +52,7 @@ export function usableOf(p: Problem, capacity: number, demand: Int32Array, jobs:
   const minutesOf = (job: number): Float64Array => {
     if (p.unbroken[job] === 0 || p.fixed[job]! >= 0)
       return Float64Array.from(sorts, ({ running }) => (running.has(p.clock[job]!) ? p.amount[job]! : 0));
-    return mostInOneGo(pieces, minutes, p.clock[job]!, p.amount[job]!);
+    return mostInOneGo(course, minutes, p.clock[job]!, p.amount[job]!);
   };
   const mostOf = (job: number): Float64Array => {
     const kind = `${p.clock[job]} ${p.unbroken[job] === 1 && p.fixed[job]! < 0} ${p.amount[job]}`;
@@ -53,7 +60,7 @@ export function usableOf(p: Problem, capacity: number, demand: Int32Array, jobs:
     known.set(kind, most);
     return most.map((of) => of * demand[job]!);
   };
-  return { upTo: (t) => gathered(pieces, work, t), mostOf };
+  return { upTo: (t) => gathered(course, work, t), mostOf };
 }
 
 function piecesOf(p: Problem, capacity: number, clocks: readonly number[], until: number): Piece[] {
@@ -124,14 +131,8 @@ function atOnce(p: Problem, capacity: number, demand: Int32Array, jobs: readonly
 }
 
 /** What is gathered of each sort from the epoch up to `t`, of sums up to the end of each piece. */
-function gathered(pieces: readonly Piece[], sums: readonly Float64Array[], t: number): Float64Array {
-  let low = 0;
-  let high = pieces.length;
-  while (low < high) {
-    const middle = (low + high) >> 1;
-    if (pieces[middle]!.to <= t) low = middle + 1;
-    else high = middle;
-  }
+function gathered({ pieces, ends }: Course, sums: readonly Float64Array[], t: number): Float64Array {
+  const low = lastAtMost(ends, t) + 1;
   const next = pieces[low];
   return Float64Array.from(sums, (sum) => {
     const before = low === 0 ? 0 : sum[low - 1]!;
@@ -140,11 +141,12 @@ function gathered(pieces: readonly Piece[], sums: readonly Float64Array[], t: nu
 }
 
 /** The most minutes of each sort that a job without pauses can lie in: it begins or ends where something changes. */
-function mostInOneGo(pieces: readonly Piece[], minutes: readonly Float64Array[], clock: number, length: number): Float64Array {
+function mostInOneGo(course: Course, minutes: readonly Float64Array[], clock: number, length: number): Float64Array {
+  const { pieces } = course;
   const most = new Float64Array(minutes.length);
   const look = (from: number): void => {
-    const before = gathered(pieces, minutes, from);
-    gathered(pieces, minutes, from + length).forEach((of, s) => {
+    const before = gathered(course, minutes, from);
+    gathered(course, minutes, from + length).forEach((of, s) => {
       most[s] = Math.max(most[s]!, of - before[s]!);
     });
   };
