@@ -150,7 +150,9 @@ describe("every way out and assumption", () => {
       { delivery, to: "2027-06-26" },
       { booking, to: "2027-06-26T10:00" },
       { step, steps: [step, cellar.steps[1]!.id], key: "deadline", to: "2027-06-26" },
+      { begins: "2027-03-26", goesOn: "2027-04-03" },
     ],
+    "asked-for": [{ delivery }, { booking }],
     "drop-wait": [{ wait, side: "most" }, { wait: "no-such", step, other }, { choice }],
     "one-more": [
       { offer: "helper-day", of: "one-more-helper", who: [], number: 1, dates: ["2027-06-26", "2027-06-27"] },

@@ -13,7 +13,7 @@ export { goesByWords, lostSentences } from "./lost";
 export { aimNames, aimProgress, aimSentences } from "./plan/aims";
 export { closedWords, closingSentences, holdPointSentences, type LastChances, pieceCloses, undatedClosings } from "./plan/closings";
 export { comparisonSentences } from "./plan/comparison";
-export { type DayWords, dayWords, leftSentence } from "./plan/day-sheet";
+export { askSentence, type DayWords, dayWords, leftSentence } from "./plan/day-sheet";
 export { workOn } from "./plan/days";
 export { gathered } from "./plan/findings";
 export {

@@ -54,6 +54,40 @@ test("what was planned for before today and is not ticked is named; the rest is 
   expect(Number(day)).toBeGreaterThanOrEqual(17);
 });
 
+test("what was to be ordered or booked before today is ticked where it is told, and taken back there", async () => {
+  const page = await next("2027-04-14T12:00:00Z");
+  const late = view(page).getByRole("note");
+  const footing = late.getByRole("checkbox", { name: /^Ordered by now, Wed 17 Mar at the latest: the concrete for the footing/ });
+  await footing.check();
+  await page.getByText("Concrete for the footing is ordered.").waitFor({ state: "attached" });
+  await page.getByRole("button", { name: "Site", exact: true }).click();
+  await page.getByRole("button", { name: "Next", exact: true }).click();
+  await late.waitFor();
+  expect(await footing.count()).toBe(0);
+  await undoButton(page).click();
+  await footing.waitFor();
+  expect(await footing.isChecked()).toBe(false);
+  await footing.check();
+  await footing.uncheck();
+  expect(await footing.isChecked()).toBe(false);
+});
+
+test("work begun before the build's first day: what that counts for, and one press to begin by then", async () => {
+  const page = await next("2027-01-10T12:00:00Z");
+  await job(page, "Clear brush").getByRole("checkbox").check();
+  const first = job(page, "Clear brush");
+  await first.getByLabel("begun").fill("2027-01-30T08:00");
+  await first.getByLabel("begun").blur();
+  await first.getByText(/lies before the build begins on/).waitFor();
+  await first.getByRole("button", { name: /^Let the build begin on Sat 30 Jan, and go on with what is left on/ }).click();
+  await view(page)
+    .getByText(/lies before the build begins on/)
+    .waitFor({ state: "detached" });
+  await page.getByRole("button", { name: "Site", exact: true }).click();
+  await page.getByRole("region", { name: "Site", exact: true }).getByRole("button", { name: "The build" }).click();
+  expect(await page.getByLabel("First day").inputValue()).toBe("2027-01-30");
+});
+
 test("days are leafed through by key, and what is left behind is said", async () => {
   const page = await next("2027-02-20T12:00:00Z");
   const before = await heading(page);

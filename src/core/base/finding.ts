@@ -53,6 +53,7 @@ export type WayOutKind =
   | "second-inspection"
   | "untick"
   | "move-date"
+  | "asked-for"
   | "drop-wait"
   | "one-more";
 

@@ -1,5 +1,6 @@
 import { asId, type Finding, limits, nearest } from "../base";
 import { checkHolidays, checkSkipped } from "../clock";
+import { withFirstDay } from "./check/first-day";
 import { checkHands, checkStock } from "./check/numbers";
 import { checkHolding, checkLeaning, checkStanding, joinSteps } from "./check/pieces";
 import { checkReaches, checkWays } from "./check/places";
@@ -65,7 +66,8 @@ export function assemble(document: Readonly<Record<string, unknown>>): Read {
     const most = limits.references.most;
     names.say("build.too-many", { list: "groups" }, { what: "references", count: most + 1, most });
   }
-  const findings = [...before, ...ofCopies, ...(head ? checkClocks(head, read) : []), ...names.findings];
+  const found = [...before, ...ofCopies, ...(head ? checkClocks(head, read) : []), ...names.findings];
+  const findings = head ? withFirstDay(found, head) : found;
   return { build: head && !findings.some(bars) ? { ...build, served: served.served, aim: head.aim } : null, findings };
 }
 

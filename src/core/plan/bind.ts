@@ -6,6 +6,7 @@ import { IntList } from "../graph";
 import type { Capacity } from "../schedule";
 import { type Bound, ClockList, type DateOf, furthest } from "./bound";
 import { leftOver } from "./busy";
+import { comesFrom } from "./comes";
 import { crewsOf } from "./crews";
 import { fixesOf, together } from "./fixes";
 import { doneAt, handsDone } from "./history";
@@ -77,8 +78,8 @@ export function bind(build: Build, access: Access, clocks: Clocks, seen: Elapsed
   build.deliveries.forEach((delivery, d) => {
     const j = steps + d;
     clock[j] = list.of(clocks.calendar(delivery.calendar));
-    if (delivery.promised !== null) notBefore(j, fromMoment(clocks, delivery.promised), "promised");
-    else if (delivery.lead !== null) notBefore(j, clocks.of(delivery.lead.on).advance(0 as ElapsedMinute, delivery.lead.amount), "lead");
+    const comes = comesFrom(build, clocks, delivery);
+    if (comes !== null) notBefore(j, comes.at, comes.by);
   });
 
   for (let k = 0; k < access.order.length; k++) rank[access.order[k]!] = k;

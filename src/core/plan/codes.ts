@@ -23,8 +23,9 @@ export const planCodes = {
   /** To be there in time it would have to be ordered before the build begins. */
   "plan.order-by-past": ["delivery", "orderAt"],
   "plan.book-by-past": ["booking", "bookAt"],
-  /** Nobody has said that it was ordered, and the last day to do so is past when work goes on. */
-  "plan.order-overdue": ["delivery", "orderAt", "goesOnAt"],
+  /** Nobody has said that it was ordered: it can be when work goes on, no sooner, and a step waits for it. */
+  "plan.waits-for-order": ["delivery", "step", "arrivesAt", "goesOnAt"],
+  /** Nobody has said that it was booked, and the last day to do so is past when work goes on. */
   "plan.book-overdue": ["booking", "bookAt", "goesOnAt"],
   /** Nobody is named in the build: it is planned by its calendars alone. */
   "plan.nobody-named": [],

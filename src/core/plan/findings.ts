@@ -1,5 +1,6 @@
 import type { ElapsedMinute, Finding } from "../base";
 import type { Build, Step } from "../build";
+import { askedFor } from "./asked";
 import type { Bound } from "./bound";
 import type { PlanCode } from "./codes";
 import { fromMoment } from "./moments";
@@ -87,9 +88,20 @@ export function dateFindings(bound: Bound, plan: Omit<Plan, "findings">): Findin
     const where = { list: "deliveries", id: delivery.id };
     const order = { delivery: delivery.id, orderAt: dates.orderBy ?? 0 };
     if (dates.orderBy !== null && goesOnAt === null && dates.orderBy < 0) out.push(finding("plan.order-by-past", "look", where, order));
+    const waiting = plan.steps.findIndex(({ holder }) =>
+      holder.kind === "delivery" ? holder.delivery === d : holder.kind === "stock" && holder.job === build.steps.length + d,
+    );
     // What is promised was asked for.
-    if (dates.orderBy !== null && goesOnAt !== null && delivery.promised === null && dates.orderBy < goesOnAt && dates.arrives >= goesOnAt)
-      out.push(finding("plan.order-overdue", "look", where, { ...order, goesOnAt }));
+    if (dates.orderBy !== null && goesOnAt !== null && delivery.promised === null && waiting >= 0)
+      out.push({
+        ...finding("plan.waits-for-order", "look", where, {
+          delivery: delivery.id,
+          step: build.steps[waiting]!.id,
+          arrivesAt: dates.arrives,
+          goesOnAt,
+        }),
+        waysOut: [askedFor(build, { list: "deliveries", at: d })],
+      });
     const link = plan.chain.find((l) => l.holder.kind === "delivery" && l.holder.delivery === d);
     if (link === undefined || delivery.promised === null) return;
     const step = link.job;
@@ -114,7 +126,10 @@ export function dateFindings(bound: Bound, plan: Omit<Plan, "findings">): Findin
     const book = { booking: booking.id, bookAt: bookBy ?? 0 };
     if (bookBy !== null && goesOnAt === null && bookBy < 0) out.push(finding("plan.book-by-past", "look", where, book));
     if (bookBy !== null && goesOnAt !== null && bookBy < goesOnAt && at >= goesOnAt)
-      out.push(finding("plan.book-overdue", "look", where, { ...book, goesOnAt }));
+      out.push({
+        ...finding("plan.book-overdue", "look", where, { ...book, goesOnAt }),
+        waysOut: [askedFor(build, { list: "bookings", at: b })],
+      });
   });
   return out;
 }

@@ -1,5 +1,6 @@
 export { type Aimed, AimSearch } from "./aims/aim-search";
 export type { Measured } from "./aims/measure";
+export { askedEdit, askOverdue, type ToAsk } from "./asked";
 export {
   assumptions,
   type CompareCode,

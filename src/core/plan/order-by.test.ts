@@ -1,6 +1,11 @@
 import { describe, expect, test } from "vitest";
-import { buildOf } from "../../../test/fixtures/make";
+import { buildOf, documentOf } from "../../../test/fixtures/make";
+import { type Build, readDocument } from "../build";
+import { clocksOf } from "../clock";
+import { apply } from "../edit";
+import { askOverdue } from "./asked";
 import { plan } from "./plan-of";
+import { verifyPlan } from "./verify/verify-plan";
 
 /** Bars with ten days of lead and a pump with five, for a Saturday after a day of digging. */
 const site = (more: object, delivery: object = {}, booking: object = {}) =>
@@ -17,23 +22,57 @@ const site = (more: object, delivery: object = {}, booking: object = {}) =>
 
 const told = (build: ReturnType<typeof site>) =>
   plan(build)
-    .findings.filter(({ code }) => /-(?:past|overdue)$/.test(code))
+    .findings.filter(({ code }) => /-(?:past|overdue|order)$/.test(code))
     .map(({ code, where }) => [code, where.id]);
 
 describe("what was to be ordered and booked by now", () => {
   const dug = { done: { start: "2027-03-06T08:00", finish: "2027-03-06T16:00" } };
   const onward = (resumes: string) => ({ dug, rest: { resumes } });
 
-  test("is told where work goes on after the last day to do so", () => {
-    expect(told(site({ dug }))).toEqual([]);
-    expect(told(site(onward("2027-03-06T16:00")))).toEqual([]);
-    const late = site(onward("2027-04-01T08:00"));
-    expect(told(late)).toEqual([
-      ["plan.order-overdue", "bars"],
-      ["plan.book-overdue", "pump"],
+  test("what can be ordered no sooner than work goes on comes that much later, and a step waits for it", () => {
+    const start = (build: Build): string => {
+      const made = plan(build);
+      expect(verifyPlan(build, made)).toEqual([]);
+      return clocksOf(build).time.momentOf(made.steps[build.at.step.get("tie" as never)!]!.start);
+    };
+    expect(start(site({ dug }))).toBe("2027-03-20T07:30");
+    expect(start(site({ dug }, { ordered: true }))).toBe("2027-03-20T07:30");
+    const late = site(onward("2027-04-01T08:00"), {}, { booked: true });
+    expect(start(late)).toBe("2027-04-17T07:30");
+    expect(told(late)).toEqual([["plan.waits-for-order", "bars"]]);
+    const [order] = plan(late).findings.filter(({ code }) => code === "plan.waits-for-order");
+    expect(order!.detail.step).toBe("tie");
+    expect(order!.waysOut).toEqual([
+      { kind: "asked-for", detail: { delivery: "bars" }, edits: [{ path: ["deliveries", "id=bars", "ordered"], value: true }] },
     ]);
-    const [order] = plan(late).findings.filter(({ code }) => code === "plan.order-overdue");
-    expect(Number(order!.detail.orderAt)).toBeLessThan(Number(order!.detail.goesOnAt));
+    expect(start(site(onward("2027-04-01T08:00"), { ordered: true }))).toBe("2027-04-03T07:30");
+  });
+
+  test("a booking moves nothing, and is told where work goes on after the last day to make it", () => {
+    expect(told(site({ dug }, { ordered: true }))).toEqual([]);
+    expect(told(site(onward("2027-03-06T16:00"), { ordered: true }))).toEqual([]);
+    const late = site(onward("2027-04-01T08:00"), { ordered: true });
+    expect(told(late)).toEqual([["plan.book-overdue", "pump"]]);
+    const [book] = plan(late).findings.filter(({ code }) => code === "plan.book-overdue");
+    expect(Number(book!.detail.bookAt)).toBeLessThan(Number(book!.detail.goesOnAt));
+    expect(book!.waysOut![0]!.edits).toEqual([{ path: ["bookings", "id=pump", "booked"], value: true }]);
+  });
+
+  test("a date that cannot be met for want of what is not ordered can be where it was", () => {
+    const document = {
+      deliveries: [{ id: "bars", calendar: "inspector", lead: "10 d" }],
+      steps: [
+        { id: "dig", work: "8 h", ...dug },
+        { id: "tie", work: "8 h", needs: ["bars"], deadline: "2027-04-04" },
+      ],
+      resumes: "2027-04-01T08:00",
+    };
+    const refused = plan(buildOf(document));
+    expect(refused.status).toBe("no-dates");
+    const ways = refused.findings.flatMap(({ waysOut = [] }) => waysOut);
+    const tick = ways.find(({ kind }) => kind === "asked-for");
+    expect(tick?.detail).toEqual({ delivery: "bars" });
+    expect(plan(readDocument(apply(documentOf(document), tick!.edits).document).build!).status).toBe("planned");
   });
 
   test("not where that was done, or a day is promised, or it came long ago", () => {
@@ -53,5 +92,19 @@ describe("what was to be ordered and booked by now", () => {
 
   test("and before anything is begun where there is not time enough for it", () => {
     expect(told(site({}, { promised: "2027-03-08" }))).toEqual([["plan.order-by-past", "bars"]]);
+  });
+
+  test("what is neither ordered nor promised nor booked is listed from the day after the last one to do so", () => {
+    const open = (build: Build, date: string) => askOverdue(build, plan(build), date).map(({ list, at }) => build[list][at]!.id);
+    const build = site({ dug });
+    const by = plan(build).deliveries[0]!.orderBy!;
+    const { time } = clocksOf(build);
+    const on = (days: number): string => time.dateOf(time.dayOf(by) + days);
+    expect(open(build, on(0))).toEqual([]);
+    expect(open(build, on(1))).toEqual(["bars"]);
+    expect(open(build, on(30))).toEqual(["bars", "pump"]);
+    expect(open(site({ dug }, { ordered: true }, { booked: true }), on(30))).toEqual([]);
+    expect(open(site({ dug }, { promised: "2027-03-20" }, { booked: true }), on(30))).toEqual([]);
+    expect(open(build, "no date")).toEqual([]);
   });
 });

@@ -2,7 +2,9 @@ import { type ElapsedMinute, never, type WayOut, writtenId } from "../base";
 import { isCure } from "../build";
 import { clocksOf } from "../clock";
 import { earliest, type NetworkPart, netOf, type Problem } from "../schedule";
+import { askedFor } from "./asked";
 import type { Bound, DateOf } from "./bound";
+import { comesFrom } from "./comes";
 import { type DateKey, datedSteps, dateEdits, movedTogether } from "./moved-dates";
 import { datesOnSite } from "./one-more-dates";
 import { extraDay, extraHours } from "./one-more-edits";
@@ -59,6 +61,7 @@ function moved(bound: Bound, kind: "release" | "due" | "fixed", job: number): Wa
   const { build } = bound;
   const of = (kind === "release" ? bound.releaseOf : kind === "due" ? bound.dueOf : bound.fixedOf)[job]!;
   if (job >= build.steps.length) {
+    if (of === "lead") return ordered(bound, job);
     const to = of === "promised" ? suits(bound, kind, [job], of) : null;
     if (to === null) return null;
     const { id } = build.deliveries[job - build.steps.length]!;
@@ -80,6 +83,15 @@ function moved(bound: Bound, kind: "release" | "due" | "fixed", job: number): Wa
       return { kind: "move-date", detail: { ...datedSteps(build, steps, job), key, to }, edits: dateEdits(build, steps, key, to) };
   }
   return null;
+}
+
+/** What is not ticked as ordered may have been: then it comes as much sooner as work goes on after the first day. */
+function ordered({ build, clocks, problem }: Bound, job: number): WayOut | null {
+  const at = job - build.steps.length;
+  const delivery = build.deliveries[at]!;
+  const comes = comesFrom(build, clocks, { ...delivery, ordered: true });
+  if (delivery.ordered || comes === null) return null;
+  return holds({ ...problem, release: problem.release.with(job, comes.at) }) ? askedFor(build, { list: "deliveries", at }) : null;
 }
 
 /** The first day on which the network has times for these jobs, without that date of theirs; null: it has none. */

@@ -55,6 +55,8 @@ export const ways: Readonly<Record<WayOutKind, (detail: Detail, voice: Voice) =>
     `Have a second inspection${text(detail, "place") === "" ? "" : ` at ${place(detail, voice)}`}${other(detail, voice) === "" ? "" : `, after ${other(detail, voice)}`}, besides ${step(detail, voice)}`,
   untick: (detail, voice) => `Take the tick off ${step(detail, voice)}, if it is not done after all`,
   "move-date": (detail, voice) => {
+    if (text(detail, "begins") !== "")
+      return `Let the build begin on ${voice.written(text(detail, "begins"))}, and go on with what is left on ${voice.written(text(detail, "goesOn"))}`;
     const id = text(detail, "step") || text(detail, "delivery") || text(detail, "booking");
     const many = list(detail, "steps");
     const what = many.length > 0 ? voice.steps(many) : text(detail, "step") === "" ? voice.any(id) : voice.step(id);
@@ -63,6 +65,10 @@ export const ways: Readonly<Record<WayOutKind, (detail: Detail, voice: Voice) =>
     const thing = key === undefined ? what : `${key} of ${what}`;
     return to === "" ? `Give up ${thing}` : `Move ${thing} to ${voice.written(to)}`;
   },
+  "asked-for": (detail, voice) =>
+    text(detail, "booking") === ""
+      ? `Tick that ${voice.any(text(detail, "delivery"))} is ordered, if that was done`
+      : `Tick that ${voice.any(text(detail, "booking"))} is booked, if that was done`,
   "drop-wait": (detail, voice) => {
     const choice = voice.build?.choices.find((one) => one.id === text(detail, "choice"));
     if (choice !== undefined) return `Drop the choice between ${listed(choice.either.map(({ name }) => voice.inside(name)))}`;
@@ -126,6 +132,7 @@ const besides: Readonly<Record<WayOutKind, string>> = {
   "second-inspection": "a second inspection",
   untick: "a tick taken off",
   "move-date": "a date moved",
+  "asked-for": "a tick at what is ordered or booked",
   "drop-wait": "a link dropped",
   "one-more": "one more of something",
 };

@@ -23,14 +23,19 @@ describe("the words of a day's sheet", () => {
 
   test("what was to be ordered before the day is not told as if there still were time", () => {
     const days = workDays(made).map(({ date }) => daySheet(cellar, made, date)!);
-    const said = days.map((sheet) => ({ sheet, bring: dayWords(cellar, made, sheet).bring.join(" ") }));
-    const late = said.filter(({ bring }) => /(Ordered|Booked) by now, \w+ \d+ \w+( \d+)? at the latest: /.test(bring));
+    const said = days.map((sheet) => ({
+      sheet,
+      asks: dayWords(cellar, made, sheet)
+        .asks.map(({ says }) => says)
+        .join(" "),
+    }));
+    const late = said.filter(({ asks }) => /(Ordered|Booked) by now, \w+ \d+ \w+( \d+)? at the latest: /.test(asks));
     expect(late.length).toBeGreaterThan(0);
-    for (const { sheet, bring } of said) {
+    for (const { sheet, asks } of said) {
       const due = [...sheet.order.map((d) => made.deliveries[d]!.orderBy!), ...sheet.book.map((b) => made.bookings[b]!.bookBy!)];
       const past = due.filter((by) => by < sheet.day.from - 1440).length;
-      expect(bring.match(/ by now, /g)?.length ?? 0).toBeGreaterThanOrEqual(past);
-      if (due.every((by) => by >= sheet.day.from)) expect(bring).not.toContain("by now");
+      expect(asks.match(/ by now, /g)?.length ?? 0).toBeGreaterThanOrEqual(past);
+      if (due.every((by) => by >= sheet.day.from)) expect(asks).not.toContain("by now");
     }
   });
 

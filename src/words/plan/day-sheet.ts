@@ -1,6 +1,6 @@
 import { type Display, formatTemperature } from "../../core/base";
 import type { Build } from "../../core/build";
-import type { DaySheet, Left, Plan } from "../../core/plan";
+import type { DaySheet, Left, Plan, ToAsk } from "../../core/plan";
 import { isSeveral } from "../several";
 import { listed, sentence, spelled } from "../text";
 import { type Voice, voice } from "../voice";
@@ -11,6 +11,8 @@ export interface DayWords {
   readonly light: string;
   readonly rain: readonly string[];
   readonly bring: readonly string[];
+  /** What is to be ordered and booked, each with what it is of. */
+  readonly asks: readonly { readonly of: ToAsk; readonly says: string }[];
   readonly left: readonly string[];
 }
 
@@ -20,6 +22,7 @@ export function dayWords(build: Build, plan: Plan, sheet: DaySheet, display?: Di
     light: lightWords(sheet, say),
     rain: rainWords(build, sheet, say),
     bring: bringWords(build, plan, sheet, say),
+    asks: askWords(build, plan, sheet, say, display),
     left: [...new Set(sheet.left.map((one) => leftSentence(one, build, plan, display)))],
   };
 }
@@ -47,21 +50,30 @@ function rainWords(build: Build, { dry, shop }: DaySheet, say: Voice): string[] 
   return out;
 }
 
-function bringWords(build: Build, plan: Plan, { day, tools, materials, arrives, order, book }: DaySheet, say: Voice): string[] {
+function bringWords(build: Build, plan: Plan, { tools, materials, arrives }: DaySheet, say: Voice): string[] {
   const things = [...new Set([...tools, ...materials.map(({ what }) => what)])];
   const delivery = (d: number): string => say.any(build.deliveries[d]?.id ?? "");
-  const booking = (b: number): string => say.any(build.bookings[b]?.id ?? "");
-  // On the sheet of a later day what should have been done before it does not read as if there still were time.
-  const due = (verb: string, done: string, what: string, by: number): string =>
-    by < day.from && say.day(by) !== say.day(day.from)
-      ? `${done} by now, ${say.day(by)} at the latest: ${what}`
-      : `${verb} ${what} by ${say.day(by)}`;
   return [
     ...(things.length > 0 ? [`bring ${listed(things.map(say.inside))}`] : []),
     ...arrives.map((d) => `on site from ${say.day(plan.deliveries[d]!.arrives)}: ${delivery(d)}`),
-    ...order.map((d) => due("order", "ordered", delivery(d), plan.deliveries[d]!.orderBy!)),
-    ...book.map((b) => due("book", "booked", booking(b), plan.bookings[b]!.bookBy!)),
   ].map(sentence);
+}
+
+/** "Order the bars by Thu 15 Apr."; where that day is past, "Ordered by now, Thu 15 Apr at the latest: the bars." */
+export function askSentence({ list, at, by }: ToAsk, build: Build, past: boolean, display?: Display): string {
+  const say = voice(build, display);
+  const [verb, done] = list === "deliveries" ? ["order", "ordered"] : ["book", "booked"];
+  const what = say.any(build[list][at]?.id ?? "");
+  return sentence(past ? `${done} by now, ${say.day(by)} at the latest: ${what}` : `${verb} ${what} by ${say.day(by)}`);
+}
+
+function askWords(build: Build, plan: Plan, { day, order, book }: DaySheet, say: Voice, display?: Display): DayWords["asks"] {
+  const asks: readonly ToAsk[] = [
+    ...order.map((at) => ({ list: "deliveries", at, by: plan.deliveries[at]!.orderBy! }) as const),
+    ...book.map((at) => ({ list: "bookings", at, by: plan.bookings[at]!.bookBy! }) as const),
+  ];
+  // On the sheet of a later day what should have been done before it does not read as if there still were time.
+  return asks.map((of) => ({ of, says: askSentence(of, build, of.by < day.from && say.day(of.by) !== say.day(day.from), display) }));
 }
 
 /** "The hole stays open: cover it or fence it off." of what is left when everybody goes home. */

@@ -53,7 +53,9 @@ export function checkWork(c: Case, worked: readonly (readonly [number, number])[
     const bad = (rule: string): void => void out.push({ rule, of: d.id, at });
     if (!runsAt(c.clocks.calendar(d.calendar), at)) bad("delivery-outside-its-time");
     if (d.promised !== null && at < c.clocks.time.minuteOf(d.promised)!) bad("promised");
-    if (d.promised === null && d.lead !== null && at < c.clocks.of(d.lead.on).advance(0 as ElapsedMinute, d.lead.amount)) bad("lead");
+    if (d.promised !== null || d.lead === null) return;
+    const asked = d.ordered || c.build.resumes === null ? 0 : Math.max(0, c.clocks.time.minuteOf(c.build.resumes)!);
+    if (at < c.clocks.of(d.lead.on).advance(asked as ElapsedMinute, d.lead.amount)) bad("lead");
   });
   return out;
 }

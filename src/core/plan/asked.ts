@@ -1,0 +1,54 @@
+import type { DocumentEdit, ElapsedMinute, WayOut } from "../base";
+import type { Build } from "../build";
+import { clocksOf } from "../clock";
+import type { Plan } from "./plan";
+
+/** Something that has to be ordered or booked: its list, its position there, and the last minute to do so. */
+export interface ToAsk {
+  readonly list: "deliveries" | "bookings";
+  readonly at: number;
+  readonly by: ElapsedMinute;
+}
+
+/** Ticks that it was ordered or booked, or takes that tick off. */
+export function askedEdit(build: Build, { list, at }: Pick<ToAsk, "list" | "at">, was: boolean): DocumentEdit {
+  const path = [list, `id=${build[list][at]!.id}`, list === "deliveries" ? "ordered" : "booked"];
+  return was ? { path, value: true } : { path };
+}
+
+/** The tick as a way out. */
+export function askedFor(build: Build, ask: Pick<ToAsk, "list" | "at">): WayOut {
+  const { id } = build[ask.list][ask.at]!;
+  return {
+    kind: "asked-for",
+    detail: ask.list === "deliveries" ? { delivery: id } : { booking: id },
+    edits: [askedEdit(build, ask, true)],
+  };
+}
+
+/** What is neither ordered nor promised, or not booked, for what is still to be done; in time order. */
+export function stillToAsk(build: Build, plan: Plan): ToAsk[] {
+  const open = (step: number): boolean => build.steps[step]?.done === null;
+  const out: ToAsk[] = [];
+  plan.deliveries.forEach(({ orderBy, firstStep }, at) => {
+    const { ordered, promised } = build.deliveries[at]!;
+    if (orderBy !== null && !ordered && promised === null && open(firstStep)) out.push({ list: "deliveries", at, by: orderBy });
+  });
+  plan.bookings.forEach(({ bookBy }, at) => {
+    const { booked, step } = build.bookings[at]!;
+    if (bookBy !== null && !booked && open(build.at.step.get(step)!)) out.push({ list: "bookings", at, by: bookBy });
+  });
+  return out.sort((a, b) => a.by - b.by);
+}
+
+/**
+ * Of these, what had to be asked for before a local date.
+ * @param date "2027-06-26"
+ */
+export function askOverdue(build: Build, plan: Plan, date: string): ToAsk[] {
+  const { time } = clocksOf(build);
+  const day = time.dayOfDate(date);
+  if (day === null || plan.status !== "planned") return [];
+  const start = time.startOf(day);
+  return stillToAsk(build, plan).filter(({ by }) => by < start);
+}
