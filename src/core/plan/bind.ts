@@ -6,7 +6,7 @@ import { IntList } from "../graph";
 import type { Capacity } from "../schedule";
 import { type Bound, ClockList, type DateOf, furthest } from "./bound";
 import { leftOver } from "./busy";
-import { comesFrom } from "./comes";
+import { bookedFrom, comesFrom } from "./comes";
 import { crewsOf } from "./crews";
 import { fixesOf, together } from "./fixes";
 import { doneAt, handsDone } from "./history";
@@ -75,6 +75,11 @@ export function bind(build: Build, access: Access, clocks: Clocks, seen: Elapsed
   // Dates that contradict each other are told by clashes.ts; the first counts here.
   for (const [s, fixes] of fixesOf(build))
     if (build.steps[s]!.done === null) for (const f of together(fixes)) fix(s, f.moment, f.booking < 0 ? "fixed" : "booking");
+  for (const booking of build.bookings) {
+    const s = build.at.step.get(booking.step)!;
+    const from = build.steps[s]!.done === null ? bookedFrom(build, clocks, booking) : null;
+    if (from !== null) notBefore(s, from, "notice");
+  }
   build.deliveries.forEach((delivery, d) => {
     const j = steps + d;
     clock[j] = list.of(clocks.calendar(delivery.calendar));

@@ -8,7 +8,7 @@ import type { PlaceNeeds } from "./places";
 import type { StoreNeeds } from "./stores";
 
 /** Where a date that a job must keep comes from. */
-export type DateOf = "not-before" | "deadline" | "fixed" | "booking" | "promised" | "lead" | "resumes" | "done";
+export type DateOf = "not-before" | "deadline" | "fixed" | "booking" | "promised" | "lead" | "notice" | "resumes" | "done";
 
 /** A build turned into jobs (steps first, then deliveries), with the way back from every number to what the builder wrote. */
 export interface Bound {

@@ -15,6 +15,7 @@ const weight: Readonly<Record<Holder["kind"], number>> = {
   "not-before": 3,
   fixed: 3,
   booking: 3,
+  notice: 3,
   resumes: 3,
   done: 3,
   window: 3,
@@ -56,7 +57,7 @@ export function turnOf(bound: Bound, turns: readonly Turn[], link: number): Turn
 export function holderOf(bound: Bound, turns: readonly Turn[], j: number, { link, from, ready }: Candidate): Holder {
   if (link < 0) {
     const of = bound.releaseOf[j];
-    return dated(of === "booking" || of === "fixed" || of === "resumes" ? of : "not-before", ready);
+    return dated(of === "booking" || of === "fixed" || of === "notice" || of === "resumes" ? of : "not-before", ready);
   }
   const turn = turnOf(bound, turns, link);
   if (turn !== null) return { kind: turn.kind, job: from, of: turn.of };
@@ -64,6 +65,6 @@ export function holderOf(bound: Bound, turns: readonly Turn[], j: number, { link
   return row < 0 ? { kind: "delivery", delivery: from - bound.build.steps.length } : { kind: "wait", job: from, row };
 }
 
-export function dated(kind: "not-before" | "fixed" | "booking" | "resumes" | "done", date: ElapsedMinute): Holder {
+export function dated(kind: "not-before" | "fixed" | "booking" | "notice" | "resumes" | "done", date: ElapsedMinute): Holder {
   return { kind, date };
 }

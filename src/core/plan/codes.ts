@@ -25,7 +25,8 @@ export const planCodes = {
   "plan.book-by-past": ["booking", "bookAt"],
   /** Nobody has said that it was ordered: it can be when work goes on, no sooner, and a step waits for it. */
   "plan.waits-for-order": ["delivery", "step", "arrivesAt", "goesOnAt"],
-  /** Nobody has said that it was booked, and the last day to do so is past when work goes on. */
+  "plan.waits-for-booking": ["booking", "step", "fromAt", "goesOnAt"],
+  /** Nobody has said that it was booked for that date, and the last day to do so is past when work goes on. */
   "plan.book-overdue": ["booking", "bookAt", "goesOnAt"],
   /** Nobody is named in the build: it is planned by its calendars alone. */
   "plan.nobody-named": [],

@@ -1,5 +1,5 @@
 import type { ElapsedMinute } from "../base";
-import type { Build, Delivery } from "../build";
+import type { Booking, Build, Delivery } from "../build";
 import type { Clocks } from "../clock";
 import { fromMoment } from "./moments";
 
@@ -15,6 +15,17 @@ export function comesFrom(
   const { promised, lead, ordered } = delivery;
   if (promised !== null) return { at: fromMoment(clocks, promised), by: "promised" };
   if (lead === null) return null;
-  const asked = ordered || build.resumes === null ? 0 : Math.max(0, fromMoment(clocks, build.resumes));
-  return { at: clocks.of(lead.on).advance(asked as ElapsedMinute, lead.amount), by: "lead" };
+  return { at: clocks.of(lead.on).advance(ordered ? firstDay : goesOn(build, clocks), lead.amount), by: "lead" };
+}
+
+/** From when on what is booked for a step can be had, where neither a date is written nor that it was booked; null: nothing is known. */
+export function bookedFrom(build: Build, clocks: Clocks, { date, lead, booked }: Booking): ElapsedMinute | null {
+  return booked || date !== null || lead === null ? null : clocks.of(lead.on).advance(goesOn(build, clocks), lead.amount);
+}
+
+const firstDay = 0 as ElapsedMinute;
+
+/** The minute from which what is left is planned. */
+export function goesOn({ resumes }: Build, clocks: Clocks): ElapsedMinute {
+  return resumes === null ? firstDay : (Math.max(firstDay, fromMoment(clocks, resumes)) as ElapsedMinute);
 }

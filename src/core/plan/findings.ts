@@ -3,6 +3,7 @@ import type { Build, Step } from "../build";
 import { askedFor } from "./asked";
 import type { Bound } from "./bound";
 import type { PlanCode } from "./codes";
+import { bookedFrom } from "./comes";
 import { fromMoment } from "./moments";
 import type { Plan } from "./plan";
 import { workedDays } from "./worked-days";
@@ -125,11 +126,14 @@ export function dateFindings(bound: Bound, plan: Omit<Plan, "findings">): Findin
     const where = { list: "bookings", id: booking.id };
     const book = { booking: booking.id, bookAt: bookBy ?? 0 };
     if (bookBy !== null && goesOnAt === null && bookBy < 0) out.push(finding("plan.book-by-past", "look", where, book));
-    if (bookBy !== null && goesOnAt !== null && bookBy < goesOnAt && at >= goesOnAt)
-      out.push({
-        ...finding("plan.book-overdue", "look", where, { ...book, goesOnAt }),
-        waysOut: [askedFor(build, { list: "bookings", at: b })],
-      });
+    if (bookBy === null || goesOnAt === null) return;
+    const waysOut = [askedFor(build, { list: "bookings", at: b })];
+    const { holder } = plan.steps[build.at.step.get(booking.step)!]!;
+    if (holder.kind === "notice" && holder.date === bookedFrom(build, clocks, booking)) {
+      const detail = { booking: booking.id, step: booking.step, fromAt: holder.date, goesOnAt };
+      out.push({ ...finding("plan.waits-for-booking", "look", where, detail), waysOut });
+    } else if (bookBy < goesOnAt && at >= goesOnAt)
+      out.push({ ...finding("plan.book-overdue", "look", where, { ...book, goesOnAt }), waysOut });
   });
   return out;
 }

@@ -22,7 +22,7 @@ const site = (more: object, delivery: object = {}, booking: object = {}) =>
 
 const told = (build: ReturnType<typeof site>) =>
   plan(build)
-    .findings.filter(({ code }) => /-(?:past|overdue|order)$/.test(code))
+    .findings.filter(({ code }) => /-(?:past|overdue|order|booking)$/.test(code))
     .map(({ code, where }) => [code, where.id]);
 
 describe("what was to be ordered and booked by now", () => {
@@ -48,14 +48,40 @@ describe("what was to be ordered and booked by now", () => {
     expect(start(site(onward("2027-04-01T08:00"), { ordered: true }))).toBe("2027-04-03T07:30");
   });
 
-  test("a booking moves nothing, and is told where work goes on after the last day to make it", () => {
-    expect(told(site({ dug }, { ordered: true }))).toEqual([]);
-    expect(told(site(onward("2027-03-06T16:00"), { ordered: true }))).toEqual([]);
-    const late = site(onward("2027-04-01T08:00"), { ordered: true });
-    expect(told(late)).toEqual([["plan.book-overdue", "pump"]]);
-    const [book] = plan(late).findings.filter(({ code }) => code === "plan.book-overdue");
-    expect(Number(book!.detail.bookAt)).toBeLessThan(Number(book!.detail.goesOnAt));
-    expect(book!.waysOut![0]!.edits).toEqual([{ path: ["bookings", "id=pump", "booked"], value: true }]);
+  test("what is booked no sooner than work goes on can be had that much later, and its step waits for it", () => {
+    const pour = (build: Build) => {
+      const made = plan(build);
+      expect(verifyPlan(build, made)).toEqual([]);
+      const own = made.steps[build.at.step.get("pour" as never)!]!;
+      return [clocksOf(build).time.momentOf(own.start), own.holder.kind];
+    };
+    const tied = (booking: object, more: object = {}) =>
+      buildOf({
+        bookings: [{ id: "pump", step: "pour", calendar: "inspector", lead: "20 d", ...booking }],
+        steps: [
+          { id: "tie", work: "8 h", done: { start: "2027-03-20T08:00", finish: "2027-03-20T16:00" } },
+          { id: "pour", work: "4 h", after: ["tie"], ...more },
+        ],
+        resumes: "2027-04-01T08:00",
+      });
+    expect(pour(tied({}))).toEqual(["2027-04-24T07:30", "notice"]);
+    expect(told(tied({}))).toEqual([["plan.waits-for-booking", "pump"]]);
+    const [booking] = plan(tied({})).findings.filter(({ code }) => code === "plan.waits-for-booking");
+    expect(booking!.waysOut![0]!.edits).toEqual([{ path: ["bookings", "id=pump", "booked"], value: true }]);
+    expect(pour(tied({ booked: true }))).toEqual(["2027-04-03T07:30", "resumes"]);
+    expect(told(tied({ booked: true }))).toEqual([]);
+    // A date that was written stands; that it had to be asked for before is told.
+    expect(pour(tied({ date: "2027-04-10" }))[0]).toBe("2027-04-10T07:30");
+    expect(told(tied({ date: "2027-04-10" }))).toEqual([["plan.book-overdue", "pump"]]);
+    // A step that is due before then could be if it was booked.
+    const refused = plan(tied({}, { deadline: "2027-04-12" }));
+    expect(refused.status).toBe("no-dates");
+    const ways = refused.findings.flatMap(({ waysOut = [] }) => waysOut.map(({ kind, detail }) => [kind, detail.booking]));
+    expect(ways).toContainEqual(["asked-for", "pump"]);
+    // And on the first day of a build as on any other.
+    const fresh = buildOf({ bookings: [{ id: "pump", step: "pour", lead: "20 d" }], steps: [{ id: "pour", work: "4 h" }] });
+    expect(pour(fresh)).toEqual(["2027-03-27T07:30", "notice"]);
+    expect(told(fresh)).toEqual([]);
   });
 
   test("a date that cannot be met for want of what is not ordered can be where it was", () => {

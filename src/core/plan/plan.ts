@@ -61,7 +61,7 @@ export type Holder =
   | { readonly kind: "stock"; readonly job: number; readonly of: string }
   /** No window was long enough, or had people enough, since `after` was done (-1: since the build began); the chain goes on there. */
   | { readonly kind: "window"; readonly calendar: string; readonly after?: number }
-  | { readonly kind: "not-before" | "fixed" | "booking" | "resumes" | "done"; readonly date: ElapsedMinute }
+  | { readonly kind: "not-before" | "fixed" | "booking" | "notice" | "resumes" | "done"; readonly date: ElapsedMinute }
   | { readonly kind: "on-purpose"; readonly job: number }
   /** It could be earlier with nothing gained by it, and stays on the date of the kept plan. */
   | { readonly kind: "kept"; readonly date: ElapsedMinute }

@@ -4,7 +4,8 @@ import { clocksOf } from "../clock";
 import { earliest, type NetworkPart, netOf, type Problem } from "../schedule";
 import { askedFor } from "./asked";
 import type { Bound, DateOf } from "./bound";
-import { comesFrom } from "./comes";
+import { bookedFrom, comesFrom, goesOn } from "./comes";
+import { fromMoment } from "./moments";
 import { type DateKey, datedSteps, dateEdits, movedTogether } from "./moved-dates";
 import { datesOnSite } from "./one-more-dates";
 import { extraDay, extraHours } from "./one-more-edits";
@@ -67,6 +68,7 @@ function moved(bound: Bound, kind: "release" | "due" | "fixed", job: number): Wa
     const { id } = build.deliveries[job - build.steps.length]!;
     return { kind: "move-date", detail: { delivery: id, to }, edits: [{ path: ["deliveries", `id=${id}`, "promised"], value: to }] };
   }
+  if (of === "notice") return booked(bound, job);
   if (of === "booking") {
     const to = suits(bound, kind, [job], of);
     if (to === null) return null;
@@ -92,6 +94,16 @@ function ordered({ build, clocks, problem }: Bound, job: number): WayOut | null 
   const comes = comesFrom(build, clocks, { ...delivery, ordered: true });
   if (delivery.ordered || comes === null) return null;
   return holds({ ...problem, release: problem.release.with(job, comes.at) }) ? askedFor(build, { list: "deliveries", at }) : null;
+}
+
+/** The same of what is not ticked as booked: of several for one step, the one that comes last. */
+function booked({ build, clocks, problem }: Bound, job: number): WayOut | null {
+  const { id, notBefore } = build.steps[job]!;
+  const from = build.bookings.map((one) => (one.step === id ? (bookedFrom(build, clocks, one) ?? 0) : 0));
+  const at = from.indexOf(problem.release[job]! as ElapsedMinute);
+  if (at < 0) return null;
+  const others = Math.max(goesOn(build, clocks), notBefore === null ? 0 : fromMoment(clocks, notBefore), ...from.toSpliced(at, 1));
+  return holds({ ...problem, release: problem.release.with(job, others) }) ? askedFor(build, { list: "bookings", at }) : null;
 }
 
 /** The first day on which the network has times for these jobs, without that date of theirs; null: it has none. */

@@ -23,6 +23,8 @@ export function gapReason(build: Build, plan: Plan, holder: Holder): string | nu
       return "place taken";
     case "booking":
       return "booked";
+    case "notice":
+      return "not booked yet";
     case "fixed":
       return "date fixed";
     case "resumes":

@@ -66,6 +66,8 @@ export const planSayings: Readonly<Record<PlanCode, (told: Told) => string>> = {
     `${voice.any(text(detail, "booking"))} would have to be booked by ${voice.day(figure(detail, "bookAt"))}, before the build begins; ask sooner or begin later`,
   "plan.waits-for-order": ({ detail, voice }) =>
     `${voice.any(text(detail, "delivery"))} is not ticked as ordered: asked for on ${voice.day(figure(detail, "goesOnAt"))}, from when work goes on, it is here on ${voice.day(figure(detail, "arrivesAt"))}, and ${voice.step(text(detail, "step"))} waits for it; if it was ordered, tick that or write the day that is promised`,
+  "plan.waits-for-booking": ({ detail, voice }) =>
+    `${voice.any(text(detail, "booking"))} is not ticked as booked: asked for on ${voice.day(figure(detail, "goesOnAt"))}, from when work goes on, it can be had from ${voice.day(figure(detail, "fromAt"))}, and ${voice.step(text(detail, "step"))} waits for it; if it was booked, tick that or write the date`,
   "plan.book-overdue": ({ detail, voice }) =>
     `${voice.any(text(detail, "booking"))} had to be booked by ${voice.day(figure(detail, "bookAt"))}, and work goes on from ${voice.day(figure(detail, "goesOnAt"))}; tick that this was done, or write a date that can be had`,
   "plan.nobody-named": () => "Nobody is named in this build, so it is planned by its calendars alone",

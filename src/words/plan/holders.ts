@@ -56,6 +56,8 @@ function holderClause(step: number, { holder, start }: StepDates, plan: Plan, vo
       return `it is fixed for ${voice.moment(holder.date)}`;
     case "booking":
       return `it is booked for ${voice.moment(holder.date)}`;
+    case "notice":
+      return `what it needs booked can be had from ${voice.moment(holder.date)}`;
     case "resumes":
       return `what is not done yet goes on from ${voice.moment(holder.date)}`;
     case "done":
@@ -127,6 +129,7 @@ function freeAt(holder: Holder, plan: Plan): number | null {
     case "stock":
       return plan.steps[holder.job]?.finish ?? null;
     case "not-before":
+    case "notice":
     case "resumes":
       return holder.date;
     default:

@@ -91,6 +91,8 @@ function dated(bound: Extract<FinishBound, { by: "date" }>, build: Build, say: V
       return `${say.day(bound.date)} is the day promised for ${what}`;
     case "lead":
       return `${say.day(bound.date)} is the earliest day for ${what}`;
+    case "notice":
+      return `${say.day(bound.date)} is the earliest day for what is to be booked for ${what}`;
     case "resumes":
       return `work goes on from ${on}`;
     case "done":

@@ -47,6 +47,10 @@ export function checkWork(c: Case, worked: readonly (readonly [number, number])[
     const start = c.start[c.build.at.step.get(booking.step)!]!;
     if (booking.date !== null && !startsOn(c, start, booking.date))
       out.push({ rule: "booking", step: booking.step, of: booking.id, at: start });
+    if (booking.date !== null || booking.booked || booking.lead === null || c.build.steps[c.build.at.step.get(booking.step)!]!.done)
+      continue;
+    if (start < c.clocks.of(booking.lead.on).advance(goesOn(c), booking.lead.amount))
+      out.push({ rule: "notice", step: booking.step, of: booking.id, at: start });
   }
   c.build.deliveries.forEach((d, i) => {
     const at = c.arrives[i]!;
@@ -54,11 +58,13 @@ export function checkWork(c: Case, worked: readonly (readonly [number, number])[
     if (!runsAt(c.clocks.calendar(d.calendar), at)) bad("delivery-outside-its-time");
     if (d.promised !== null && at < c.clocks.time.minuteOf(d.promised)!) bad("promised");
     if (d.promised !== null || d.lead === null) return;
-    const asked = d.ordered || c.build.resumes === null ? 0 : Math.max(0, c.clocks.time.minuteOf(c.build.resumes)!);
-    if (at < c.clocks.of(d.lead.on).advance(asked as ElapsedMinute, d.lead.amount)) bad("lead");
+    if (at < c.clocks.of(d.lead.on).advance(d.ordered ? (0 as ElapsedMinute) : goesOn(c), d.lead.amount)) bad("lead");
   });
   return out;
 }
+
+const goesOn = ({ build, clocks }: Case): ElapsedMinute =>
+  (build.resumes === null ? 0 : Math.max(0, clocks.time.minuteOf(build.resumes)!)) as ElapsedMinute;
 
 /** A minute of what was written of a done step; a date alone is from its midnight to its last minute. */
 const minuteDone = (c: Case, moment: string, more: number): number =>
