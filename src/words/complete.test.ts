@@ -144,6 +144,7 @@ describe("every way out and assumption", () => {
     later: [{ piece, step, other }],
     "down-between": [{ piece, step }],
     "second-inspection": [{ step, place, other }],
+    tick: [{ step, other }],
     untick: [{ step }],
     "move-date": [
       { step, key: "deadline", to: "2027-06-26" },

@@ -14,6 +14,7 @@ export interface StepRow {
   readonly place: string;
   readonly work: string;
   readonly hands: string;
+  readonly done: boolean;
   /** On the chain that sets the finish. */
   readonly onChain: boolean;
 }
@@ -40,6 +41,7 @@ export function stepRows(build: Build, plan: Plan | null): readonly StepRow[] {
         place: step.place === null ? "" : shownName(build.places[build.at.place.get(step.place) ?? -1]),
         work: formatWork(step.work.likely_min),
         hands: hands === 0 ? "" : hands === 1 ? "one hand" : `${hands} hands`,
+        done: step.done !== null,
         onChain: dates?.onChain ?? false,
       },
     ];

@@ -19,6 +19,15 @@ test("nothing moved is nothing to say; what moved is said, the finish first", ()
   expect(moved?.sentences[0]).toMatch(/site days? lost/);
 });
 
+test("where a change leaves no dates that is said, with what is wrong; taken back, that it is as it was", () => {
+  const of = readDocument(apply(wall, [{ path: ["steps", "id=tie-wall", "deadline"], value: "2027-04-10" }]).document).build as Build;
+  const now = { plan: plan(of), of };
+  expect(now.plan.status).not.toBe("planned");
+  expect(movedBetween(made, now, "us")?.sentences).toEqual([expect.stringMatching(/^There are no dates any more\. .*Tie the wall steel/)]);
+  expect(movedBetween(made, now, "us", true)?.sentences).toEqual(["Back as it was."]);
+  expect(movedBetween(now, made, "us")).toBeNull();
+});
+
 test("a build that was empty had no dates to move", () => {
   const of = readDocument(
     apply(

@@ -1,7 +1,7 @@
 import type { DocumentEdit, Finding } from "../../core/base";
 import { type Build, readDocument } from "../../core/build";
 import { compare, type Plan } from "../../core/plan";
-import { comparisonSentences } from "../../words";
+import { comparisonSentences, findingSentence, gathered } from "../../words";
 import type { Desk } from "./desk";
 
 /** A plan with the build it was made from. */
@@ -32,10 +32,21 @@ export function nearest(findings: readonly Finding[], edits: readonly DocumentEd
 export const isBlock = (finding: Finding): boolean =>
   finding.severity === "stop" && finding.because !== undefined && finding.waysOut === undefined;
 
-/** Null where either has no dates, the first has no steps, or no date moved. `undone`: the second is one that was there before, brought back. */
+/**
+ * Null where the first has no dates or no steps, or no date moved. Where the second has no dates, that, and the first thing that is wrong. `undone`: the second is one that was there before,
+ * brought back.
+ */
 export function movedBetween(before: Made, now: Made, units: "us" | "metric", undone = false): Desk["moved"] {
-  if (before.plan.status !== "planned" || now.plan.status !== "planned" || before.plan.steps.length === 0) return null;
+  if (before.plan.status !== "planned" || before.plan.steps.length === 0) return null;
   const comparison = compare(before.plan, now.plan, now.of);
+  if (now.plan.status !== "planned") {
+    const [wrong] = gathered(now.plan.findings).filter(({ severity }) => severity === "stop");
+    if (wrong === undefined) return null;
+    return {
+      comparison,
+      sentences: undone ? ["Back as it was."] : [`There are no dates any more. ${findingSentence(wrong, now.of, units)}`],
+    };
+  }
   if (comparison.moved.length === 0 && comparison.finishBefore === comparison.finishAfter) return null;
   return { comparison, sentences: comparisonSentences(comparison, now.of, now.plan, units, undone) };
 }

@@ -51,6 +51,7 @@ export type WayOutKind =
   | "later"
   | "down-between"
   | "second-inspection"
+  | "tick"
   | "untick"
   | "move-date"
   | "asked-for"

@@ -22,9 +22,11 @@ export interface DayRow {
 /** A site day as a sheet to work from. Positions are those of the build and the plan. */
 export interface DaySheet {
   readonly day: SiteDay;
-  /** Local date of the site day before it and after it; null where there is none. */
+  /** Local date of the day before it and after it on which anybody works, the crew or others; null where there is none. */
   readonly before: string | null;
   readonly after: string | null;
+  /** Local date on which the crew is back; null where it is not. */
+  readonly back: string | null;
   /** What is done first, so that a tick does not move what is about to be ticked; then by start. */
   readonly rows: readonly DayRow[];
   /** Lowest and highest of the day, degrees Celsius; null where nothing is given for the site. */
@@ -47,14 +49,18 @@ export interface DaySheet {
 /** Days on which somebody of the crew works. */
 export const workDays = (plan: Plan): readonly SiteDay[] => plan.days.filter((day) => day.site && day.steps.length > 0);
 
+/** Days on which anybody works: an inspector, a lab or a yard among them, without the crew. Each has its sheet, as what was done is ticked there. */
+export const sheetDays = (plan: Plan): readonly SiteDay[] => plan.days.filter((day) => day.steps.length > 0);
+
 /**
- * The site day that comes next: the first, of those not before `date`, on which a step that is not done is worked on; where all that is left lies before, the
- * last of those. Null when nothing is left.
+ * The site day that comes next: the first, of those not before `date`, on which the crew works on a step that is not done; then one on which others do; where all
+ * that is left lies before, the last of those. Null when nothing is left.
  * @param date local, "2027-06-26"
  */
 export function nextSiteDay(build: Build, plan: Plan, date: string): string | null {
-  const open = workDays(plan).filter((day) => day.steps.some((s) => build.steps[s]?.done === null));
-  return (open.find((day) => day.date >= date) ?? open.at(-1))?.date ?? null;
+  const open = sheetDays(plan).filter((day) => day.steps.some((s) => build.steps[s]?.done === null));
+  const ahead = open.filter((day) => day.date >= date);
+  return (ahead.find(({ site }) => site) ?? ahead[0] ?? open.at(-1))?.date ?? null;
 }
 
 /** Steps that were planned to be finished before a local date and are not ticked. */
@@ -68,15 +74,15 @@ export function overdue(build: Build, plan: Plan, date: string): number[] {
 
 /** The sheet of one site day; null where the plan has no work on that date. */
 export function daySheet(build: Build, plan: Plan, date: string): DaySheet | null {
-  const days = workDays(plan);
+  const days = sheetDays(plan);
   const at = days.findIndex((day) => day.date === date);
   const day = days[at];
   if (day === undefined) return null;
   const { time } = clocksOf(build);
   const number = time.dayOf(day.from);
   const [start, end] = [time.startOf(number), time.startOf(number + 1)];
-  const next = days[at + 1];
-  const since = days[at - 1]?.to ?? 0;
+  const next = days.find(({ site }, k) => site && k > at);
+  const since = days.findLast(({ site }, k) => site && k < at)?.to ?? 0;
   const until = next?.from ?? Number.POSITIVE_INFINITY;
   const air = siteAir(build);
   const rows = rowsOf(build, plan, day, start, end);
@@ -85,7 +91,8 @@ export function daySheet(build: Build, plan: Plan, date: string): DaySheet | nul
   return {
     day,
     before: days[at - 1]?.date ?? null,
-    after: next?.date ?? null,
+    after: days[at + 1]?.date ?? null,
+    back: next?.date ?? null,
     rows,
     air: air.known || build.site.days_C.some((one) => one.date === date) ? air.day(number) : null,
     dry: steps.filter((s) => build.steps[s]!.weather?.dry === true),

@@ -114,3 +114,26 @@ describe("a build that is under way", () => {
     expect(plan(build).findings.filter(({ code }) => code === "plan.done-first")).toEqual([]);
   });
 });
+
+test("what closes, fills or takes away what somebody was at who is done is planned after that, not in the past", () => {
+  const frame = { id: "frame", makes: ["cage.top"] };
+  const places = [place("cage", { id: "north", passes: ["person"] }, { id: "top", passes: ["person"] })];
+  const build = buildOf({
+    places,
+    pieces: [frame, { id: "mix", fills: ["cage"] }],
+    steps: [
+      step("set", { puts: ["frame"], ...done("2027-03-06T08:00", "2027-03-06T10:00") }),
+      step("mark", { reaches: [{ place: "cage" }], leansOn: [{ piece: "frame" }], ...done("2027-03-20T08:00", "2027-03-20T10:00") }),
+      step("clear", { takes: ["frame"], work: "1 h" }),
+      step("fill", { puts: ["mix"], work: "1 h" }),
+      step("sweep", { work: "1 h" }),
+    ],
+  });
+  expect(when(build, "clear") >= "2027-03-20T10:00").toBe(true);
+  expect(when(build, "fill") >= "2027-03-20T10:00").toBe(true);
+  expect(when(build, "sweep") < "2027-03-20").toBe(true);
+  // A date that was written stands, whatever was ticked since.
+  const { steps } = build;
+  const dated = { ...build, steps: steps.map((one) => (one.id === ("clear" as never) ? { ...one, fixed: "2027-03-13" } : one)) };
+  expect(when(dated as Build, "clear").slice(0, 10)).toBe("2027-03-13");
+});

@@ -1,5 +1,6 @@
 import type { Build, Delivery, LocalMoment, Step, Wait } from "../build";
 import { isDate } from "./moments";
+import { plainWait } from "./plain-wait";
 
 const none: readonly never[] = [];
 const known = new WeakMap<Build, Build>();
@@ -82,7 +83,7 @@ function withoutHistory(build: Build): Build {
     ...build,
     steps: build.steps.map(settled),
     pieces: build.pieces.map((piece) => (build.steps[piece.down]?.done ? { ...piece, off: none } : piece)),
-    waits: build.waits.filter(open),
+    waits: [...build.waits.filter(open), ...afterDone(build)],
     choices: build.choices
       .map((choice) => ({ ...choice, either: choice.either.map((e) => ({ ...e, waits: e.waits.filter(open) })) }))
       .filter((choice) => choice.either.every((e) => e.waits.length > 0)),
@@ -90,6 +91,33 @@ function withoutHistory(build: Build): Build {
     deliveries: build.deliveries.map((delivery) => arrived(delivery, build)),
     ...enough(build),
   };
+}
+
+/**
+ * What is not done yet and closes, fills or takes away what somebody was at or leaned on who is done comes after that, unless a date is written for it. Such orders
+ * follow from what a step reaches, which is not asked of what is done.
+ */
+function afterDone(build: Build): Wait[] {
+  const booked = new Set(build.bookings.flatMap(({ step, date }) => (date === null ? [] : [step])));
+  const done = build.steps
+    .flatMap((step) => (step.done === null ? [] : [{ step, finish: doneAt(step.done).finish }]))
+    .sort((a, b) => (a.finish > b.finish ? -1 : a.finish < b.finish ? 1 : 0))
+    .map(({ step: { id, reaches, leansOn } }) => ({
+      id,
+      places: new Set<string>(reaches.flatMap(({ any }) => any.map(({ place }) => place))),
+      leaned: new Set<string>(leansOn.map(({ piece }) => piece)),
+    }));
+  return build.steps.flatMap(({ id, done: ticked, fixed, deadline, puts, takes }) => {
+    if (ticked !== null || fixed !== null || deadline !== null || booked.has(id)) return [];
+    const places = [...puts, ...takes].flatMap((piece) => {
+      const { closes, fills, makes } = build.pieces[build.at.piece.get(piece)!]!;
+      return [...closes, ...makes].map(({ place }): string => place).concat(fills);
+    });
+    const last = done.find(
+      ({ places: there, leaned }) => places.some((place) => there.has(place)) || takes.some((piece) => leaned.has(piece)),
+    );
+    return last === undefined ? [] : [plainWait(last.id, id, `${last.id}-before-${id}`)];
+  });
 }
 
 /** What a done step needed was there when it began. */

@@ -11,7 +11,7 @@ export {
   windowRules,
 } from "./codes";
 export { compare } from "./compare";
-export { type DayRow, type DaySheet, daySheet, nextSiteDay, overdue, workDays } from "./day-sheet";
+export { type DayRow, type DaySheet, daySheet, nextSiteDay, overdue, sheetDays, workDays } from "./day-sheet";
 export { withEffect, withEffects } from "./effects";
 export { engine } from "./engine";
 export { asDone, asDoneAfter } from "./history";

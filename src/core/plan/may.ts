@@ -1,7 +1,8 @@
 import { type May, may } from "../access";
-import type { ElapsedMinute, WaitId } from "../base";
-import type { Build, Wait } from "../build";
+import type { ElapsedMinute } from "../base";
+import type { Build } from "../build";
 import { asDone } from "./history";
+import { plainWait } from "./plain-wait";
 import { plan } from "./plan-of";
 
 /** As access answers, with dates and people: a yes carries the finish that would follow. */
@@ -13,19 +14,7 @@ export function planMay(build: Build, before: number, after: number): PlanMay {
   if (order.verdict !== "yes") return order;
   const from = build.steps[before]!.id;
   const to = build.steps[after]!.id;
-  const asked: Wait = {
-    id: `${from}-before-${to}` as WaitId,
-    name: "",
-    from,
-    to,
-    fromEnd: "finish",
-    toEnd: "start",
-    least: null,
-    most: null,
-    visits: null,
-    why: "",
-    plain: true,
-  };
+  const asked = plainWait(from, to, `${from}-before-${to}`);
   const tried = plan({ ...build, waits: [...build.waits, asked] });
   if (tried.status === "planned") return { verdict: "yes", finish: tried.finish };
   const stop = tried.findings.findLast((f) => f.severity === "stop");

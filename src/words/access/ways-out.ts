@@ -53,6 +53,7 @@ export const ways: Readonly<Record<WayOutKind, (detail: Detail, voice: Voice) =>
   "down-between": (detail, voice) => `Take ${piece(detail, voice)} down for ${step(detail, voice)}, and put it up again`,
   "second-inspection": (detail, voice) =>
     `Have a second inspection${text(detail, "place") === "" ? "" : ` at ${place(detail, voice)}`}${other(detail, voice) === "" ? "" : `, after ${other(detail, voice)}`}, besides ${step(detail, voice)}`,
+  tick: (detail, voice) => `Tick ${step(detail, voice)} too, if it was done before ${other(detail, voice)}, and correct when that was`,
   untick: (detail, voice) => `Take the tick off ${step(detail, voice)}, if it is not done after all`,
   "move-date": (detail, voice) => {
     if (text(detail, "begins") !== "")
@@ -130,6 +131,7 @@ const besides: Readonly<Record<WayOutKind, string>> = {
   later: "a piece put up later",
   "down-between": "a piece taken down in between",
   "second-inspection": "a second inspection",
+  tick: "one more tick",
   untick: "a tick taken off",
   "move-date": "a date moved",
   "asked-for": "a tick at what is ordered or booked",

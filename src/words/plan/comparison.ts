@@ -78,7 +78,13 @@ function movedWords({ moved }: Comparison, say: Voice): string {
     .slice(0, mostNamed);
   const told = furthest.map(({ step, startBefore, startAfter, siteDays: days }) => {
     const by =
-      days === 0 ? (startAfter === startBefore ? "longer" : "within its site day") : `${siteDays(days)} ${days > 0 ? "later" : "earlier"}`;
+      days === 0
+        ? startAfter === startBefore
+          ? "longer"
+          : say.day(startBefore) === say.day(startAfter)
+            ? "within its site day"
+            : "not a site day of the crew's between"
+        : `${siteDays(days)} ${days > 0 ? "later" : "earlier"}`;
     return startAfter === startBefore
       ? `${say.step(step)} begins as before and takes ${by}`
       : `${say.step(step)} from ${say.moment(startBefore)} to ${say.moment(startAfter)}, ${by}`;

@@ -74,7 +74,7 @@ export const planSayings: Readonly<Record<PlanCode, (told: Told) => string>> = {
   "plan.done-first": ({ detail, voice }) =>
     `${voice.step(text(detail, "other"))} is done, though ${voice.step(text(detail, "step"))} was to come before it; tick that too if it was done, else it is planned after`,
   "plan.hand-over": ({ detail, voice }) =>
-    `${voice.step(text(detail, "step"))} wants ${spelled(figure(detail, "wanted"), "person", "people")}, and ${spelled(figure(detail, "named"), "is", "are")} there for all of it; somebody has to take over in the middle`,
+    `${voice.step(text(detail, "step"))} wants ${spelled(figure(detail, "wanted"), "person", "people")}, and ${figure(detail, "named") === 0 ? "nobody is" : spelled(figure(detail, "named"), "is", "are")} there for all of it; somebody has to take over in the middle`,
 };
 
 /** What a comparison comes to. */

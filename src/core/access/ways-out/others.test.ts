@@ -2,7 +2,7 @@ import { describe, expect, test } from "vitest";
 import { build, closes, hour, made, one, plain, point, reach } from "../../../../test/fixtures/shut-cage";
 import { place, smallCase, step } from "../../../../test/fixtures/small";
 import type { Statement } from "../../base";
-import { dropWait, secondInspection, untick } from "./others";
+import { dropWait, secondInspection, tick, untick } from "./others";
 
 describe("a second inspection", () => {
   test("looks after the work, those first that the block speaks of; the first stops other places still", () => {
@@ -44,6 +44,24 @@ describe("a second inspection", () => {
     expect(ways.map(({ detail }) => detail)).toEqual([{ step: "look", place: "pit", other: "mend" }]);
     expect(ways[0]?.edits[0]).toEqual({ path: ["steps", "id=look", "holdPoint"] });
   });
+});
+
+test("what a block says comes too late may have been done before: ticked when the other was begun", () => {
+  const ticked = smallCase({
+    places: [place("pit")],
+    steps: [
+      step("look", { reaches: [{ place: "pit" }] }),
+      step("set", { done: { start: "2027-03-06T08:00", finish: "2027-03-06T10:00" } }),
+    ],
+  }).build;
+  expect(tick({ build: ticked, because: [{ rule: "done", step: "set", other: "look" }] })).toEqual([
+    {
+      kind: "tick",
+      detail: { step: "look", other: "set" },
+      edits: [{ path: ["steps", "id=look", "done"], value: { start: "2027-03-06T08:00", finish: "2027-03-06T08:00" } }],
+    },
+  ]);
+  expect(made(tick, { rule: "done", step: "set" }, plain)).toEqual([]);
 });
 
 test("ticks of the block are taken back, each once", () => {

@@ -33,6 +33,20 @@ export const secondInspection: Maker = (blocked) =>
       });
   });
 
+/** What should have come before something that is done was done too, and only the tick is missing. */
+export const tick: Maker = (blocked) =>
+  saying(blocked, "done").flatMap(({ step = "", other = "" }): Candidate[] => {
+    const done = stepOf(blocked, step)?.done;
+    if (!done || other === "") return [];
+    return [
+      {
+        kind: "tick",
+        detail: { step: other, other: step },
+        edits: [edit("steps", other, ["done"], { start: done.start, finish: done.start })],
+      },
+    ];
+  });
+
 /** A tick that was a slip: the step is not done after all. */
 export const untick: Maker = (blocked) =>
   [...new Set(saying(blocked, "done").map(({ step }) => step ?? ""))].map(

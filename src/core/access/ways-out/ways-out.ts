@@ -6,7 +6,7 @@ import { cleanOut } from "./clean-out";
 import { downBetween } from "./down-between";
 import { later, leaveFaceOff } from "./face-off";
 import { leftOver } from "./left-over";
-import { dropWait, secondInspection, untick } from "./others";
+import { dropWait, secondInspection, tick, untick } from "./others";
 import { split } from "./split";
 
 /** The document with the edits made, read again; null when it then is no build. */
@@ -21,6 +21,7 @@ const makers: readonly (readonly [WayOutKind, Maker])[] = [
   ["later", later],
   ["down-between", downBetween],
   ["second-inspection", secondInspection],
+  ["tick", tick],
   ["untick", untick],
   ["drop-wait", dropWait],
 ];

@@ -57,6 +57,16 @@ describe("one more of what a refusal asks for", () => {
     expect(more({ ...alone, steps: [job("a", "2027-03-28", "60 h"), job("b", "2027-03-28", "60 h")] })).toEqual([]);
   });
 
+  test.each(["2027-03-06", "2027-03-06T14:00"])("is another date for what is booked for %s", (date) => {
+    const steps = [
+      { id: "a", work: "5 h" },
+      { id: "b", work: "5 h" },
+      { id: "pour", work: "1 h", after: ["a", "b"] },
+    ];
+    const found = more({ ...alone, steps, bookings: [{ id: "pump", step: "pour", date }] });
+    expect(found.filter(([offer]) => offer === "other-date")).toEqual([["other-date", "pump", [], 1, []]]);
+  });
+
   test("is as many of a thing as are enough", () => {
     const saw = { equipment: [{ of: "saw", number: 2 }] };
     expect(more({ equipment: [{ id: "saw", number: 1 }], steps: [{ id: "a", work: "1 h", ...saw }] })).toEqual([

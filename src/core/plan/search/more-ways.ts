@@ -19,7 +19,7 @@ const isDated = (kind: string): kind is Dated => kind in mostAsked;
 
 /** One more of what a refusal asks for, where the build then has a plan: days of a helper, days off, visits, another date, things. */
 export function* moreWays(bound: Bound, parts: readonly WitnessPart[], edited: Apply): Trying<WayOut[]> {
-  const { build, problem, fixedOf } = bound;
+  const { build, problem } = bound;
   const out: WayOut[] = [];
   const dated = offersOf(build, latest(bound, parts), "").filter((offer) => isAsked(bound, parts, offer));
   for (const offer of dated) {
@@ -33,13 +33,22 @@ export function* moreWays(bound: Bound, parts: readonly WitnessPart[], edited: A
     if (kind !== null) {
       const way = yield* ofThing(build, kind, id, edited);
       if (way !== null) out.push(way);
-    } else if (part.kind === "fixed" && fixedOf[part.job] === "booking") {
-      const booking = build.bookings.find((b) => b.step === build.steps[part.job]!.id && b.date !== null)!;
+      continue;
+    }
+    const booked = bookedIn(bound, part);
+    if (booked >= 0) {
+      const booking = build.bookings.find((b) => b.step === build.steps[booked]!.id && b.date !== null)!;
       const edits = [otherDay(booking.id)];
       if (yield* hasPlan(edited(edits))) out.push(asWay("other-date", booking.id, [], 1, [], edits));
     }
   }
   return out;
+}
+
+/** The step whose booked date a part is; -1: it is none. Of a date without an hour the end of the day is what is asked for. */
+function bookedIn({ fixedOf, dueOf }: Bound, part: WitnessPart): number {
+  if (part.kind !== "fixed" && part.kind !== "due") return -1;
+  return (part.kind === "fixed" ? fixedOf : dueOf)[part.job] === "booking" ? part.job : -1;
 }
 
 function asWay(offer: string, of: string, who: readonly string[], number: number, dates: readonly string[], edits: DocumentEdit[]): WayOut {
