@@ -88,6 +88,24 @@ test("work begun before the build's first day: what that counts for, and one pre
   expect(await page.getByLabel("First day").inputValue()).toBe("2027-01-30");
 });
 
+test("what others do on a day without the crew has its sheet and its tick; so has every step beside its reasons", async () => {
+  const page = await next("2027-01-10T12:00:00Z");
+  for (let turn = 0; turn < 4 && !(await heading(page)).startsWith("Fri 19 Feb"); turn++)
+    await view(page).getByRole("button", { name: "day after" }).click();
+  expect(await heading(page)).toBe("Fri 19 Feb");
+  await job(page, "Locators paint the marks").getByRole("checkbox").check();
+  await view(page).getByText("All is ticked.").waitFor();
+  await view(page).getByRole("button", { name: "Locators paint the marks" }).click();
+  const sheet = page.getByRole("complementary");
+  const done = sheet.getByRole("checkbox", { name: "done" });
+  expect(await done.isChecked()).toBe(true);
+  await sheet.getByLabel("finished").waitFor();
+  await done.uncheck();
+  await view(page)
+    .getByText(/^1 to do/)
+    .waitFor();
+});
+
 test("days are leafed through by key, and what is left behind is said", async () => {
   const page = await next("2027-02-20T12:00:00Z");
   const before = await heading(page);

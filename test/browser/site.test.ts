@@ -227,17 +227,23 @@ test("a booking is made for a step, dated and taken out", async () => {
 test("a person is added, given a role and days off, and the days are spent by clicking them", async () => {
   const page = await site("People");
   await pick(page, "Ruth");
-  await page.getByLabel("There are").fill("few");
+  await page.getByLabel("Days off work").fill("few");
   await view(page)
     .getByText(/“few” stands where a number without quotes should be\./)
     .waitFor();
-  await page.getByLabel("There are").fill("1");
+  await page.getByLabel("Days off work").fill("1");
   await page.getByRole("button", { name: "Friday 26 February 2027: not here" }).click();
   await view(page).getByText("Spent: Fri 26 Feb.").waitFor();
   expect(await undoButton(page).getAttribute("title")).toBe("spend Fri 26 Feb, Ruth");
   await page.getByRole("button", { name: "Friday 5 March 2027: not here" }).click();
   await view(page).getByText("1 day more spent than there are.").waitFor();
   await page.getByRole("button", { name: "Friday 5 March 2027: a day off work, spent here" }).click();
+  await view(page).getByText("1 day spent, 0 left.").waitFor();
+  await page.getByRole("button", { name: "Saturday 6 March 2027: here" }).click();
+  await view(page).getByText("Away: Sat 6 Mar.").waitFor();
+  expect(await undoButton(page).getAttribute("title")).toBe("away on Sat 6 Mar, Ruth");
+  await page.getByRole("button", { name: "Saturday 6 March 2027: away" }).click();
+  await view(page).getByText("Away: Sat 6 Mar.").waitFor({ state: "detached" });
   await view(page).getByText("1 day spent, 0 left.").waitFor();
   await page.getByLabel("or another: Can also do").fill("surveyor");
   await page.getByLabel("or another: Can also do").press("Enter");

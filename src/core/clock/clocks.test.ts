@@ -33,8 +33,8 @@ function specs(more: Partial<ClockSpecs> = {}): ClockSpecs {
       calendar("county", [[], day, day, day, day, day, []], 900),
     ],
     people: [
-      { id: "owner", calendar: "weekends", daysOffSpent: ["2027-03-12"] },
-      { id: "helper", calendar: "helper", daysOffSpent: [] },
+      { id: "owner", calendar: "weekends", daysOffSpent: ["2027-03-12"], away: [] },
+      { id: "helper", calendar: "helper", daysOffSpent: [], away: [] },
     ],
     ...more,
   };
@@ -57,7 +57,7 @@ describe("the clocks of a build", () => {
   });
 
   test("a day off on a day that is a site day anyway adds nothing", () => {
-    const spent = specs({ people: [{ id: "owner", calendar: "weekends", daysOffSpent: ["2027-03-13"] }] });
+    const spent = specs({ people: [{ id: "owner", calendar: "weekends", daysOffSpent: ["2027-03-13"], away: [] }] });
     const clocks = clocksOf(spent);
     expect(hours(clocks.person("owner"), clocks.time.startOf(7), clocks.time.startOf(8))).toBe(9);
   });
@@ -93,7 +93,7 @@ describe("the clocks of a build", () => {
     const after = clocksOf(specs());
     expect(after.work("weekends")).toBe(before.work("weekends"));
     expect(after.crew(["owner", "helper"], 2)).toBe(before.crew(["owner", "helper"], 2));
-    const moved = clocksOf(specs({ people: [{ id: "owner", calendar: "weekends", daysOffSpent: ["2027-03-19"] }] }));
+    const moved = clocksOf(specs({ people: [{ id: "owner", calendar: "weekends", daysOffSpent: ["2027-03-19"], away: [] }] }));
     expect(moved.calendar("weekends")).toBe(before.calendar("weekends"));
     expect(moved.work("weekends")).not.toBe(before.work("weekends"));
     expect(moved.person("owner")).not.toBe(before.person("owner"));
@@ -153,4 +153,24 @@ describe("levels and crews of interval sets", () => {
       ),
     );
   });
+});
+
+test("who is away on a date is not there on it, whatever the calendar says of that date; others who go by it are", () => {
+  const away = (dates: readonly string[], more: object = {}) =>
+    specs({ people: ["a", "b"].map((id) => ({ id, calendar: "weekends", daysOffSpent: [], away: id === "a" ? dates : [] })), ...more });
+  const day = 1440 as ElapsedMinute;
+  const clocks = clocksOf(away(["2027-03-06"]));
+  const sunday = clocks.person("b").reading((2 * day) as ElapsedMinute) - clocks.person("b").reading(day);
+  expect(clocks.person("a").reading(day)).toBe(0);
+  expect(clocks.person("b").reading(day)).toBeGreaterThan(0);
+  expect(clocks.person("a").reading((2 * day) as ElapsedMinute)).toBe(sunday);
+  expect(clocks.crew(["a", "b"], 2).reading(day)).toBe(0);
+  expect(clocks.calendar("weekends").reading(day)).toBe(clocks.person("b").reading(day));
+  // A date that the calendar has hours of its own for is no other.
+  const own = specs({}).calendars.map((one) => (one.id === "weekends" ? { ...one, extra: new Map([["2027-03-06", one.week[6]!]]) } : one));
+  expect(
+    clocksOf(away(["2027-03-06"], { calendars: own }))
+      .person("a")
+      .reading(day),
+  ).toBe(0);
 });

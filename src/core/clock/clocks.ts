@@ -1,6 +1,6 @@
 import type { Clock, ElapsedMinute } from "../base";
 import { calendarRuns, type WorkSpec } from "./calendar";
-import { type PersonSpec, personRuns, spentDays } from "./crew";
+import { awayOn, type PersonSpec, personRuns, spentDays } from "./crew";
 import { elapsed } from "./elapsed";
 import type { Gathering } from "./gathering";
 import { OfficeClock } from "./office";
@@ -138,20 +138,23 @@ export function clocksOf(specs: ClockSpecs, pour: (name: PourClockName) => Gathe
   const personKey = (id: string): string => {
     let key = personKeys.get(id);
     if (key === undefined) {
-      const { calendar, daysOffSpent } = found(people.get(id), id);
-      key = daysOffSpent.length === 0 ? keyOf(calendar) : `${keyOf(calendar)} ${daysOffSpent} ${keyOf(specs.usual)}`;
+      const { calendar, daysOffSpent, away } = found(people.get(id), id);
+      key = away.length === 0 ? keyOf(calendar) : shortOf(written(awayOn(spec(calendar), away)));
+      if (daysOffSpent.length > 0) key = `${key} ${daysOffSpent} ${keyOf(specs.usual)}`;
       personKeys.set(id, key);
     }
     return key;
   };
+  const ownRuns = (who: PersonSpec): RunSource =>
+    who.away.length === 0 ? calendar(who.calendar).runs : calendarRuns(awayOn(spec(who.calendar), who.away), site, start);
   const person = (id: string) => {
     const who = found(people.get(id), id);
-    if (who.daysOffSpent.length === 0) return calendar(who.calendar);
+    if (who.daysOffSpent.length + who.away.length === 0) return calendar(who.calendar);
     return working(
       `person ${id}`,
       () => personKey(id),
       id,
-      () => personRuns(who, calendar(who.calendar).runs, spec(specs.usual), site, start),
+      () => personRuns(who, ownRuns(who), spec(specs.usual), site, start),
     );
   };
   /** The stretch that was asked for last, by `personKey` or calendar: crowds and crews of every size ask for the same. */

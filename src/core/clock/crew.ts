@@ -8,6 +8,7 @@ export interface PersonSpec {
   readonly id: string;
   readonly calendar: string;
   readonly daysOffSpent: readonly string[];
+  readonly away: readonly string[];
 }
 
 /**
@@ -39,6 +40,12 @@ export function spentDays(dates: readonly string[], usual: WorkSpec, site: SiteS
   const runs = windowRuns(windows, site, start);
   return usual.daylightOnly ? inDaylight(runs, site, start) : runs;
 }
+
+/** A calendar as one goes by it who is away on these dates. */
+export const awayOn = <S extends WorkSpec>(spec: S, dates: readonly string[]): S =>
+  dates.length === 0
+    ? spec
+    : { ...spec, off: [...spec.off, ...dates], extra: new Map([...spec.extra].filter(([date]) => !dates.includes(date))) };
 
 /** A person is there on their own calendar, and all of the usual day on the days off work they spend. */
 export function personRuns(person: PersonSpec, own: RunSource, usual: WorkSpec, site: SiteSpec, start: string): RunSource {

@@ -1,7 +1,7 @@
 import { type ElapsedMinute, never, type WayOut, writtenId } from "../base";
 import { isCure } from "../build";
 import { clocksOf } from "../clock";
-import { earliest, type NetworkPart, netOf, type Problem } from "../schedule";
+import { earliest, latest, type NetworkPart, netOf, type Problem } from "../schedule";
 import { askedFor } from "./asked";
 import type { Bound, DateOf } from "./bound";
 import { bookedFrom, comesFrom, goesOn } from "./comes";
@@ -63,7 +63,7 @@ function moved(bound: Bound, kind: "release" | "due" | "fixed", job: number): Wa
   const of = (kind === "release" ? bound.releaseOf : kind === "due" ? bound.dueOf : bound.fixedOf)[job]!;
   if (job >= build.steps.length) {
     if (of === "lead") return ordered(bound, job);
-    const to = of === "promised" ? suits(bound, kind, [job], of) : null;
+    const to = of === "promised" ? inTime(bound, job) : null;
     if (to === null) return null;
     const { id } = build.deliveries[job - build.steps.length]!;
     return { kind: "move-date", detail: { delivery: id, to }, edits: [{ path: ["deliveries", `id=${id}`, "promised"], value: to }] };
@@ -85,6 +85,16 @@ function moved(bound: Bound, kind: "release" | "due" | "fixed", job: number): Wa
       return { kind: "move-date", detail: { ...datedSteps(build, steps, job), key, to }, edits: dateEdits(build, steps, key, to) };
   }
   return null;
+}
+
+/** The last day on which a delivery comes in time for what the network asks, no earlier than it can still be asked for; null: there is none. */
+function inTime({ build, problem, clocks }: Bound, job: number): string | null {
+  const free: Problem = { ...problem, release: problem.release.with(job, goesOn(build, clocks)) };
+  const net = netOf(free);
+  const early = earliest(free, net);
+  if (early.broken >= 0) return null;
+  const last = latest(free, net, never).start[job]!;
+  return clocks.time.dateOf(clocks.time.dayOf((last >= never ? early.start[job]! : last) as ElapsedMinute));
 }
 
 /** What is not ticked as ordered may have been: then it comes as much sooner as work goes on after the first day. */

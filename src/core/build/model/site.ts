@@ -53,6 +53,8 @@ export interface Person {
   /** Local dates already spent as days off work, on which this person is on site all of the site's usual day. */
   readonly daysOffSpent: readonly string[];
   readonly daysOffBudget: number;
+  /** Local dates on which this person is not there, whatever the calendar says. */
+  readonly away: readonly string[];
 }
 
 export interface Equipment {

@@ -138,6 +138,7 @@ export interface PersonDraft {
   readonly roles: readonly string[];
   readonly daysOffSpent: readonly string[];
   readonly daysOffBudget: number;
+  readonly away: readonly string[];
 }
 
 export interface GroupDraft {

@@ -42,6 +42,7 @@ export function readPerson(raw: Member<"people">, notes: Notes): PersonDraft {
     roles: raw.roles ?? none,
     daysOffSpent: (raw.daysOff?.spent ?? none).map((date, i) => readDate(spot(notes, "daysOff", `spent.${i + 1}`), date)),
     daysOffBudget: raw.daysOff?.budget ?? 0,
+    away: (raw.away ?? none).map((date, i) => readDate(spot(notes, "away", `${i + 1}`), date)),
   };
 }
 

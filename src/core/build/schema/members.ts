@@ -32,6 +32,7 @@ export const person = v.looseObject({
   calendar: maybe(s.ref),
   roles: maybe(s.lines),
   daysOff: maybe(v.looseObject({ budget: maybe(s.wholeIn("daysOff")), spent: maybe(v.array(s.date)) })),
+  away: maybe(v.array(s.date)),
 });
 
 export const equipment = v.looseObject({ id: s.id, name: maybe(s.line), number: maybe(s.wholeIn("equipment")) });
