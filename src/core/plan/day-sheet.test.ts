@@ -4,7 +4,7 @@ import { place, step } from "../../../test/fixtures/small";
 import { examples } from "../../examples";
 import { readDocument } from "../build";
 import { clocksOf } from "../clock";
-import { daySheet, nextSiteDay, overdue, plan, workDays } from ".";
+import { daySheet, nextSiteDay, overdue, plan, sheetDays, workDays } from ".";
 
 const sheetOf = (document: PartialDocument, date?: string) => {
   const build = buildOf(document);
@@ -147,4 +147,40 @@ test("every site day of the cellar has a sheet, and all its steps are on one", a
   }
   const manned = build.steps.flatMap((one, s) => (one.hands.length > 0 ? [s] : []));
   expect(manned.filter((s) => !seen.has(s))).toEqual([]);
+});
+
+test("concrete that is to be kept wet is among what is left behind, until it need not be", async () => {
+  const build = readDocument(await examples.find(({ id }) => id === "bank-cellar")!.load()).build!;
+  const made = plan(build);
+  const wet = (date: string) =>
+    daySheet(build, made, date)!.left.flatMap((left) => (left.kind === "wet" ? [build.steps[left.step]!.id as string] : []));
+  const { time } = clocksOf(build);
+  const pour = build.pours.find(({ cure }) => cure.how === "wet" && cure.days !== null)!;
+  const placed = made.steps[build.at.step.get(pour.step as never)!]!.finish;
+  const [before = "", on = ""] = [
+    workDays(made).findLast(({ from }) => time.dayOf(from) < time.dayOf(placed))?.date,
+    time.dateOf(time.dayOf(placed)),
+  ];
+  const over = workDays(made).find(({ from }) => from > placed + (pour.cure.days! + 1) * 1440)!.date;
+  expect(wet(before)).not.toContain(pour.step);
+  expect(wet(on)).toContain(pour.step);
+  expect(wet(over)).not.toContain(pour.step);
+});
+
+test("a day on which only others work has a sheet of its own, and is next where the crew has nothing left", () => {
+  const inspector = { id: "look", sort: "inspection", calendar: "inspector", work: "1 h", hands: 0 };
+  const document = {
+    steps: [step("dig", { work: "2 h" }), { ...inspector, after: ["dig"] }, step("fill", { work: "2 h", after: ["look"] })],
+  };
+  const { build, made, sheet } = sheetOf(document);
+  expect(made.status).toBe("planned");
+  const days = sheetDays(made).map(({ date }) => date);
+  expect(days.length).toBe(workDays(made).length + 1);
+  expect([sheet.after, sheet.back]).toEqual([days[1], days[2]]);
+  const between = daySheet(build, made, days[1]!)!;
+  expect(between.rows.map(({ step }) => build.steps[step]!.id)).toEqual(["look"]);
+  expect([between.before, between.after, between.back]).toEqual([days[0], days[2], days[2]]);
+  expect(nextSiteDay(build, made, days[1]!)).toBe(days[2]);
+  const last = sheetOf({ steps: [step("dig", { work: "2 h" }), { ...inspector, after: ["dig"] }] });
+  expect(nextSiteDay(last.build, last.made, days[1]!)).toBe(days[1]);
 });

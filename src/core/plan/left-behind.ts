@@ -1,21 +1,25 @@
 import { type ElapsedMinute, never } from "../base";
 import type { Build } from "../build";
 import { clocksOf } from "../clock";
-import { siteAir } from "../pour";
+import { cureSheet, siteAir } from "../pour";
 import type { Plan } from "./plan";
+import { stepTimes } from "./pour-dates";
 
 /**
  * What is left on the site when everybody goes home, and what somebody has to do about it: an open hole, bars that stand out, forms open to the sky, a
- * scaffold or a ladder, shores with concrete on them, fresh concrete before a frost, a visit that a wait needs.
+ * scaffold or a ladder, shores with concrete on them, concrete to be kept wet, fresh concrete before a frost, a visit that a wait needs.
  */
 export type Left =
   | { readonly kind: "hole" | "scaffold" | "shores" | "forms"; readonly pieces: readonly number[] }
   | { readonly kind: "bars"; readonly solid: number }
   | { readonly kind: "frost"; readonly step: number; readonly low_C: number }
+  | { readonly kind: "wet"; readonly step: number; readonly until: ElapsedMinute; readonly visits: number }
   | { readonly kind: "visit"; readonly visit: number };
 
 /** Concrete is kept from frost until it has about 500 psi, a few days (ACI 306R, from memory). */
 const tender_min = 7 * 1440;
+/** No wet cure goes on longer (own bound). */
+const longestWet_min = 60 * 1440;
 
 /**
  * @param from when the last of the day's work is done
@@ -48,6 +52,7 @@ export function leftBehind(build: Build, plan: Plan, from: ElapsedMinute, until:
   if (shores.length > 0) out.push({ kind: "shores", pieces: shores });
   const scaffold = standing("scaffold");
   if (scaffold.length > 0) out.push({ kind: "scaffold", pieces: scaffold });
+  out.push(...wet(build, plan, from));
   out.push(...frosts(build, plan, from, until));
   plan.visits.forEach((visit, at) => {
     if (visit.at >= from && (until === null || visit.at < until)) out.push({ kind: "visit", visit: at });
@@ -71,6 +76,18 @@ function carries(build: Build, plan: Plan, shore: number, t: number): boolean {
     }
   }
   return false;
+}
+
+/** Pours that are still to be kept wet or covered. */
+function wet(build: Build, plan: Plan, from: number): Left[] {
+  const dates = stepTimes(plan);
+  return build.pours.flatMap(({ step, cure }, p): Left[] => {
+    const s = build.at.step.get(step as never) ?? -1;
+    const placed = plan.steps[s]?.finish ?? never;
+    if (dates === null || placed > from || from - placed > longestWet_min || cure.how === "compound") return [];
+    const { until, visits } = cureSheet(build, p, dates).wet;
+    return until > from ? [{ kind: "wet", step: s, until, visits }] : [];
+  });
 }
 
 /** Pours of the last days, when a night before somebody is back is expected to freeze. */

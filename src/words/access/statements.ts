@@ -152,7 +152,8 @@ const facts: Readonly<Record<RuleName | WindowRule, Saying>> = {
   asked: ({ step, other }, voice) => `You asked for ${voice.step(step)} before ${voice.step(other)}`,
   "window.release": dated("cannot begin before"),
   "window.due": due,
-  "window.fixed": dated("is fixed for"),
+  "window.fixed": (statement, voice, detail) =>
+    dated(text(detail, "of") === "booking" ? "is booked for" : "is fixed for")(statement, voice, detail),
   "window.least": (statement, voice, detail) => apart(statement, voice, { ...detail, least: text(detail, "amount") }),
   "window.most": (statement, voice, detail) => apart(statement, voice, { ...detail, most: text(detail, "amount") }),
   "window.length": ({ step, id }, voice, detail) =>

@@ -47,6 +47,11 @@ describe("the words of a day's sheet", () => {
     const visit = made.visits.findIndex(({ who }) => who === "Ines, next door");
     expect(leftSentence({ kind: "visit", visit }, cellar, made)).toMatch(/: Ines, next door comes by to /);
     const pour = cellar.steps.findIndex((step) => step.pour !== null);
+    const until = made.finish;
+    expect(leftSentence({ kind: "wet", step: pour, until, visits: 2 }, cellar, made)).toMatch(
+      / is to be kept wet or covered until \w+ \d+ \w+: somebody sees to it while nobody works here\.$/,
+    );
+    expect(leftSentence({ kind: "wet", step: pour, until, visits: 0 }, cellar, made)).toMatch(/ until \w+ \d+ \w+\.$/);
     expect(leftSentence({ kind: "frost", step: pour, low_C: -4 }, cellar, made, "metric")).toContain("-4 °C");
     expect(leftSentence({ kind: "frost", step: pour, low_C: -4 }, cellar, made, "us")).toContain("25 °F");
   });

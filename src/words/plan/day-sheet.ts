@@ -103,6 +103,8 @@ function leftWords(left: Left, build: Build, plan: Plan, say: Voice): string {
       return `${stays(left.pieces, build, say)} up: take the ladder away or lock it, and tie down what the wind can lift`;
     case "bars":
       return `bars of ${say.inside(build.solids[left.solid]?.name ?? "")} stand out: put caps on them`;
+    case "wet":
+      return `${say.step(build.steps[left.step]?.id)} is to be kept wet or covered until ${say.day(left.until)}${left.visits === 0 ? "" : ": somebody sees to it while nobody works here"}`;
     case "frost":
       return `nights down to ${degrees(left.low_C, say)} are expected on ${say.step(build.steps[left.step]?.id)}: cover it warm, fresh concrete must not freeze`;
     case "visit": {
