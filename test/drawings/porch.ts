@@ -113,6 +113,7 @@ function step([id, name, place, sort, , , hands, , reaches, puts]: Row): Step {
     notBefore: null,
     deadline: null,
     fixed: null,
+    done: null,
     weather: null,
     tools: id === "tie" ? ["tying pliers"] : [],
     materials: id === "tie" ? ["tie wire"] : [],

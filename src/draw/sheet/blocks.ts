@@ -1,5 +1,5 @@
 import { textWidth } from "../text/measure";
-import { nameOf } from "../text/names";
+import { stepLabel } from "../text/names";
 import { clockLabel, momentLabel } from "../time/labels";
 import type { Frame } from "./frame";
 import type { Span } from "./rows";
@@ -63,7 +63,7 @@ export function blockSpec(frame: Frame, step: number, edges: readonly number[], 
   const stretches = stretchesOf(frame, dates.pieces, x0, x1);
   const closing = frame.ground.closingOf.get(step);
   const crew = Math.min(crewOf(entry.hands), 8);
-  const name = piece(nameOf(entry), size, "text");
+  const name = piece(stepLabel(entry), size, "text");
   const first = stretches[0] as readonly [number, number];
   const crewWide = crew === 0 ? 0 : crew * crewPitch + 4;
   const room = first[1] - first[0] - 10;

@@ -1,7 +1,7 @@
 import type { Build } from "../../core/build";
 import type { ClosingDate, Plan } from "../../core/plan";
 import { textWidth, wrap } from "../text/measure";
-import { nameOf } from "../text/names";
+import { stepLabel } from "../text/names";
 import { type Awaited, awaited } from "./awaited";
 import { type LaneSpec, laneOfSteps, laneOrder } from "./lanes";
 import { gapReason } from "./reasons";
@@ -61,7 +61,7 @@ export const groundOf = remembered((build: Build, plan: Plan): Ground => {
     const closing = textWidth(longestClosing, text, 600);
     return Float64Array.from(build.steps, (step, index) => {
       const why = reason(index);
-      const words = textWidth(nameOf(step), text) + (why === null ? 0 : textWidth(why, text)) + (closingOf.has(index) ? closing : 0);
+      const words = textWidth(stepLabel(step), text) + (why === null ? 0 : textWidth(why, text)) + (closingOf.has(index) ? closing : 0);
       return words + mostSigns;
     });
   });

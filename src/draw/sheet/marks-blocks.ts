@@ -1,5 +1,5 @@
 import { circle, layers, type Mark, path, rect, type Subject, words } from "../marks/mark";
-import { nameOf } from "../text/names";
+import { stepLabel } from "../text/names";
 import { crewPitch, type Piece, textGap } from "./blocks";
 import type { Frame } from "./frame";
 import type { Block, Layout } from "./layout";
@@ -60,7 +60,7 @@ function oneBlock(frame: Frame, layout: Layout, block: Block): Mark[] {
   }
   const first = block.stretches[0]!;
   const last = block.stretches[block.stretches.length - 1]!;
-  if (block.inside) marks.push(words(`name ${step.id}`, "text", { text: nameOf(step), x: first[0] + 5, y: baseline, size, of }));
+  if (block.inside) marks.push(words(`name ${step.id}`, "text", { text: stepLabel(step), x: first[0] + 5, y: baseline, size, of }));
   let x = block.left ? block.x0 : block.x1 + block.closingRoom;
   const put = (piece: Piece, index: number) => {
     if (block.left) x -= piece.width + textGap;

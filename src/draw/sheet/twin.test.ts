@@ -30,3 +30,10 @@ test("a row says in words what the sheet says in marks", () => {
   expect(row("bars")).toMatchObject({ when: "Fri 11 Jun", notes: ["needed by Sat 12, 8:00"] });
   expect(row("pump").notes).toEqual(["booked"]);
 });
+
+test("what is done is said so at its name", () => {
+  const at = build.at.step.get("strip" as never)!;
+  const done = { ...build, steps: build.steps.with(at, { ...build.steps[at]!, done: { start: "2027-07-06", finish: "2027-07-06" } }) };
+  const names = twinRows(done, plan).flatMap(({ list, id, name }) => (list === "steps" && id === "strip" ? [name] : []));
+  expect(names).toEqual([`${row("strip").name}, done`]);
+});

@@ -2,7 +2,7 @@ import type { Build } from "../../core/build";
 import { siteTime } from "../../core/clock";
 import type { Plan } from "../../core/plan";
 import { begunBefore } from "../../words";
-import { nameOf } from "../text/names";
+import { nameOf, stepLabel } from "../text/names";
 import { dateLabel, momentLabel, spanLabel } from "../time/labels";
 import { crewOf } from "./blocks";
 import { laneOfSteps } from "./lanes";
@@ -48,7 +48,7 @@ export function twinRows(build: Build, plan: Plan): TwinRow[] {
       list: "steps",
       id: step.id,
       at: dates.start,
-      name: nameOf(step),
+      name: stepLabel(step),
       place: placeName(build, laneOf[index] as number),
       when: begunBefore(step, build)?.span ?? spanLabel(time, dates.start, dates.finish),
       hands: hands === 0 ? "" : String(hands),
