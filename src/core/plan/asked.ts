@@ -27,7 +27,7 @@ export function askedFor(build: Build, ask: Pick<ToAsk, "list" | "at">): WayOut 
 }
 
 /** What is neither ordered nor promised, or not booked, for what is still to be done; in time order. */
-export function stillToAsk(build: Build, plan: Plan): ToAsk[] {
+function stillToAsk(build: Build, plan: Plan): ToAsk[] {
   const open = (step: number): boolean => build.steps[step]?.done === null;
   const out: ToAsk[] = [];
   plan.deliveries.forEach(({ orderBy, firstStep }, at) => {
