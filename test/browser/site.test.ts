@@ -74,7 +74,7 @@ test("numbers of what there is take only numbers; what uses a thing is listed, a
   const shores = page.getByLabel("How many: Adjustable shore");
   await shores.fill("some");
   await view(page)
-    .getByText(/“some” stands where a number without quotes should be\./)
+    .getByText(/“some” stands where a number should be\./)
     .waitFor();
   expect(await shores.inputValue()).toBe("some");
   await shores.fill("20");
@@ -229,7 +229,7 @@ test("a person is added, given a role and days off, and the days are spent by cl
   await pick(page, "Ruth");
   await page.getByLabel("Days off work").fill("few");
   await view(page)
-    .getByText(/“few” stands where a number without quotes should be\./)
+    .getByText(/“few” stands where a number should be\./)
     .waitFor();
   await page.getByLabel("Days off work").fill("1");
   await page.getByRole("button", { name: "Friday 26 February 2027: not here" }).click();

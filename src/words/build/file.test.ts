@@ -40,3 +40,12 @@ test("days of a calendar are asked for by their word, not as working time", () =
     "write “days” for days of that calendar, like 2 days",
   );
 });
+
+test.each([
+  ["few", "“few” stands where a number should be."],
+  ["4", "“4” stands where a number without quotes should be."],
+])("a number written as the text %j is answered with what is wrong about it", (number, says) => {
+  const { findings } = readDocument(wall({ over: { equipment: [{ id: "mixer", number }] } }));
+  const said = findings.filter(({ code, where }) => code === "build.type" && where.list === "equipment");
+  expect(said.map((finding) => findingSentence(finding, null))).toEqual([expect.stringContaining(says)]);
+});

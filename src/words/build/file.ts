@@ -37,7 +37,7 @@ const kinds: Readonly<Record<string, string>> = {
 
 const wanted: Readonly<Record<string, string>> = {
   text: "a text in quotes",
-  number: "a number without quotes",
+  number: "a number",
   "yes-or-no": "true or false",
   list: "a list in square brackets",
   object: "an object in curly brackets",
@@ -78,6 +78,9 @@ function shown(value: string): string {
   return named[value] ?? quoted(value);
 }
 
+/** Whether a text is a number in quotes. */
+const isNumber = (value: string): boolean => value.trim() !== "" && Number.isFinite(Number(value));
+
 const position = (detail: Parameters<typeof figure>[0]): string => `Line ${figure(detail, "line")}, column ${figure(detail, "column")}`;
 
 /** Faults of the file and of its shape. */
@@ -107,7 +110,9 @@ export const fileSayings = {
   "build.missing": ({ at }) => `${at}: this is missing and has to be there`,
   "build.type": ({ at, detail }) =>
     `${at}: ${shown(text(detail, "value"))} stands where ${listed(
-      list(detail, "wanted").map((one) => wanted[one] ?? one),
+      list(detail, "wanted").map((one) =>
+        one === "number" && isNumber(text(detail, "value")) ? "a number without quotes" : (wanted[one] ?? one),
+      ),
       "or",
     )} should be`,
   "build.not-one-of": ({ at, detail }) =>
