@@ -6,7 +6,7 @@ import { listed } from "../../words";
 import { againstKept, finishApart } from "../state/kept";
 
 const numbers = [
-  "nobody",
+  "nobody of yours",
   "one person",
   "two people",
   "three people",
@@ -17,7 +17,7 @@ const numbers = [
   "eight people",
 ];
 
-/** "Ana and Ben", else "two people"; empty where none of the crew is needed. */
+/** "Ana and Ben", else "two people", "nobody of yours". */
 export function whoWords(build: Build, plan: Plan, index: number): string {
   const ids = plan.steps[index]?.people ?? [];
   const names = ids.map((id) => build.people[build.at.person.get(id) ?? -1]?.name ?? id);
