@@ -40,7 +40,7 @@ export function movedBetween(before: Made, now: Made, units: "us" | "metric", un
   if (before.plan.status !== "planned" || before.plan.steps.length === 0) return null;
   const comparison = compare(before.plan, now.plan, now.of);
   if (now.plan.status !== "planned") {
-    const [wrong] = gathered(now.plan.findings).filter(({ severity }) => severity === "stop");
+    const wrong = gathered(now.plan.findings).find(({ severity }) => severity === "stop");
     if (wrong === undefined) return null;
     return {
       comparison,

@@ -3,26 +3,26 @@ import type { Build } from "../build";
 import { clocksOf } from "../clock";
 import type { Plan } from "./plan";
 
-/** Something that has to be ordered or booked: its list, its position there, and the last minute to do so. */
+/** Something that has to be ordered or booked: its list, its id there, and the last minute to do so. */
 export interface ToAsk {
   readonly list: "deliveries" | "bookings";
-  readonly at: number;
+  readonly id: string;
   readonly by: ElapsedMinute;
 }
 
 /** Ticks that it was ordered or booked, or takes that tick off. */
-export function askedEdit(build: Build, { list, at }: Pick<ToAsk, "list" | "at">, was: boolean): DocumentEdit {
-  const path = [list, `id=${build[list][at]!.id}`, list === "deliveries" ? "ordered" : "booked"];
+export function askedEdit({ list, id }: Pick<ToAsk, "list" | "id">, was: boolean): DocumentEdit {
+  const path = [list, `id=${id}`, list === "deliveries" ? "ordered" : "booked"];
   return was ? { path, value: true } : { path };
 }
 
 /** The tick as a way out. */
-export function askedFor(build: Build, ask: Pick<ToAsk, "list" | "at">): WayOut {
-  const { id } = build[ask.list][ask.at]!;
+export function askedFor(ask: Pick<ToAsk, "list" | "id">): WayOut {
+  const { list, id } = ask;
   return {
     kind: "asked-for",
-    detail: ask.list === "deliveries" ? { delivery: id } : { booking: id },
-    edits: [askedEdit(build, ask, true)],
+    detail: list === "deliveries" ? { delivery: id } : { booking: id },
+    edits: [askedEdit(ask, true)],
   };
 }
 
@@ -31,12 +31,12 @@ function stillToAsk(build: Build, plan: Plan): ToAsk[] {
   const open = (step: number): boolean => build.steps[step]?.done === null;
   const out: ToAsk[] = [];
   plan.deliveries.forEach(({ orderBy, firstStep }, at) => {
-    const { ordered, promised } = build.deliveries[at]!;
-    if (orderBy !== null && !ordered && promised === null && open(firstStep)) out.push({ list: "deliveries", at, by: orderBy });
+    const { id, ordered, promised } = build.deliveries[at]!;
+    if (orderBy !== null && !ordered && promised === null && open(firstStep)) out.push({ list: "deliveries", id, by: orderBy });
   });
   plan.bookings.forEach(({ bookBy }, at) => {
-    const { booked, step } = build.bookings[at]!;
-    if (bookBy !== null && !booked && open(build.at.step.get(step)!)) out.push({ list: "bookings", at, by: bookBy });
+    const { id, booked, step } = build.bookings[at]!;
+    if (bookBy !== null && !booked && open(build.at.step.get(step)!)) out.push({ list: "bookings", id, by: bookBy });
   });
   return out.sort((a, b) => a.by - b.by);
 }

@@ -101,7 +101,7 @@ export function dateFindings(bound: Bound, plan: Omit<Plan, "findings">): Findin
           arrivesAt: dates.arrives,
           goesOnAt,
         }),
-        waysOut: [askedFor(build, { list: "deliveries", at: d })],
+        waysOut: [askedFor({ list: "deliveries", id: delivery.id })],
       });
     const link = plan.chain.find((l) => l.holder.kind === "delivery" && l.holder.delivery === d);
     if (link === undefined || delivery.promised === null) return;
@@ -127,7 +127,7 @@ export function dateFindings(bound: Bound, plan: Omit<Plan, "findings">): Findin
     const book = { booking: booking.id, bookAt: bookBy ?? 0 };
     if (bookBy !== null && goesOnAt === null && bookBy < 0) out.push(finding("plan.book-by-past", "look", where, book));
     if (bookBy === null || goesOnAt === null) return;
-    const waysOut = [askedFor(build, { list: "bookings", at: b })];
+    const waysOut = [askedFor({ list: "bookings", id: booking.id })];
     const { holder } = plan.steps[build.at.step.get(booking.step)!]!;
     if (holder.kind === "notice" && holder.date === bookedFrom(build, clocks, booking)) {
       const detail = { booking: booking.id, step: booking.step, fromAt: holder.date, goesOnAt };

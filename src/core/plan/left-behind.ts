@@ -18,8 +18,6 @@ export type Left =
 
 /** Concrete is kept from frost until it has about 500 psi, a few days (ACI 306R, from memory). */
 const tender_min = 7 * 1440;
-/** No wet cure goes on longer (own bound). */
-const longestWet_min = 60 * 1440;
 
 /**
  * @param from when the last of the day's work is done
@@ -84,7 +82,7 @@ function wet(build: Build, plan: Plan, from: number): Left[] {
   return build.pours.flatMap(({ step, cure }, p): Left[] => {
     const s = build.at.step.get(step as never) ?? -1;
     const placed = plan.steps[s]?.finish ?? never;
-    if (dates === null || placed > from || from - placed > longestWet_min || cure.how === "compound") return [];
+    if (dates === null || placed > from || cure.how === "compound") return [];
     const { until, visits } = cureSheet(build, p, dates).wet;
     return until > from ? [{ kind: "wet", step: s, until, visits }] : [];
   });

@@ -101,6 +101,19 @@ describe("what was to be ordered and booked by now", () => {
     expect(plan(readDocument(apply(documentOf(document), tick!.edits).document).build!).status).toBe("planned");
   });
 
+  test("what is promised too late is moved to the last day in time, not to the first thinkable", () => {
+    const refused = plan(
+      buildOf({
+        deliveries: [{ id: "mix", calendar: "weekends", promised: "2027-04-10" }],
+        bookings: [{ id: "pump", step: "pour", date: "2027-04-03", booked: true }],
+        steps: [{ id: "pour", work: "4 h", needs: ["mix"] }],
+      }),
+    );
+    expect(refused.status).toBe("no-dates");
+    const ways = refused.findings.flatMap(({ waysOut = [] }) => waysOut.map(({ detail }) => detail));
+    expect(ways).toContainEqual({ delivery: "mix", to: "2027-04-03" });
+  });
+
   test("not where that was done, or a day is promised, or it came long ago", () => {
     const late = onward("2027-04-01T08:00");
     expect(told(site(late, { ordered: true }, { booked: true }))).toEqual([]);
@@ -121,7 +134,7 @@ describe("what was to be ordered and booked by now", () => {
   });
 
   test("what is neither ordered nor promised nor booked is listed from the day after the last one to do so", () => {
-    const open = (build: Build, date: string) => askOverdue(build, plan(build), date).map(({ list, at }) => build[list][at]!.id);
+    const open = (build: Build, date: string) => askOverdue(build, plan(build), date).map(({ id }) => id);
     const build = site({ dug });
     const by = plan(build).deliveries[0]!.orderBy!;
     const { time } = clocksOf(build);

@@ -99,11 +99,10 @@ function inTime({ build, problem, clocks }: Bound, job: number): string | null {
 
 /** What is not ticked as ordered may have been: then it comes as much sooner as work goes on after the first day. */
 function ordered({ build, clocks, problem }: Bound, job: number): WayOut | null {
-  const at = job - build.steps.length;
-  const delivery = build.deliveries[at]!;
+  const delivery = build.deliveries[job - build.steps.length]!;
   const comes = comesFrom(build, clocks, { ...delivery, ordered: true });
   if (delivery.ordered || comes === null) return null;
-  return holds({ ...problem, release: problem.release.with(job, comes.at) }) ? askedFor(build, { list: "deliveries", at }) : null;
+  return holds({ ...problem, release: problem.release.with(job, comes.at) }) ? askedFor({ list: "deliveries", id: delivery.id }) : null;
 }
 
 /** The same of what is not ticked as booked: of several for one step, the one that comes last. */
@@ -113,7 +112,9 @@ function booked({ build, clocks, problem }: Bound, job: number): WayOut | null {
   const at = from.indexOf(problem.release[job]! as ElapsedMinute);
   if (at < 0) return null;
   const others = Math.max(goesOn(build, clocks), notBefore === null ? 0 : fromMoment(clocks, notBefore), ...from.toSpliced(at, 1));
-  return holds({ ...problem, release: problem.release.with(job, others) }) ? askedFor(build, { list: "bookings", at }) : null;
+  return holds({ ...problem, release: problem.release.with(job, others) })
+    ? askedFor({ list: "bookings", id: build.bookings[at]!.id })
+    : null;
 }
 
 /** The first day on which the network has times for these jobs, without that date of theirs; null: it has none. */

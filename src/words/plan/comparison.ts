@@ -83,7 +83,7 @@ function movedWords({ moved }: Comparison, say: Voice): string {
           ? "longer"
           : say.day(startBefore) === say.day(startAfter)
             ? "within its site day"
-            : "not a site day of the crew's between"
+            : "with no site day between"
         : `${siteDays(days)} ${days > 0 ? "later" : "earlier"}`;
     return startAfter === startBefore
       ? `${say.step(step)} begins as before and takes ${by}`

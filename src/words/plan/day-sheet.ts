@@ -60,17 +60,17 @@ function bringWords(build: Build, plan: Plan, { tools, materials, arrives }: Day
 }
 
 /** "Order the bars by Thu 15 Apr."; where that day is past, "Ordered by now, Thu 15 Apr at the latest: the bars." */
-export function askSentence({ list, at, by }: ToAsk, build: Build, past: boolean, display?: Display): string {
+export function askSentence({ list, id, by }: ToAsk, build: Build, past: boolean, display?: Display): string {
   const say = voice(build, display);
   const [verb, done] = list === "deliveries" ? ["order", "ordered"] : ["book", "booked"];
-  const what = say.any(build[list][at]?.id ?? "");
+  const what = say.any(id);
   return sentence(past ? `${done} by now, ${say.day(by)} at the latest: ${what}` : `${verb} ${what} by ${say.day(by)}`);
 }
 
 function askWords(build: Build, plan: Plan, { day, order, book }: DaySheet, say: Voice, display?: Display): DayWords["asks"] {
   const asks: readonly ToAsk[] = [
-    ...order.map((at) => ({ list: "deliveries", at, by: plan.deliveries[at]!.orderBy! }) as const),
-    ...book.map((at) => ({ list: "bookings", at, by: plan.bookings[at]!.bookBy! }) as const),
+    ...order.map((at) => ({ list: "deliveries", id: build.deliveries[at]!.id, by: plan.deliveries[at]!.orderBy! }) as const),
+    ...book.map((at) => ({ list: "bookings", id: build.bookings[at]!.id, by: plan.bookings[at]!.bookBy! }) as const),
   ];
   // On the sheet of a later day what should have been done before it does not read as if there still were time.
   return asks.map((of) => ({ of, says: askSentence(of, build, of.by < day.from && say.day(of.by) !== say.day(day.from), display) }));

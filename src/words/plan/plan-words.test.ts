@@ -136,13 +136,18 @@ describe("a comparison", () => {
       detail: { moved: by.length, finishAt: made.finish },
     };
     const same = { ...compare(made, made, build), finishBefore: made.finish, finishAfter: made.finish, moved, findings: [finding] };
-    return comparisonSentences(same, build, made)[0];
+    return comparisonSentences(same, build, made);
   };
 
   test("speaks of slack only where steps come later", () => {
-    expect(shifted([-60, -60])).toBe("Two steps come earlier; the finish stays Sat 20 Mar, 10:00.");
-    expect(shifted([60])).toBe("One step comes later and the finish stays Sat 20 Mar, 10:00: there was slack enough.");
-    expect(shifted([60, -60, -60])).toBe("Three steps move, one later and two earlier; the finish stays Sat 20 Mar, 10:00.");
+    expect(shifted([-60, -60])[0]).toBe("Two steps come earlier; the finish stays Sat 20 Mar, 10:00.");
+    expect(shifted([60])[0]).toBe("One step comes later and the finish stays Sat 20 Mar, 10:00: there was slack enough.");
+    expect(shifted([60, -60, -60])[0]).toBe("Three steps move, one later and two earlier; the finish stays Sat 20 Mar, 10:00.");
+  });
+
+  test("says of a move that no site day lies in whether it stays on its day", () => {
+    expect(shifted([60]).join(" ")).toContain(", within its site day");
+    expect(shifted([3 * 1440]).join(" ")).toContain(", with no site day between");
   });
 
   test("after undo is back", () => {
