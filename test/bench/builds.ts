@@ -145,8 +145,7 @@ function told(row: number, build: Build, seconds: number): Told {
 const seconds = Number(values.seconds);
 if (!(seconds >= 0)) throw new Error(`--seconds ${values.seconds}: a number of at least 0 is needed.`);
 if (values.first !== undefined) {
-  if (values.rehearsed)
-    await rehearse({ builds: rehearsed, asked: () => false, later: (work) => setTimeout(work, 0), now: () => performance.now() });
+  if (values.rehearsed) await rehearse({ builds: rehearsed, asked: () => false, later: setTimeout, now: () => performance.now() });
   const build = await rows[Number(values.first)]!.build();
   const from = performance.now();
   plan(build);

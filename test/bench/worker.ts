@@ -18,7 +18,7 @@ const values = optionsOf({
   json: { type: "string" },
   "as-built": { type: "boolean", default: false },
 });
-const alone_ms = 2500;
+const alone_ms = 6000;
 
 const cellar = await examples.find(({ id }) => id === "bank-cellar")!.load();
 const documents: readonly (readonly [name: string, document: unknown])[] = [

@@ -56,7 +56,6 @@ export function withPours(
   notBefore: ReadonlyMap<string, string>,
   names: Names,
 ): readonly Step[] {
-  if (pourOf.size === 0 && notBefore.size === 0) return steps;
   const drafts = new Map(written.map(({ id, draft }) => [id, draft]));
   return steps.map((step) => {
     const pour = pourOf.get(step.id) ?? null;
