@@ -255,3 +255,7 @@ export const list = (detail: Detail, key: string): readonly string[] => {
   const value = detail[key];
   return Array.isArray(value) ? value.map(String) : typeof value === "string" && value !== "" ? [value] : [];
 };
+
+/** When a step's hours end for good, and for want of what. */
+export const hoursEndWords = (detail: Detail, voice: Voice): string =>
+  `${detail.people === true ? "the people it asks for are there together" : "its calendar is open"} for the last time on ${voice.day(figure(detail, "lastAt"))}`;

@@ -5,6 +5,8 @@
 export const planCodes = {
   /** Dates that cannot be met, told without people: `because` is a minimal set. `otherOrders`: how many more orders dates have refuted. */
   "plan.windows": ["otherOrders"],
+  /** So too, where all that is in the way is that a step's hours end with `lastAt`; `people`: its calendar goes on, but not with the people it asks for. */
+  "plan.hours-end": ["step", "lastAt", "people", "otherOrders"],
   /** No plan was found; without people, equipment, room and stock the dates could be met by `boundAt`. `lacks`: people, equipment, room, alone, stock, deadline, wait, calendar. */
   "plan.not-found": ["step", "lacks", "of", "boundAt"],
   /** Every order and every date was ruled out, people, places and stock included; `because`: of which, where `minimal`, none can be left out. */
@@ -59,6 +61,7 @@ export const windowRules = {
   "window.fixed": ["date", "of"],
   "window.least": ["amount", "fromEnd", "toEnd", "because"],
   "window.most": ["amount", "fromEnd", "toEnd", "because"],
+  /** `lastAt`, `people`: see "plan.hours-end"; only where they end. */
   "window.length": ["minutes", "calendar", "unbroken"],
   "window.needs": ["delivery"],
   /** These people and no others, when they are there, for those who are asked for as `roles` (empty: anybody). */

@@ -1,4 +1,3 @@
-import type { Clock } from "../base";
 import type { Build, HandsNeed, Step } from "../build";
 import { both, type Clocks, WorkingClock } from "../clock";
 
@@ -19,7 +18,7 @@ export interface Crews {
   /** Number that a step takes from each pool, in the order of `pools`; zeros where it takes none. */
   demand(step: number): readonly number[];
   /** When the step can be worked on: its calendar while enough people are there. */
-  clock(step: number): Clock;
+  clock(step: number): WorkingClock;
   /** Roles of which the step asks for more than the build has. */
   short(step: number): readonly { readonly role: string; readonly wanted: number; readonly have: number }[];
 }
@@ -50,7 +49,7 @@ export function crewsOf(build: Build, clocks: Clocks): Crews {
   const hands = (s: number): number => asked[s]!.total;
   const demand = (s: number): readonly number[] => asked[s]!.demand;
 
-  const clock = (s: number): Clock => {
+  const clock = (s: number): WorkingClock => {
     const step = build.steps[s]!;
     const { total, clocks: known } = asked[s]!;
     if (everyone.length === 0 || (total === 0 && !step.notAlone)) return clocks.work(step.calendar);
@@ -88,7 +87,7 @@ interface Asked {
   readonly demand: readonly number[];
   readonly total: number;
   /** By calendar. */
-  readonly clocks: Map<string, Clock>;
+  readonly clocks: Map<string, WorkingClock>;
   short: ReturnType<Crews["short"]> | null;
 }
 
@@ -148,7 +147,7 @@ function ownSets(step: Step, having: (role: string) => readonly string[], everyo
   return sets;
 }
 
-function crewClock(step: Step, clocks: Clocks, sets: readonly OwnSet[]): Clock {
+function crewClock(step: Step, clocks: Clocks, sets: readonly OwnSet[]): WorkingClock {
   const each = [...new Set(sets.map((s) => clocks.crewOn(step.calendar, s.people, s.number)))].sort((a, b) => (a.id < b.id ? -1 : 1));
   if (each.length === 1) return each[0]!;
   const known = joint.get(each[0]!) ?? [];
@@ -160,7 +159,7 @@ function crewClock(step: Step, clocks: Clocks, sets: readonly OwnSet[]): Clock {
 }
 
 /** Clocks of several sets at once, kept as long as the clocks they are made of: those are shared between plans, and so are these. */
-const joint = new WeakMap<Clock, readonly { readonly each: readonly Clock[]; readonly clock: Clock }[]>();
+const joint = new WeakMap<WorkingClock, readonly { readonly each: readonly WorkingClock[]; readonly clock: WorkingClock }[]>();
 
 /** The distinct unions of some sets, small ones first; order inside as in the largest. */
 function unions(sets: readonly (readonly string[])[]): (readonly string[])[] {

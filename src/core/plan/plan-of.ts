@@ -11,6 +11,7 @@ import { dateFindings, finding, historyFindings, needsFindings } from "./finding
 import { heldChain } from "./held-chain";
 import { asDone } from "./history";
 import { type Ordered, orderWithDates } from "./order";
+import { passedDates, withoutDates } from "./passed";
 import { handsOf } from "./places";
 import type { ClosingDate, Plan, StepDates } from "./plan";
 import { readingOf } from "./reading";
@@ -52,9 +53,16 @@ function planned(build: Build): Plan {
   return dated(ordered, bound, clocks, result.solution, result.earliest, before);
 }
 
-/** Why dates cannot hold, in whatever order: a minimal set. */
+/** Why dates cannot hold, in whatever order: a minimal set. Dates that have passed meanwhile are told one by one, with what would stand in the way without them. */
 function refuted({ bound, result, overall, refused }: Ordered): readonly Finding[] {
-  return overall ?? [windowFinding(bound!, result!.witness, refused)];
+  const passed = passedDates(bound!);
+  if (passed.length === 0) return overall ?? [windowFinding(bound!, result!.witness, refused)];
+  const rest = withoutDates(bound!, passed);
+  const others = orderWithDates(rest, buildClocks(rest));
+  return [
+    ...passed.map((parts) => windowFinding(bound!, parts, 0)),
+    ...(others.result?.status === "infeasible" && !others.givenUp ? refuted(others) : []),
+  ];
 }
 
 /** Dates that cannot hold whatever is done about the blocks of order, told beside them: of the build without what those ask. */

@@ -4,18 +4,21 @@ import { clocksOf } from "../clock";
 import { earliest, latest, type NetworkPart, netOf, type Problem } from "../schedule";
 import { askedFor } from "./asked";
 import type { Bound, DateOf } from "./bound";
+import { comeAgain } from "./come-again";
 import { bookedFrom, comesFrom, goesOn } from "./comes";
 import { fromMoment } from "./moments";
 import { type DateKey, datedSteps, dateEdits, movedTogether } from "./moved-dates";
 import { datesOnSite } from "./one-more-dates";
-import { extraDay, extraHours } from "./one-more-edits";
+import { extraDay, extraHours, otherDay } from "./one-more-edits";
 
 /**
  * Ways out of dates that cannot hold: each single change is made to the whole network and kept only when the network then has times. A date is moved to
- * the first day on which it works; a wait that somebody wrote is dropped; whoever goes by a calendar of their own comes on one day more.
+ * the first day on which it works; a wait that somebody wrote is dropped; whoever goes by a calendar of their own comes on one day more. `lacksPeople`: they
+ * cannot hold because the hours of people end, who may come again.
  */
-export function windowWaysOut(bound: Bound, witness: readonly NetworkPart[]): WayOut[] {
-  const out: WayOut[] = [];
+export function windowWaysOut(bound: Bound, witness: readonly NetworkPart[], lacksPeople: boolean): WayOut[] {
+  const again = lacksPeople ? comeAgain(bound) : null;
+  const out: WayOut[] = again === null ? [] : [again];
   const tried = new Set<string>();
   for (const part of witness) {
     const way =
@@ -71,8 +74,8 @@ function moved(bound: Bound, kind: "release" | "due" | "fixed", job: number): Wa
   if (of === "notice") return booked(bound, job);
   if (of === "booking") {
     const to = suits(bound, kind, [job], of);
-    if (to === null) return null;
     const { id } = build.bookings.find((b) => b.step === build.steps[job]!.id && b.date !== null)!;
+    if (to === null) return isPast(bound.problem, job) ? { kind: "one-more", detail: otherDate(id), edits: [otherDay(id)] } : null;
     return { kind: "move-date", detail: { booking: id, to }, edits: [{ path: ["bookings", `id=${id}`, "date"], value: to }] };
   }
   const key = keyOf[of];
@@ -86,6 +89,11 @@ function moved(bound: Bound, kind: "release" | "due" | "fixed", job: number): Wa
   }
   return null;
 }
+
+/** Whatever else stands in the way, a date before work goes on is none. */
+const isPast = (p: Problem, job: number): boolean =>
+  p.due[job]! <= p.release[job]! || (p.fixed[job]! >= 0 && p.fixed[job]! < p.release[job]!);
+const otherDate = (booking: string): WayOut["detail"] => ({ offer: "other-date", of: booking, who: [], number: 1, dates: [] });
 
 /** The last day on which a delivery comes in time for what the network asks, no earlier than it can still be asked for; null: there is none. */
 function inTime({ build, problem, clocks }: Bound, job: number): string | null {

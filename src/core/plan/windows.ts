@@ -2,6 +2,7 @@ import type { Finding, Statement } from "../base";
 import { amountOf, type LocalMoment } from "../build";
 import type { NetworkPart } from "../schedule";
 import type { Bound, DateOf } from "./bound";
+import { hoursEnd, outOfHours } from "./hours-end";
 import { windowWaysOut } from "./window-ways";
 
 /**
@@ -21,6 +22,20 @@ export function windowFinding(bound: Bound, witness: readonly NetworkPart[], ref
       detail: { step: step.id, calendar: step.calendar, minutes: step.work.likely_min, unbroken: step.unbroken },
     };
   }
+  const late = outOfHours(bound, witness);
+  if (late >= 0) {
+    const { lastAt, people } = hoursEnd(bound, late)!;
+    const step = build.steps[late]!.id;
+    const first = witness.filter((part) => part.kind === "job" && part.job === late);
+    return {
+      code: "plan.hours-end",
+      severity: "stop",
+      where: { list: "steps", id: step },
+      detail: { step, lastAt, people, otherOrders: refused },
+      because: [...first, ...witness.filter((part) => !first.includes(part))].map((part) => statementOf(bound, part)),
+      waysOut: windowWaysOut(bound, witness, people),
+    };
+  }
   const at = placeOf(bound, witness);
   return {
     code: "plan.windows",
@@ -28,7 +43,7 @@ export function windowFinding(bound: Bound, witness: readonly NetworkPart[], ref
     where: at < 0 ? {} : { list: "steps", id: build.steps[at]!.id },
     detail: { otherOrders: refused },
     because: witness.map((part) => statementOf(bound, part)),
-    waysOut: windowWaysOut(bound, witness),
+    waysOut: windowWaysOut(bound, witness, false),
   };
 }
 
@@ -71,10 +86,11 @@ export function statementOf(bound: Bound, part: NetworkPart): Statement {
   if (part.kind === "job") {
     const job = part.job;
     const calendar = job < steps ? build.steps[job]!.calendar : build.deliveries[job - steps]!.calendar;
+    const end = job < steps ? hoursEnd(bound, job) : null;
     return {
       rule: "window.length",
       ...named(job),
-      detail: { minutes: problem.amount[job]!, calendar, unbroken: problem.unbroken[job] === 1 },
+      detail: { minutes: problem.amount[job]!, calendar, unbroken: problem.unbroken[job] === 1, ...end },
     };
   }
   const of = { release: bound.releaseOf, due: bound.dueOf, fixed: bound.fixedOf }[part.kind][part.job] ?? "not-before";

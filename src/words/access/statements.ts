@@ -3,7 +3,7 @@ import type { Display, Statement } from "../../core/base";
 import type { Build } from "../../core/build";
 import type { WindowRule } from "../../core/plan";
 import { howMany, listed, readable, sentence, spelled, spelledFigure } from "../text";
-import { type Detail, figure, list, text, type Voice, voice, workWords } from "../voice";
+import { type Detail, figure, hoursEndWords, list, text, type Voice, voice, workWords } from "../voice";
 
 type Saying = (statement: Statement, voice: Voice, detail: Detail) => string;
 
@@ -157,7 +157,7 @@ const facts: Readonly<Record<RuleName | WindowRule, Saying>> = {
   "window.least": (statement, voice, detail) => apart(statement, voice, { ...detail, least: text(detail, "amount") }),
   "window.most": (statement, voice, detail) => apart(statement, voice, { ...detail, most: text(detail, "amount") }),
   "window.length": ({ step, id }, voice, detail) =>
-    `${step === undefined ? voice.any(id ?? "") : voice.step(step)} takes ${workWords(figure(detail, "minutes"))} of ${voice.thing("calendars", text(detail, "calendar"))}${detail.unbroken === true ? ", in one go" : ""}`,
+    `${step === undefined ? voice.any(id ?? "") : voice.step(step)} takes ${workWords(figure(detail, "minutes"))} of ${voice.thing("calendars", text(detail, "calendar"))}${detail.unbroken === true ? ", in one go" : ""}${detail.lastAt === undefined ? "" : `; ${hoursEndWords(detail, voice)}`}`,
   "window.needs": ({ step }, voice, detail) => `${voice.step(step)} needs ${voice.any(text(detail, "delivery"))}`,
   "window.people": (_, voice, detail) => {
     const roles = list(detail, "roles").map(readable);

@@ -2,7 +2,7 @@ import type { Finding } from "../../core/base";
 import type { CompareCode, PlanCode } from "../../core/plan";
 import type { Told } from "../build/sayings";
 import { howMany, readable, spelled, spelledFigure } from "../text";
-import { figure, list, text, workWords } from "../voice";
+import { figure, hoursEndWords, list, text, workWords } from "../voice";
 import { promisedWords } from "./promised";
 
 const lacks: Readonly<Record<string, string>> = {
@@ -18,16 +18,19 @@ const lacks: Readonly<Record<string, string>> = {
 /** Site days in words; none is said as such. */
 export const siteDays = (days: number): string => spelled(Math.abs(days), "site day");
 
+/** How many more orders the dates have ruled out; empty for none. */
+function otherOrders(detail: Told["detail"]): string {
+  const others = figure(detail, "otherOrders");
+  if (others === 0) return "";
+  return `; ${spelled(others, "other order")} ${others === 1 ? "was" : "were"} tried, and the dates rule ${others === 1 ? "it" : "them"} out too`;
+}
+
 /** What planning finds. */
 export const planSayings: Readonly<Record<PlanCode, (told: Told) => string>> = {
-  "plan.windows": ({ detail, voice, where }) => {
-    const others = figure(detail, "otherOrders");
-    const also =
-      others === 0
-        ? ""
-        : `; ${spelled(others, "other order")} ${others === 1 ? "was" : "were"} tried, and the dates rule ${others === 1 ? "it" : "them"} out too`;
-    return `The dates cannot all be kept${where.id === undefined ? "" : `: it is ${voice.step(where.id)} that does not fit`}${also}`;
-  },
+  "plan.windows": ({ detail, voice, where }) =>
+    `The dates cannot all be kept${where.id === undefined ? "" : `: it is ${voice.step(where.id)} that does not fit`}${otherOrders(detail)}`,
+  "plan.hours-end": ({ detail, voice }) =>
+    `${voice.step(text(detail, "step"))} comes too late: ${hoursEndWords(detail, voice)}${otherOrders(detail)}`,
   "plan.not-found": ({ detail, voice }) => {
     const what = lacks[text(detail, "lacks")] ?? "what it needs";
     const of = text(detail, "of");
