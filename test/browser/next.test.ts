@@ -72,6 +72,21 @@ test("what was to be ordered or booked before today is ticked where it is told, 
   expect(await footing.isChecked()).toBe(false);
 });
 
+test("part of a step is done: what is left of it is written down, planned, and gone with the tick", async () => {
+  const page = await next("2027-02-13T12:00:00Z");
+  const first = job(page, "Clear brush");
+  await first.getByRole("button", { name: "part of it is done" }).click();
+  const left = first.getByLabel(/^Work left, of \d+ h/);
+  await left.fill("2 d");
+  await first.getByText(/hours/).waitFor();
+  await left.fill("1 h 30 min");
+  await first.getByText(/1 h 30 min left of \d+ h/).waitFor();
+  await first.getByRole("checkbox").check();
+  await first.getByLabel("finished").waitFor();
+  await first.getByRole("checkbox").uncheck();
+  await first.getByRole("button", { name: "part of it is done" }).waitFor();
+});
+
 test("work begun before the build's first day: what that counts for, and one press to begin by then", async () => {
   const page = await next("2027-01-10T12:00:00Z");
   await job(page, "Clear brush").getByRole("checkbox").check();

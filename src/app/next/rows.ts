@@ -1,3 +1,4 @@
+import { formatWork } from "../../core/base";
 import type { Build } from "../../core/build";
 import { siteTime } from "../../core/clock";
 import type { DayRow, DaySheet, Plan } from "../../core/plan";
@@ -46,7 +47,8 @@ function jobRow(build: Build, plan: Plan, row: DayRow): JobRow {
   });
   const needs = [...step.tools, ...equipment, ...step.materials];
   const span = spanOf(row, (t) => clockLabel(time, t));
-  const more = [row.began ? "goes on" : "", row.goesOn ? "not finished this day" : ""].filter((part) => part !== "");
+  const left = step.begun === null ? "" : `${formatWork(step.work.likely_min)} left of ${formatWork(step.begun.whole_min)}`;
+  const more = [row.began ? "goes on" : "", left, row.goesOn ? "not finished this day" : ""].filter((part) => part !== "");
   return {
     step: step.id,
     name: shownName(step),

@@ -39,7 +39,7 @@ export function stepRows(build: Build, plan: Plan | null): readonly StepRow[] {
         day: before?.day ?? (dates ? dateLabel(time, dates.start) : ""),
         time: before?.time ?? (dates ? clockLabel(time, dates.start) : ""),
         place: step.place === null ? "" : shownName(build.places[build.at.place.get(step.place) ?? -1]),
-        work: formatWork(step.work.likely_min),
+        work: `${formatWork(step.work.likely_min)}${step.begun === null ? "" : " left"}`,
         hands: hands === 0 ? "" : hands === 1 ? "one hand" : `${hands} hands`,
         done: step.done !== null,
         onChain: dates?.onChain ?? false,

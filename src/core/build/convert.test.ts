@@ -110,6 +110,7 @@ describe("members", () => {
       notBefore: null,
       deadline: null,
       done: null,
+      begun: null,
       fixed: null,
       weather: null,
       tools: [],

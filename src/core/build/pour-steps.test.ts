@@ -24,6 +24,12 @@ describe("a step that pours", () => {
     expect(step).toMatchObject({ sort: "work", unbroken: false, work: { likely_min: 360 }, pour: { cement: "I" } });
   });
 
+  test("that is begun has what is left of it to do, of the whole pour day", () => {
+    const step = build({}, { steps: [{ id: "a", left: "1 h" }, { id: "b" }] }).steps[0]!;
+    expect(step.work.likely_min).toBe(60);
+    expect(step.begun!.whole_min).toBe(build({}).steps[0]!.work.likely_min);
+  });
+
   test("may be a copy of a group, and amounts count its strength and its warmth", () => {
     const waits = [
       { id: "w", from: "a#2", to: "b", least: "3 warm days of a#2" },

@@ -1,7 +1,7 @@
 import { expect, test } from "vitest";
 import { documentOf } from "../../../test/fixtures/make";
 import { readDocument } from "../build";
-import { apply, resume, tick } from ".";
+import { apply, partly, resume, tick } from ".";
 
 const document = documentOf({
   steps: [{ id: "dig" }, { id: "set" }],
@@ -32,6 +32,22 @@ test("a tick that a member of a group says for all its copies is taken off one o
   expect(JSON.stringify(apply(off.document, off.inverse).document)).toBe(JSON.stringify(written));
   const again = apply(off.document, tick(readDocument(off.document).build!, "set#2", done, off.document));
   expect(doneOf(again.document)).toEqual(doneOf(written));
+});
+
+test("what is left of one step or one copy is written down, and goes with a tick, byte for byte back", () => {
+  const { build } = readDocument(document);
+  const leftOf = (now: unknown) =>
+    Object.fromEntries(readDocument(now).build!.steps.map(({ id, begun, work }) => [id, begun && work.likely_min]));
+  for (const id of ["dig", "set#2"]) {
+    const begun = apply(document, partly(build!, id, "3 h"));
+    expect(leftOf(begun.document)).toEqual({ dig: null, "set#1": null, "set#2": null, [id]: 180 });
+    const ticked = apply(begun.document, tick(readDocument(begun.document).build!, id, done, begun.document));
+    expect(JSON.stringify(ticked.document)).not.toContain("left");
+    expect(doneOf(ticked.document)[id]).toEqual(done);
+    expect(JSON.stringify(apply(ticked.document, ticked.inverse).document)).toBe(JSON.stringify(begun.document));
+    const never = apply(begun.document, partly(readDocument(begun.document).build!, id, null));
+    expect(leftOf(never.document)).toEqual({ dig: null, "set#1": null, "set#2": null });
+  }
 });
 
 test("the rest goes on from a moment, or from the start again", () => {

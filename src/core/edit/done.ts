@@ -14,12 +14,13 @@ export interface Done {
  * taken off one
  */
 export function tick(build: Build, step: string, done: Done | null, document: unknown = null): readonly DocumentEdit[] {
-  const group = build.steps[build.at.step.get(step as never) ?? -1]?.group ?? null;
+  const { group = null, begun = null } = build.steps[build.at.step.get(step as never) ?? -1] ?? {};
   const own = ["steps", `id=${group?.written ?? writtenId(step)}`, "done"];
-  if (group === null) return [done === null ? { path: own } : { path: own, value: done }];
+  const rest = done === null || begun === null ? [] : partly(build, step, null);
+  if (group === null) return [done === null ? { path: own } : { path: own, value: done }, ...rest];
   const ofCopy = (copy: number) => ["groups", `id=${group.group}`, "differences", String(copy), group.written, "done"];
   const path = ofCopy(group.copy);
-  if (done !== null) return [{ path, value: done }];
+  if (done !== null) return [{ path, value: done }, ...rest];
   if (memberOf(document, "steps", group.written)?.done === undefined) return [{ path }];
   const others = build.steps.filter(
     (one) => one.group?.group === group.group && one.group.written === group.written && one.group.copy !== group.copy,
@@ -29,6 +30,19 @@ export function tick(build: Build, step: string, done: Done | null, document: un
     ...others.flatMap((one) => (one.done && one.group ? [{ path: ofCopy(one.group.copy), value: one.done }] : [])),
     { path },
   ];
+}
+
+/**
+ * Part of a step is done, and so much work is left of it; null: it is not begun. Of one copy of a group, of that copy alone.
+ * @param step id as read ("set-window#2")
+ * @param left working time as written ("3 h")
+ */
+export function partly(build: Build, step: string, left: string | null): readonly DocumentEdit[] {
+  const group = build.steps[build.at.step.get(step as never) ?? -1]?.group ?? null;
+  const written =
+    group === null ? ["steps", `id=${writtenId(step)}`] : ["groups", `id=${group.group}`, "differences", String(group.copy), group.written];
+  const path = [...written, "left"];
+  return [left === null ? { path } : { path, value: left }];
 }
 
 /** From when on whatever is not done yet is planned; null: from the start of the build. */

@@ -137,7 +137,7 @@ function dated(ordered: Ordered, bound: Bound, clocks: Clocks, earlier: Solution
     days: siteDays(bound, stepDates, deliveries, closings, visits),
     visits,
     waits: waitDates(bound, solution),
-    handMinutes: build.steps.reduce((sum, _, s) => sum + problem.amount[s]! * bound.crews.hands(s), 0),
+    handMinutes: handMinutesOf(build),
     assumes: assumptionsOf(bound),
   };
   return { ...made, findings: [...before, ...handOvers(bound, named.short), ...dateFindings(bound, made)] };
@@ -207,7 +207,8 @@ function undated(build: Build, ordered: Ordered, status: Plan["status"], finding
   };
 }
 
-const handMinutesOf = (build: Build): number => build.steps.reduce((sum, step, s) => sum + step.work.likely_min * handsOf(build, s), 0);
+const handMinutesOf = (build: Build): number =>
+  build.steps.reduce((sum, step, s) => sum + (step.begun?.whole_min ?? step.work.likely_min) * handsOf(build, s), 0);
 
 function assumptionsOf(bound: Bound): string[] {
   const { access, build } = bound;

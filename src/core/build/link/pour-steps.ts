@@ -32,7 +32,8 @@ function follow(step: Step, unsaid: StepDraft["unsaid"], pour: Pour | null, notB
   return {
     ...dated,
     sort: unsaid.sort ? "pour" : step.sort,
-    work: likely_min === null ? step.work : { low_min: likely_min, likely_min, high_min: likely_min },
+    work: likely_min === null || step.begun !== null ? step.work : { low_min: likely_min, likely_min, high_min: likely_min },
+    begun: likely_min === null || step.begun === null ? step.begun : { whole_min: likely_min },
     unbroken: unsaid.unbroken ? likely_min !== null || step.unbroken : step.unbroken,
     pour: { strength_MPa: pour.mix.strength_MPa, cement: pour.mix.cement },
   };

@@ -93,9 +93,16 @@ function rounds(step: Step, id: string): readonly Step[] {
       fixed: i === 0 ? step.fixed : null,
       deadline: i === count - 1 ? step.deadline : null,
       trial: { ...trial, round: i + 1 },
+      ...(i === 0 || step.begun === null ? {} : unbegun(step.begun.whole_min)),
     }),
   );
 }
+
+/** What is left is left of the first round. */
+const unbegun = (likely_min: number): Pick<Step, "work" | "begun"> => ({
+  work: { low_min: likely_min, likely_min, high_min: likely_min },
+  begun: null,
+});
 
 export function linkStep(written: Written<"steps">, context: Context): LinkedStep {
   const steps = rounds(linkOne(written, context), written.id);

@@ -17,7 +17,7 @@ export interface Step {
   readonly sort: StepSort;
   /** The lane it is drawn in. */
   readonly place: PlaceId | null;
-  /** Minutes on its calendar with the people it asks for. */
+  /** Minutes on its calendar with the people it asks for; of a step that is begun, what is left of them. */
   readonly work: { readonly low_min: number; readonly likely_min: number; readonly high_min: number };
   readonly hands: readonly HandsNeed[];
   readonly notAlone: boolean;
@@ -50,6 +50,8 @@ export interface Step {
   readonly pour: { readonly strength_MPa: number; readonly cement: PourCement } | null;
   /** When it was really begun and finished; null: not done yet. A done step does not move. */
   readonly done: { readonly start: LocalMoment; readonly finish: LocalMoment } | null;
+  /** Part of it is done: how much it is in all. Null where it is not begun, or done. */
+  readonly begun: { readonly whole_min: number } | null;
   readonly from: Source | null;
   readonly group: Membership | null;
 }

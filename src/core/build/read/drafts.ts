@@ -68,6 +68,7 @@ type StepFixed = Pick<
   | "notes"
   | "pour"
   | "done"
+  | "begun"
   | "from"
 >;
 

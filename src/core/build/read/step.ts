@@ -68,12 +68,16 @@ function workSource(raw: Raw): string | null {
 export function readStep(raw: Raw, notes: Notes): StepDraft {
   const moment = (key: "notBefore" | "deadline" | "fixed"): string | null => maybeMoment(spot(notes, key), raw[key]);
   const { trial, pour } = raw;
+  const whole = readWork(raw.work, notes);
+  const left_min = raw.left === undefined ? null : work_min(spot(notes, "left"), raw.left);
+  // What is done is done, whatever was left of it at some time.
+  const begun = left_min === null || raw.done !== undefined ? null : left_min;
   return {
     id: raw.id,
     own: {
       name: raw.name ?? raw.id,
       sort: raw.sort ?? (pour ? "pour" : "work"),
-      work: readWork(raw.work, notes),
+      work: begun === null ? whole : { low_min: begun, likely_min: begun, high_min: begun },
       hands: readHands(raw.hands),
       notAlone: raw.notAlone ?? false,
       unbroken: raw.unbroken ?? false,
@@ -87,6 +91,7 @@ export function readStep(raw: Raw, notes: Notes): StepDraft {
       notes: raw.notes ?? "",
       pour: pour ? { strength_MPa: strength_MPa(spot(notes, "pour", "strength"), pour.strength), cement: pour.cement ?? "I" } : null,
       done: readDone(raw.done, notes),
+      begun: begun === null ? null : { whole_min: whole.likely_min },
       from: raw.from ?? workSource(raw),
     },
     unsaid: { sort: raw.sort === undefined, work: raw.work === undefined, unbroken: raw.unbroken === undefined },

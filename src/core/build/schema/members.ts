@@ -127,6 +127,7 @@ export const step = v.looseObject({
   holdPoint: maybe(v.looseObject({ places: s.refs })),
   trial: maybe(v.looseObject({ rounds: maybe(s.wholeIn("rounds")), gap: maybe(s.amount), decides: maybe(s.refs), what: maybe(s.line) })),
   pour: maybe(v.looseObject({ strength: s.pressure, cement: maybe(v.picklist(cements)) })),
+  left: maybe(s.time),
   done: maybe(v.looseObject({ start: s.moment, finish: s.moment })),
   from,
 });
