@@ -77,7 +77,7 @@ describe("work that needs people whose days are over", () => {
     expect(told(late({ steps: many })).map(({ ways }) => ways)).toEqual([[]]);
   });
 
-  test("is told by its dates where it has one to be done by", () => {
+  test("is told as such with a date to be done by that it could keep, and by its dates where it could not", () => {
     const [found] = told(late({ steps: [step("lift", { ...three, deadline: "2027-05-01" }), step("sweep")] }));
     expect(found!.said).toContain("comes too late");
     const [other] = told(late({ resumes: undefined, steps: [step("lift", { ...three, work: "9 h", deadline: "2027-03-14" })] }));

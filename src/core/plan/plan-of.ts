@@ -60,7 +60,16 @@ function refuted({ bound, result, overall, refused }: Ordered): readonly Finding
   const rest = withoutDates(bound!, passed);
   const others = orderWithDates(rest, buildClocks(rest));
   return [
-    ...passed.map((parts) => windowFinding(bound!, parts, 0)),
+    ...passed.map(({ kind, job }) =>
+      windowFinding(
+        bound!,
+        [
+          { kind: "release", job },
+          { kind, job },
+        ],
+        0,
+      ),
+    ),
     ...(others.result?.status === "infeasible" && !others.givenUp ? refuted(others) : []),
   ];
 }
