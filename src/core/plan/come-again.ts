@@ -6,7 +6,7 @@ import { bind } from "./bind";
 import { type Bound, furthest } from "./bound";
 import { crewsOf } from "./crews";
 import { hoursEnd, lastOfClock } from "./hours-end";
-import { extraDay, extraHours } from "./one-more-edits";
+import { extraDay, extraHours, openOn } from "./one-more-edits";
 import { orderWithDates } from "./order";
 
 /** On more days than these nobody is asked to come. */
@@ -24,11 +24,11 @@ export function comeAgain(bound: Bound): WayOut | null {
   const people = build.people.filter((_, p) => ends[p] !== null);
   if (people.length === 0) return null;
   const from = Math.min(...ends.filter((end) => end !== null)) as ElapsedMinute;
-  const dates = daysLacking(bound, people, open(build, people, siteDates(bound, from)));
-  if (dates.length === 0 || dates.length > mostDays) return null;
-  const tried = open(build, people, dates);
-  if (orderWithDates(tried, buildClocks(tried)).result?.solution == null) return null;
   const calendars = [...new Set(people.map(({ calendar }) => calendar))];
+  const dates = daysLacking(bound, people, open(build, calendars, siteDates(bound, from)));
+  if (dates.length === 0 || dates.length > mostDays) return null;
+  const tried = open(build, calendars, dates);
+  if (orderWithDates(tried, buildClocks(tried)).result?.solution == null) return null;
   return {
     kind: "one-more",
     detail: { offer: "helper-day", of: calendars[0]!, who: people.map(({ id }) => id), number: 1, dates },
@@ -47,16 +47,9 @@ function siteDates({ build, clocks }: Bound, from: ElapsedMinute): string[] {
   return found;
 }
 
-/** The build with these people there on these dates too. */
-function open(build: Build, people: readonly Person[], dates: readonly string[]): Build {
-  const who = new Set(people.map(({ calendar }) => calendar));
-  const calendars = build.calendars.map((one) => {
-    if (!who.has(one.id)) return one;
-    const more = extraHours(build, one.id, dates).map(({ date, hours }) => [date, hours] as const);
-    return { ...one, extra: new Map([...one.extra, ...more]) };
-  });
-  return { ...build, calendars };
-}
+/** The build with these calendars open on these dates too. */
+const open = (build: Build, calendars: readonly string[], dates: readonly string[]): Build =>
+  calendars.reduce((opened, id) => openOn(opened, id, extraHours(build, id, dates)), build);
 
 /** Dates on which steps are worked on after their hours have ended, when nothing but those who are there for good has to be shared. */
 function daysLacking({ build, access, clocks }: Bound, people: readonly Person[], opened: Build): string[] {

@@ -39,6 +39,15 @@ export function extraHours(
   });
 }
 
+/** The build with a calendar open on these dates too. */
+export function openOn(build: Build, calendar: string, days: ReturnType<typeof extraHours>): Build {
+  const more = days.map(({ date, hours }) => [date, hours] as const);
+  return {
+    ...build,
+    calendars: build.calendars.map((one) => (one.id === calendar ? { ...one, extra: new Map([...one.extra, ...more]) } : one)),
+  };
+}
+
 const helper = "one-more-helper";
 
 /** Somebody with a pair of hands and no special role, there on one date in the site's usual hours. */

@@ -1,4 +1,5 @@
 import type { Build } from "../build";
+import type { Problem } from "../schedule";
 import type { Bound } from "./bound";
 
 /** A date that a step, which is not done, cannot keep any more: work goes on only after it. */
@@ -9,10 +10,15 @@ export interface Passed {
 
 export function passedDates({ build, problem, releaseOf }: Bound): Passed[] {
   return build.steps.flatMap((_, job): Passed[] => {
-    if (releaseOf[job] !== "resumes") return [];
-    if (problem.fixed[job]! >= 0 && problem.fixed[job]! < problem.release[job]!) return [{ kind: "fixed", job }];
-    return problem.due[job]! <= problem.release[job]! ? [{ kind: "due", job }] : [];
+    const kind = releaseOf[job] === "resumes" ? before(problem, job) : null;
+    return kind === null ? [] : [{ kind, job }];
   });
+}
+
+/** Which of a job's dates lies before it can begin, whatever else stands in the way. */
+export function before({ due, fixed, release }: Problem, job: number): Passed["kind"] | null {
+  if (fixed[job]! >= 0 && fixed[job]! < release[job]!) return "fixed";
+  return due[job]! <= release[job]! ? "due" : null;
 }
 
 /** The build without these dates, to see what else stands in the way. */

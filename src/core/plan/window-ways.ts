@@ -9,7 +9,8 @@ import { bookedFrom, comesFrom, goesOn } from "./comes";
 import { fromMoment } from "./moments";
 import { type DateKey, datedSteps, dateEdits, movedTogether } from "./moved-dates";
 import { datesOnSite } from "./one-more-dates";
-import { extraDay, extraHours, otherDay } from "./one-more-edits";
+import { extraDay, extraHours, openOn, otherDay } from "./one-more-edits";
+import { before } from "./passed";
 
 /**
  * Ways out of dates that cannot hold: each single change is made to the whole network and kept only when the network then has times. A date is moved to
@@ -75,7 +76,7 @@ function moved(bound: Bound, kind: "release" | "due" | "fixed", job: number): Wa
   if (of === "booking") {
     const to = suits(bound, kind, [job], of);
     const { id } = build.bookings.find((b) => b.step === build.steps[job]!.id && b.date !== null)!;
-    if (to === null) return isPast(bound.problem, job) ? { kind: "one-more", detail: otherDate(id), edits: [otherDay(id)] } : null;
+    if (to === null) return before(bound.problem, job) === null ? null : { kind: "one-more", detail: otherDate(id), edits: [otherDay(id)] };
     return { kind: "move-date", detail: { booking: id, to }, edits: [{ path: ["bookings", `id=${id}`, "date"], value: to }] };
   }
   const key = keyOf[of];
@@ -90,9 +91,6 @@ function moved(bound: Bound, kind: "release" | "due" | "fixed", job: number): Wa
   return null;
 }
 
-/** Whatever else stands in the way, a date before work goes on is none. */
-const isPast = (p: Problem, job: number): boolean =>
-  p.due[job]! <= p.release[job]! || (p.fixed[job]! >= 0 && p.fixed[job]! < p.release[job]!);
 const otherDate = (booking: string): WayOut["detail"] => ({ offer: "other-date", of: booking, who: [], number: 1, dates: [] });
 
 /** The last day on which a delivery comes in time for what the network asks, no earlier than it can still be asked for; null: there is none. */
@@ -157,8 +155,7 @@ function visited({ build, problem, clocks }: Bound, witness: readonly NetworkPar
   const release = Math.max(0, ...witness.flatMap((part) => (part.kind === "release" ? [problem.release[part.job]!] : [])));
   const until = (dates.length > 0 ? Math.max(...dates) : release + beyond_min) as ElapsedMinute;
   for (const { date, hours } of extraHours(build, calendar, datesOnSite(build, until, "")).slice(0, mostDays)) {
-    const calendars = build.calendars.map((one) => (one.id === calendar ? { ...one, extra: new Map([...one.extra, [date, hours]]) } : one));
-    const open = clocksOf({ ...build, calendars }).work(calendar);
+    const open = clocksOf(openOn(build, calendar, [{ date, hours }])).work(calendar);
     if (!holds({ ...problem, clocks: problem.clocks.with(at, open) })) continue;
     const detail = { offer: "visit-day", of: calendar, who: [], number: 1, dates: [date] };
     return { kind: "one-more", detail, edits: [extraDay(calendar, date, hours)] };
