@@ -47,7 +47,7 @@ function jobRow(build: Build, plan: Plan, row: DayRow): JobRow {
   });
   const needs = [...step.tools, ...equipment, ...step.materials];
   const span = spanOf(row, (t) => clockLabel(time, t));
-  const left = step.begun === null ? "" : `${formatWork(step.work.likely_min)} left of ${formatWork(step.begun.whole_min)}`;
+  const left = step.begun === null ? "" : `${formatWork(step.work.likely_min)} left`;
   const more = [row.began ? "goes on" : "", left, row.goesOn ? "not finished this day" : ""].filter((part) => part !== "");
   return {
     step: step.id,
